@@ -1,5 +1,3 @@
-import { addMonths as addCalendarMonths } from "date-fns";
-
 declare const brand: unique symbol;
 
 /** A calendar day of the clinic, as text `YYYY-MM-DD`. Text order is day order. */
@@ -39,14 +37,10 @@ export const addDays = (from: Day, days: number): Day => fromOrdinal(ordinal(fro
  * `2026-04-30`. Add from the anchor, never step by step: 31 Jan + 1 + 1 months is 28 March, + 2 months 31 March.
  */
 export function addMonths(from: Day, months: number): Day {
-  const local = new Date(
-    Number(from.slice(0, 4)),
-    Number(from.slice(5, 7)) - 1,
-    Number(from.slice(8, 10)),
-    12,
-  );
-  const moved = addCalendarMonths(local, months);
-  return fromOrdinal(Date.UTC(moved.getFullYear(), moved.getMonth(), moved.getDate()) / DAY_MS);
+  const year = Number(from.slice(0, 4));
+  const month = Number(from.slice(5, 7)) + months;
+  const sameDate = Date.UTC(year, month - 1, Number(from.slice(8, 10))) / DAY_MS;
+  return fromOrdinal(Math.min(sameDate, Date.UTC(year, month, 0) / DAY_MS));
 }
 
 /** Whole days from the first to the second; negative when the second is earlier. */

@@ -9,6 +9,10 @@ export const refusalCodes = [
   "day-in-future",
   "day-does-not-exist",
   "day-missing",
+  "time-not-understood",
+  "time-does-not-exist",
+  "closure-ends-before-start",
+  "choice-repeated",
   // sizes
   "length-not-understood",
   "length-needs-unit",

@@ -12,6 +12,11 @@ const sentences = {
   "day-in-future": ({ day }) => `${day} is in the future. Type the day on which it happened.`,
   "day-does-not-exist": ({ text }) => `There is no day "${text}". Check day and month.`,
   "day-missing": () => "Type a date, or ? if it is unknown.",
+  "time-not-understood": ({ text }) => `"${text}" is not understood as a time. Type it like 14:05.`,
+  "time-does-not-exist": ({ text, day }) =>
+    `There is no ${text} on ${day}: the clocks go forward over it. Type a time before or after the change.`,
+  "closure-ends-before-start": () => "The closure ends before it starts. Check both days.",
+  "choice-repeated": () => "The same choice stands here twice. Remove one.",
   "length-not-understood": ({ text }) =>
     `"${text}" is not understood as a size. Type it with its unit, like 8 F, .035 in or 2.7 mm.`,
   "length-needs-unit": ({ text }) => `"${text}" needs a unit: F, in, mm, cm or G.`,
