@@ -1,0 +1,34 @@
+import { defineConfig } from "vitest/config";
+
+/** Rooms that compute with days run again under each of these; tests/support/assert-zone.ts knows their offsets. */
+const zones = ["UTC", "America/Los_Angeles", "Pacific/Kiritimati", "America/Santiago"];
+
+const setupFiles = ["tests/support/no-console.ts", "tests/support/generated-cases.ts"];
+
+/** Threads ignore env.TZ, so zone projects fork. */
+const zoneProject = (zone: string) => ({
+  test: {
+    name: `zone ${zone}`,
+    include: ["shared/day/**/*.test.ts", "shared/step/**/*.test.ts", "shared/output/**/*.test.ts"],
+    pool: "forks" as const,
+    env: { TZ: zone },
+    setupFiles: ["tests/support/assert-zone.ts", ...setupFiles],
+  },
+});
+
+export default defineConfig({
+  test: {
+    projects: [
+      { test: { name: "unit", include: ["shared/**/*.test.ts"], setupFiles } },
+      ...zones.map(zoneProject),
+      {
+        test: {
+          name: "server",
+          include: ["tests/server/**/*.test.ts", "tests/db/**/*.test.ts"],
+          setupFiles,
+          pool: "forks",
+        },
+      },
+    ],
+  },
+});
