@@ -1,3 +1,5 @@
+import * as z from "zod";
+
 declare const unit: unique symbol;
 
 /**
@@ -10,3 +12,18 @@ export const UNITS_PER_MM = 1_500_000;
 export const UNITS_PER_INCH = 38_100_000;
 /** 1 F = 1/3 mm of outer diameter (ISO 20696:2018, 5.5.2 note). */
 export const UNITS_PER_FRENCH = 500_000;
+
+export const lengthUnits = ["F", "in", "mm", "cm"] as const;
+export type LengthUnit = (typeof lengthUnits)[number];
+
+export const unitsPer = {
+  F: UNITS_PER_FRENCH,
+  in: UNITS_PER_INCH,
+  mm: UNITS_PER_MM,
+  cm: 10 * UNITS_PER_MM,
+} as const satisfies Record<LengthUnit, number>;
+
+/** A stored length: a whole, countable number of units, never negative. */
+export const lengthSchema = z.custom<Length>((value) => Number.isSafeInteger(value) && Number(value) >= 0, {
+  message: "length-not-understood",
+});

@@ -1,0 +1,16 @@
+/**
+ * What the numbers in a row's `source` point to. In most, the abstract was read. CP = common practice, no source; MEM = from
+ * memory, not verified.
+ */
+export const sources: Readonly<Record<string, string>> = {
+  "1": '"Is routine imaging necessary prior to percutaneous abscess catheter removal?", Abdominal Radiology 2022',
+  "2": "ACR Appropriateness Criteria, radiologic management of infected fluid collections, 2014",
+  "3": '"Larger abdominopelvic abscess drains...", American Journal of Surgery 2017',
+  "5": "CADTH rapid response RC0581, nephrostomy and biliary tube care",
+  "7": '"Routine 3-month nephrostomy exchange", J Clin Interv Radiol 2018;2:23',
+  "8": '"Inadvertent discontinuation of percutaneous nephrostomy catheters", JVIR 2006, and a radiology reference text',
+  "9": '"Successful capping of nephroureterostomy tubes", World J Clin Urol 2020;9:1',
+  "10": "El-Faqih 1991 (encrusted 9.2 % under 6 weeks, 47.5 % at 6-12, 76.3 % over 12), as quoted",
+  CP: "common practice, no source",
+  MEM: "from memory, not verified",
+};

@@ -1,0 +1,23 @@
+import { type Day, daysBetween } from "#shared/day/day.ts";
+import type { TubeState } from "#shared/tube/state.ts";
+
+/** Age in days on a day, or that it cannot be told because no date is known. */
+export type Age =
+  | { readonly known: true; readonly days: number; readonly exact: boolean }
+  | { readonly known: false };
+
+const age = (since: Day | null, exact: boolean, today: Day): Age =>
+  since === null ? { known: false } : { known: true, days: Math.max(0, daysBetween(since, today)), exact };
+
+/** How long the catheter may have been in: from its earliest plausible day, so that an error falls on the careful side. */
+export const catheterAge = (tube: TubeState, today: Day): Age =>
+  age(tube.catheter.since.earliest, tube.catheter.since.precision === "day", today);
+
+/**
+ * How old the tract is at least: from its latest plausible day. Where the puncture is undated, the tract is at least as
+ * old as the catheter in it.
+ */
+export function tractAge(tube: TubeState, today: Day): Age {
+  const since = tube.tract.since.latest ?? tube.catheter.since.latest;
+  return age(since, tube.tract.since.precision === "day", today);
+}

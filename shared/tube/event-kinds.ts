@@ -1,0 +1,56 @@
+import type { EventKind } from "#shared/tube/payloads.ts";
+
+/** What an event changes: a save conflicts only with a later event on the same tube that touches the same. */
+export type Aspect = "clock" | "status" | "mode" | "facts" | "plan" | "owner" | "conditions" | "history";
+
+export type EventRule = {
+  readonly touches: readonly Aspect[];
+  /** Which clocks start. A check, a flush, a reposition or a cap resets neither. */
+  readonly resets: "catheter" | "both" | "neither";
+  /** True when the event stores the protocol and calendar versions that its dates come from. */
+  readonly pins: boolean;
+  /** How many tubes it names. */
+  readonly tubes: 0 | 1 | 2;
+};
+
+const adds: EventRule = { touches: [], resets: "neither", pins: false, tubes: 1 };
+const renews: EventRule = {
+  touches: ["clock", "status", "facts", "plan"],
+  resets: "catheter",
+  pins: true,
+  tubes: 1,
+};
+
+export const eventRules = {
+  placed: { touches: ["clock", "status"], resets: "both", pins: true, tubes: 1 },
+  "taken over": { touches: ["clock", "status"], resets: "both", pins: true, tubes: 1 },
+  checked: { ...adds, pins: true },
+  exchanged: renews,
+  upsized: renews,
+  salvaged: renews,
+  "new puncture": { ...renews, resets: "both" },
+  capped: { ...adds, touches: ["mode"] },
+  uncapped: { ...adds, touches: ["mode"] },
+  "tip position": adds,
+  "partly dislodged": { ...adds, touches: ["status"] },
+  "fell out": { ...adds, touches: ["status"] },
+  "not replaced": { ...adds, touches: ["status"] },
+  converted: { touches: ["clock", "status", "facts", "mode"], resets: "catheter", pins: true, tubes: 2 },
+  removed: { ...adds, touches: ["status"] },
+  died: { touches: ["status", "conditions"], resets: "neither", pins: false, tubes: 0 },
+  "facts noted": { ...adds, touches: ["facts", "mode"] },
+  verified: { ...adds, touches: ["history"] },
+  "clock dated": { touches: ["clock"], resets: "neither", pins: true, tubes: 1 },
+  "plan recorded": { ...adds, touches: ["plan"], pins: true },
+  "exchange planned": { ...adds, touches: ["plan"] },
+  "conditions noted": { touches: ["conditions"], resets: "neither", pins: false, tubes: 0 },
+  "step assigned": { ...adds, touches: ["owner"] },
+  called: adds,
+  "dates confirmed": { ...adds, touches: ["clock"], pins: true },
+  amended: { touches: ["history"], resets: "neither", pins: false, tubes: 0 },
+  voided: { touches: ["history"], resets: "neither", pins: false, tubes: 0 },
+} as const satisfies Record<EventKind, EventRule>;
+
+export const eventKinds = Object.keys(eventRules) as EventKind[];
+
+export const ruleOf = (kind: EventKind): EventRule => eventRules[kind];

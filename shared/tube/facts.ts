@@ -1,0 +1,34 @@
+import * as z from "zod";
+import { places, stateConcerns } from "#shared/fit/inside.ts";
+import { lengthSchema } from "#shared/size/length.ts";
+import { factSchema } from "#shared/tube/certainty.ts";
+import { characters, retentions } from "#shared/tube/vocabulary.ts";
+
+export const line = z.string().trim().min(1).max(200);
+export const note = z.string().trim().min(1).max(2000);
+
+export const boreSchema = z.strictObject({
+  place: z.enum(places),
+  inside: factSchema(lengthSchema),
+  tolerance: lengthSchema.nullable(),
+});
+
+/**
+ * What can be recorded of the tube itself. Each is left out when nobody spoke of it: leaving a fact out changes nothing,
+ * recording it as unknown does. Confirming the size says nothing of the inside.
+ */
+export const tubeFactsSchema = z.strictObject({
+  size: factSchema(lengthSchema).optional(),
+  takes: factSchema(lengthSchema).optional(),
+  bores: z.array(boreSchema).max(8).optional(),
+  endHole: factSchema(z.enum(["open", "closed"])).optional(),
+  fullLength: factSchema(lengthSchema).optional(),
+  externalLength: factSchema(lengthSchema).optional(),
+  retention: factSchema(z.enum(retentions)).optional(),
+  balloonMl: factSchema(z.number().min(0).max(60)).optional(),
+  fixation: factSchema(line).optional(),
+  expectedFluid: z.array(z.enum(characters)).optional(),
+});
+export type TubeFacts = z.infer<typeof tubeFactsSchema>;
+
+export const concernsSchema = z.array(z.enum(stateConcerns)).max(stateConcerns.length);

@@ -1,0 +1,125 @@
+import { applyToTube, type OneTubeEvent } from "#shared/tube/apply.ts";
+import type { EventOf, TubeEvent } from "#shared/tube/event.ts";
+import { type Standing, standingEvents } from "#shared/tube/history.ts";
+import { openRecord } from "#shared/tube/open-record.ts";
+import type { Conditions, Opening } from "#shared/tube/payloads.ts";
+import type {
+  Contradiction,
+  ContradictionCode,
+  PatientTubes,
+  StoryLine,
+  TubeState,
+} from "#shared/tube/state.ts";
+
+/** A record that opens without pins has no table to compute from; the example's first version stands in, and it is said. */
+const FIRST_PINS = { protocol: 1, calendar: 1 } as const;
+
+type Folding = {
+  tubes: Map<string, TubeState>;
+  conditions: Conditions;
+  died: PatientTubes["died"];
+};
+
+type Found = { readonly code: ContradictionCode; readonly tubeId: string | null };
+
+const NOTHING: readonly Found[] = [];
+
+/**
+ * A patient's stream as state. Total over any list of events: what cannot be true becomes a contradiction, never an
+ * exception, and the record stays open.
+ */
+export function fold(events: readonly TubeEvent[]): PatientTubes {
+  const folding: Folding = { tubes: new Map(), conditions: {}, died: null };
+  const contradictions = standingEvents(events).flatMap((at) =>
+    step(folding, at).map(
+      (found): Contradiction => ({ ...found, eventId: at.event.id, recordedOn: at.event.recordedOn }),
+    ),
+  );
+  return {
+    conditions: folding.conditions,
+    died: folding.died,
+    tubes: [...folding.tubes.values()].toSorted((a, b) => a.number - b.number || (a.id < b.id ? -1 : 1)),
+    contradictions,
+    lastSeq: events.reduce((last, event) => Math.max(last, event.seq), 0),
+  };
+}
+
+/** Takes one event into the folding; returns what in it cannot be true. */
+function step(folding: Folding, at: Standing): readonly Found[] {
+  const { event } = at;
+  switch (event.kind) {
+    case "amended":
+    case "voided":
+      return NOTHING;
+    case "conditions noted":
+      folding.conditions = { ...folding.conditions, ...event.payload.conditions };
+      return NOTHING;
+    case "died":
+      return die(folding, at);
+    case "placed":
+    case "taken over":
+      return open(folding, at, { tubeId: event.tubes[0] ?? event.id, opening: event.payload });
+    case "converted":
+      return convert(folding, event, at);
+    default:
+      return toTube(folding, event, at);
+  }
+}
+
+type Opens = { readonly tubeId: string; readonly opening: Opening };
+
+function open(folding: Folding, at: Standing, { tubeId, opening }: Opens): readonly Found[] {
+  if (folding.tubes.has(tubeId)) return [{ code: "tube-opened-twice", tubeId }];
+  const tube = openRecord(at, { tubeId, opening, pins: at.event.pins ?? FIRST_PINS });
+  folding.tubes.set(tubeId, { ...tube, story: [storyLine(at)] });
+  const found: Found[] = [];
+  if (at.event.pins === null) found.push({ code: "no-pins", tubeId });
+  if (folding.died !== null) found.push({ code: "event-after-end", tubeId });
+  return found;
+}
+
+function toTube(folding: Folding, event: OneTubeEvent, at: Standing): readonly Found[] {
+  const tubeId = event.tubes[0] ?? "";
+  const tube = folding.tubes.get(tubeId);
+  if (tube === undefined) return [{ code: "event-before-opening", tubeId }];
+  if (tube.status === "ended") {
+    folding.tubes.set(tubeId, { ...tube, story: [...tube.story, storyLine(at)] });
+    return isLateNote(event) ? NOTHING : [{ code: "event-after-end", tubeId }];
+  }
+  const { tube: next, contradiction } = applyToTube(tube, event, at);
+  folding.tubes.set(tubeId, { ...next, story: [...next.story, storyLine(at)] });
+  return contradiction === undefined ? NOTHING : [{ code: contradiction, tubeId }];
+}
+
+/** Facts found and calls made after the end contradict nothing. */
+const isLateNote = (event: OneTubeEvent): boolean => event.kind === "called" || event.kind === "facts noted";
+
+function convert(folding: Folding, event: EventOf<"converted">, at: Standing): readonly Found[] {
+  const { closes, opens, opening } = event.payload;
+  const old = folding.tubes.get(closes);
+  const opened = open(folding, at, { tubeId: opens, opening });
+  if (old === undefined) return [...opened, { code: "tube-not-opened", tubeId: closes }];
+  if (old.status === "ended") return [...opened, { code: "event-after-end", tubeId: closes }];
+  folding.tubes.set(closes, ended(old, at));
+  const next = folding.tubes.get(opens);
+  // Through the same tract: only the catheter's clock starts again.
+  if (next !== undefined && opens !== closes) folding.tubes.set(opens, { ...next, tract: old.tract });
+  return opened;
+}
+
+function die(folding: Folding, at: Standing): readonly Found[] {
+  if (folding.died !== null) return [{ code: "event-after-end", tubeId: null }];
+  folding.died = { eventId: at.event.id, when: at.when };
+  for (const [id, tube] of folding.tubes) if (tube.status !== "ended") folding.tubes.set(id, ended(tube, at));
+  return NOTHING;
+}
+
+function ended(tube: TubeState, at: Standing): TubeState {
+  const ending = { kind: at.event.kind, eventId: at.event.id, when: at.when };
+  return { ...tube, status: "ended", ending, story: [...tube.story, storyLine(at)] };
+}
+
+function storyLine({ event, when, amendedBy }: Standing): StoryLine {
+  const { id: eventId, kind, time, recordedOn } = event;
+  return { eventId, kind, when, time, recordedOn, amended: amendedBy.length > 0 };
+}

@@ -1,0 +1,106 @@
+import { type Fact, unknownFact } from "#shared/tube/certainty.ts";
+import type { Pins } from "#shared/tube/event.ts";
+import type { TubeFacts } from "#shared/tube/facts.ts";
+import type { Standing } from "#shared/tube/history.ts";
+import { kindOf } from "#shared/tube/kind/kinds.ts";
+import type { Opening } from "#shared/tube/payloads.ts";
+import type { Clock, TubeState } from "#shared/tube/state.ts";
+
+type FactFields = Pick<
+  TubeState,
+  | "size"
+  | "inside"
+  | "fullLength"
+  | "externalLength"
+  | "retention"
+  | "balloonMl"
+  | "fixation"
+  | "expectedFluid"
+>;
+
+const nothingKnown: FactFields = {
+  size: unknownFact,
+  inside: { takes: unknownFact, bores: [], endHole: unknownFact },
+  fullLength: unknownFact,
+  externalLength: unknownFact,
+  retention: unknownFact,
+  balloonMl: unknownFact,
+  fixation: unknownFact,
+  expectedFluid: [],
+};
+
+/** The facts with what was spoken of replaced; what was not spoken of stands. Size never says anything of the inside. */
+export function withFacts<T extends FactFields>(stood: T, said: TubeFacts): T {
+  return {
+    ...stood,
+    size: said.size ?? stood.size,
+    inside: {
+      takes: said.takes ?? stood.inside.takes,
+      bores: said.bores ?? stood.inside.bores,
+      endHole: said.endHole ?? stood.inside.endHole,
+    },
+    fullLength: said.fullLength ?? stood.fullLength,
+    externalLength: said.externalLength ?? stood.externalLength,
+    retention: said.retention ?? stood.retention,
+    balloonMl: said.balloonMl ?? stood.balloonMl,
+    fixation: said.fixation ?? stood.fixation,
+    expectedFluid: said.expectedFluid ?? stood.expectedFluid,
+  };
+}
+
+/**
+ * A new tube of the same sort through the same tract: its size and how it is held are taken over unless said, everything
+ * measured on the old one is unknown again.
+ */
+export function renewedFacts(stood: TubeState, said: TubeFacts, elsewhere: boolean): TubeState {
+  const carried: FactFields = elsewhere
+    ? { ...nothingKnown, expectedFluid: stood.expectedFluid }
+    : { ...nothingKnown, size: stood.size, retention: stood.retention, expectedFluid: stood.expectedFluid };
+  return withFacts({ ...stood, ...carried }, said);
+}
+
+type Opened = { readonly tubeId: string; readonly opening: Opening; readonly pins: Pins };
+
+/** A record as it stands the moment it opens. */
+export function openRecord(at: Standing, { tubeId, opening, pins }: Opened): TubeState {
+  const { event, when } = at;
+  const catheter: Clock = { since: when, eventId: event.id, recordedOn: event.recordedOn };
+  const expected = opening.facts.expectedFluid ?? kindOf(opening.kind).expectedFluid;
+  return {
+    id: tubeId,
+    number: opening.number,
+    kind: opening.kind,
+    role: opening.role,
+    mode: opening.mode,
+    side: opening.side,
+    organ: opening.organ,
+    route: opening.route,
+    cavity: opening.cavity,
+    indication: opening.indication,
+    cancerObstruction: opening.cancerObstruction,
+    takenOverFrom: event.kind === "taken over" ? (event.payload.from ?? "elsewhere") : null,
+    status: "in",
+    ending: null,
+    ...withFacts(nothingKnown, { ...opening.facts, expectedFluid: [...expected] }),
+    concerns: [],
+    tipConfirmed: null,
+    catheter,
+    tract:
+      event.kind === "taken over"
+        ? { since: event.payload.tractSince, eventId: event.id, recordedOn: event.recordedOn }
+        : catheter,
+    plan: opening.plan === null ? null : { ...opening.plan, eventId: event.id, recordedOn: event.recordedOn },
+    plannedExchange: null,
+    unverified: null,
+    dislodged: null,
+    checked: null,
+    called: null,
+    startedHere: event.kind !== "taken over",
+    owners: {},
+    pins,
+    story: [],
+  };
+}
+
+export const isTrue = (fact: Fact<boolean> | undefined): boolean =>
+  fact !== undefined && fact.certainty !== "unknown" && fact.value;

@@ -1,0 +1,164 @@
+import * as z from "zod";
+import { daySchema, whenSchema } from "#shared/day/when.ts";
+import { lengthSchema } from "#shared/size/length.ts";
+import { factSchema } from "#shared/tube/certainty.ts";
+import { concernsSchema, line, note, tubeFactsSchema } from "#shared/tube/facts.ts";
+import { tubeKinds } from "#shared/tube/kind/kinds.ts";
+import { modes, roles, sides } from "#shared/tube/vocabulary.ts";
+
+export const operatorPlanSchema = z.strictObject({
+  act: z.enum(["exchange", "remove", "review"]),
+  by: daySchema,
+  byWhom: line.nullable(),
+  reason: line.nullable(),
+});
+export type OperatorPlan = z.infer<typeof operatorPlanSchema>;
+
+/** What a record opens with, however the tube came to the clinic. */
+const opening = {
+  kind: z.enum(tubeKinds),
+  role: z.enum(roles),
+  mode: z.enum(modes),
+  /** Number of the tube within the patient, given once and never reused. */
+  number: z.int().min(1),
+  side: factSchema(z.enum(sides)),
+  organ: line.nullable(),
+  route: line.nullable(),
+  cavity: line.nullable(),
+  indication: line.nullable(),
+  cancerObstruction: factSchema(z.boolean()),
+  facts: tubeFactsSchema,
+  plan: operatorPlanSchema.nullable(),
+};
+
+const renewal = {
+  facts: tubeFactsSchema,
+  plan: operatorPlanSchema.nullable(),
+  /** Another hospital's name or place in words; null when done here. */
+  elsewhere: line.nullable(),
+  difficult: z.boolean(),
+  note: note.nullable(),
+};
+
+const clockTime = z.string().regex(/^([01]\d|2[0-3]):[0-5]\d$/);
+
+const yesNo = factSchema(z.boolean());
+
+export const conditionsSchema = z.strictObject({
+  pregnancy: yesNo.optional(),
+  stoneFormer: yesNo.optional(),
+  singleKidney: yesNo.optional(),
+  transplantKidney: yesNo.optional(),
+  conduitOrNeobladder: yesNo.optional(),
+  immuneSuppression: yesNo.optional(),
+  cordInjuryT6OrAbove: yesNo.optional(),
+  ascites: yesNo.optional(),
+  steroids: yesNo.optional(),
+  malnutrition: yesNo.optional(),
+  diabetes: yesNo.optional(),
+  chemotherapy: yesNo.optional(),
+  hospice: yesNo.optional(),
+  allergies: factSchema(line).optional(),
+  bloodThinners: factSchema(line).optional(),
+  bloodThinnerReason: factSchema(line).optional(),
+  isolation: factSchema(line).optional(),
+});
+export type Conditions = z.infer<typeof conditionsSchema>;
+
+/** What a step is called where it is stored; the order of urgency stands in shared/step/order.ts. */
+export const stepKinds = [
+  "tube out",
+  "part out",
+  "exchange",
+  "remove or exchange",
+  "remove",
+  "review",
+  "call",
+  "fragment retained",
+  "confirm removal",
+  "confirm what was done elsewhere",
+  "assess the date",
+  "no row",
+  "no day left",
+  "contradiction",
+] as const;
+export type StepKind = (typeof stepKinds)[number];
+
+export const ownerRoles = ["nurse", "caller", "physician", "lead"] as const;
+export type OwnerRole = (typeof ownerRoles)[number];
+
+/**
+ * Every kind of event at its newest payload version. A new version is a new schema here, a step in lift.ts, and a row in
+ * tests/frozen; old payloads are lifted on read and never rewritten.
+ */
+export const payloads = {
+  placed: z.strictObject({ ...opening }),
+  "taken over": z.strictObject({ ...opening, from: line.nullable(), tractSince: whenSchema }),
+  checked: z.strictObject({ study: line.nullable(), finding: note.nullable(), concerns: concernsSchema }),
+  exchanged: z.strictObject(renewal),
+  upsized: z.strictObject(renewal),
+  salvaged: z.strictObject(renewal),
+  "new puncture": z.strictObject(renewal),
+  capped: z.strictObject({ covers: line.nullable(), bagAtHome: yesNo }),
+  uncapped: z.strictObject({ mode: z.enum(modes) }),
+  "tip position": z.strictObject({ inPlace: yesNo, where: line.nullable() }),
+  "partly dislodged": z.strictObject({ externalLength: factSchema(lengthSchema), note: note.nullable() }),
+  "fell out": z.strictObject({ whole: yesNo, note: note.nullable() }),
+  "not replaced": z.strictObject({ decidedBy: line, reason: note }),
+  converted: z.strictObject({ closes: z.string(), opens: z.string(), opening: z.strictObject(opening) }),
+  removed: z.strictObject({
+    whole: yesNo,
+    loopReleased: yesNo,
+    seenHow: line.nullable(),
+    byWhom: line.nullable(),
+    /** Who told it, when nobody here saw it; null when done here. */
+    toldBy: line.nullable(),
+  }),
+  died: z.strictObject({ toldBy: line.nullable() }),
+  "facts noted": z.strictObject({
+    facts: tubeFactsSchema,
+    mode: z.enum(modes).optional(),
+    note: note.nullable(),
+  }),
+  verified: z.strictObject({ how: line }),
+  "clock dated": z.strictObject({
+    catheterSince: whenSchema,
+    tractSince: whenSchema.nullable(),
+    how: line.nullable(),
+  }),
+  "plan recorded": z.strictObject({ plan: operatorPlanSchema }),
+  "exchange planned": z.strictObject({
+    on: daySchema.nullable(),
+    kind: z.enum(tubeKinds),
+    size: factSchema(lengthSchema),
+    takes: factSchema(lengthSchema),
+    wire: lengthSchema.nullable(),
+    /** Codes of the answers as they stood, so that what was seen is kept. */
+    seen: z.array(z.string().max(400)).max(12),
+  }),
+  "conditions noted": z.strictObject({ conditions: conditionsSchema }),
+  "step assigned": z.strictObject({
+    step: z.enum(stepKinds),
+    owner: z.union([
+      z.strictObject({ role: z.enum(ownerRoles) }),
+      z.strictObject({ role: z.enum(ownerRoles), staffId: z.string() }),
+    ]),
+  }),
+  called: z.strictObject({
+    outcome: z.enum(["reached the patient", "reached a carer", "not reached"]),
+    note: note.nullable(),
+  }),
+  "dates confirmed": z.strictObject({ note: note.nullable() }),
+  amended: z.strictObject({
+    reason: note,
+    when: whenSchema,
+    time: clockTime.nullable(),
+    payload: z.unknown(),
+  }),
+  voided: z.strictObject({ reason: note, wrongPatient: z.boolean() }),
+} as const;
+
+export type EventKind = keyof typeof payloads;
+export type Payload<K extends EventKind> = z.infer<(typeof payloads)[K]>;
+export type Opening = Payload<"placed">;
+export type Renewal = Payload<"exchanged">;
