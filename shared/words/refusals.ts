@@ -10,19 +10,57 @@ const sentences = {
   "day-order-unclear": ({ text }) =>
     `"${text}" can be read two ways. Type the month in letters, like 3 apr 2026.`,
   "day-in-future": ({ day }) => `${day} is in the future. Type the day on which it happened.`,
-  "day-does-not-exist": ({ text }) => `There is no day "${text}". Check day and month.`,
+  "day-does-not-exist": ({ text }) => `There is no day "${text}". Check day, month and year.`,
   "day-missing": () => "Type a date, or ? if it is unknown.",
+  "day-not-exact": ({ text }) => `"${text}" is not one exact day. Type it like 14 nov 2026.`,
+  "days-reversed": ({ text }) => `In "${text}" the second day lies before the first. Turn them round.`,
   "time-not-understood": ({ text }) => `"${text}" is not understood as a time. Type it like 14:05.`,
   "time-does-not-exist": ({ text, day }) =>
     `There is no ${text} on ${day}: the clocks go forward over it. Type a time before or after the change.`,
   "closure-ends-before-start": () => "The closure ends before it starts. Check both days.",
   "choice-repeated": () => "The same choice stands here twice. Remove one.",
+  "database-missing": ({ file }) =>
+    `There is no database at ${file}. Check DATABASE_FILE, or make one with: npm run staff -- add`,
+  "database-not-one": ({ file }) => `${file} is not a database of Dwellbook. Check DATABASE_FILE.`,
+  "database-damaged": ({ file }) => `${file} is damaged. Put the last backup in its place.`,
+  "database-read-only": ({ file }) =>
+    `${file} cannot be written. Give this account the right to write the file and its folder.`,
+  "database-busy": ({ file }) => `${file} is in use by another program. Close it and try again.`,
+  "database-older": ({ file }) =>
+    `${file} was made by an earlier version. Bring it up to date by starting with: npm start`,
+  "database-newer": ({ file }) =>
+    `${file} was made by a later version than this one. Start that version, or put a backup of this version in its place.`,
+  "backup-exists": ({ file }) => `There is already a file at ${file}. Choose another name.`,
+  "sign-in-wrong": () => "User name and password do not fit together. Check both and type them again.",
+  "sign-in-refused": ({ until }) => `Too many wrong sign-ins. Try again after ${until}.`,
+  "not-signed-in": () => "Sign in first.",
+  "session-ended": () =>
+    "You were signed out because the time ran out. Sign in again; what you typed is kept.",
+  "not-allowed": () => "Your role may not do this. Ask the lead of the clinic who does.",
+  "act-already-used": () => "This form was saved before with other content. Open it again to change it.",
+  "draft-too-long": ({ limit }) =>
+    `This is too long to keep unsaved (over ${limit} characters). Save or shorten it.`,
+  "user-name-not-understood": () =>
+    "Type a user name of 2 to 40 small letters, digits, dots or hyphens, beginning with a letter.",
+  "user-name-taken": ({ text }) => `There is an account "${text}" already. Choose another user name.`,
+  "password-too-short": ({ limit }) => `The password needs at least ${limit} characters.`,
+  "password-too-long": ({ limit }) => `The password may have at most ${limit} characters.`,
+  "approver-not-physician": () =>
+    "Only a physician can be an approver. Change the role, or leave approver out.",
+  "zone-unknown": ({ text }) => `"${text}" is not a time zone. Type one like Europe/London.`,
+  "setting-not-understood": ({ name, text }) => `The setting ${name} is not understood: "${text}".`,
   "length-not-understood": ({ text }) =>
-    `"${text}" is not understood as a size. Type it with its unit, like 8 F, .035 in or 2.7 mm.`,
+    `"${text}" is not understood as a size. Type it with its unit, like 8 F, .035 in or 2.7 mm; ~ before it for about, ? alone for unknown.`,
   "length-needs-unit": ({ text }) => `"${text}" needs a unit: F, in, mm, cm or G.`,
   "length-absurd": ({ text, limit }) =>
     `${text} is outside what is made (${limit}). Check the number and the unit.`,
   "length-not-positive": ({ text }) => `"${text}" must be more than zero.`,
+  "length-comma-unclear": ({ text }) =>
+    `"${text}" can be read two ways. Type a point for decimals and no comma for thousands.`,
+  "length-unit-unfit": ({ text, what, like }) => `"${text}" does not tell ${what}. Type it like ${like}.`,
+  "length-too-fine": ({ text, decimals }) => `"${text}" has more than ${decimals} decimals. Round it.`,
+  "gauge-not-listed": ({ text, gauges }) =>
+    `No outside is kept for ${text}, only for ${gauges} G. Type the outside in mm or in.`,
   "text-missing": ({ what }) => `Type ${what ?? "something here"}.`,
   "text-too-long": ({ limit }) => `This is longer than ${limit} characters. Shorten it.`,
   "choice-unknown": ({ text }) => `"${text}" is not one of the choices here.`,

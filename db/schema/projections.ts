@@ -1,0 +1,127 @@
+import { sql } from "drizzle-orm";
+import { check, index, integer, sqliteTable, text } from "drizzle-orm/sqlite-core";
+import { areDays, areFlags, areJson, dayText, flag, id, instant, isOneOf, json } from "#db/schema/columns.ts";
+import { events } from "#db/schema/events.ts";
+import { patients } from "#db/schema/patients.ts";
+import { staff } from "#db/schema/staff.ts";
+import { calendarVersions, protocolVersions } from "#db/schema/versions.ts";
+import { type StaffRole, staffRoles } from "#shared/access/roles.ts";
+import type { Length } from "#shared/size/length.ts";
+
+/** Projection: one row a tube, computed from its patient's events and written again with each of them. */
+export const tubes = sqliteTable(
+  "tubes",
+  {
+    id: id("id").primaryKey(),
+    patientId: id("patient_id")
+      .notNull()
+      .references(() => patients.id, { onDelete: "restrict" }),
+    kind: text("kind").notNull(),
+    role: text("role").notNull(),
+    side: text("side"),
+    status: text("status").notNull(),
+    /** As shown: "Left nephrostomy, 8 F, locking loop". */
+    name: text("name").notNull(),
+    /** Outer diameter in 1/1500 um; null when unknown. */
+    sizeUnits: integer("size_units").$type<Length>(),
+    /** Ends of the day on which the catheter's clock began. */
+    clockEarliest: dayText("clock_earliest"),
+    clockLatest: dayText("clock_latest"),
+    /** What the dwell strip draws. */
+    strip: json("strip").notNull(),
+    state: json("state").notNull(),
+    rulesVersion: integer("rules_version").notNull(),
+  },
+  (t) => [
+    check("tubes_clock_in_order", sql`${t.clockEarliest} <= ${t.clockLatest}`),
+    check("tubes_size_positive", sql`${t.sizeUnits} > 0`),
+    ...areDays("tubes", t.clockEarliest, t.clockLatest),
+    ...areJson("tubes", t.strip, t.state),
+    // query: tubes of one patient
+    index("tubes_by_patient").on(t.patientId, t.id),
+    // query: tubes by status (in place; out and undecided)
+    index("tubes_by_status").on(t.status, t.id),
+  ],
+);
+
+/** Projection: what comes next, when, and whose it is. Today is never stored: queries compare these days with it. */
+export const openSteps = sqliteTable(
+  "open_steps",
+  {
+    /** Made from patient, tube and kind, so that a rebuild gives the same id. */
+    id: id("id").primaryKey(),
+    patientId: id("patient_id")
+      .notNull()
+      .references(() => patients.id, { onDelete: "restrict" }),
+    tubeId: id("tube_id").references(() => tubes.id, { onDelete: "restrict" }),
+    kind: text("kind").notNull(),
+    rank: integer("rank").notNull(),
+    earliestOn: dayText("earliest_on"),
+    targetOn: dayText("target_on"),
+    latestOn: dayText("latest_on"),
+    /** The day by which lists sort. */
+    dueOn: dayText("due_on").notNull(),
+    provisional: flag("provisional").notNull(),
+    ownerRole: text("owner_role").$type<StaffRole>().notNull(),
+    ownerStaffId: id("owner_staff_id").references(() => staff.id, { onDelete: "restrict" }),
+    ownerFrom: dayText("owner_from"),
+    escalatesOn: dayText("escalates_on"),
+    physicianOn: dayText("physician_on"),
+    why: json("why").notNull(),
+    pinsProtocol: integer("pins_protocol").references(() => protocolVersions.version, {
+      onDelete: "restrict",
+    }),
+    pinsCalendar: integer("pins_calendar").references(() => calendarVersions.version, {
+      onDelete: "restrict",
+    }),
+    rulesVersion: integer("rules_version").notNull(),
+  },
+  (t) => [
+    check("open_steps_owner_role_known", isOneOf(t.ownerRole, staffRoles)),
+    ...areDays(
+      "open_steps",
+      t.earliestOn,
+      t.targetOn,
+      t.latestOn,
+      t.dueOn,
+      t.ownerFrom,
+      t.escalatesOn,
+      t.physicianOn,
+    ),
+    ...areFlags("open_steps", t.provisional),
+    ...areJson("open_steps", t.why),
+    // query: due list
+    index("open_steps_due_list").on(t.dueOn, t.rank, t.id),
+    // query: past latest
+    index("open_steps_past_latest").on(t.latestOn, t.rank, t.id),
+    // query: open steps of one patient
+    index("open_steps_by_patient").on(t.patientId, t.dueOn, t.rank, t.id),
+    // query: open steps of one tube
+    index("open_steps_by_tube").on(t.tubeId, t.dueOn, t.rank, t.id),
+    // query: steps of one person (before an account closes)
+    index("open_steps_by_owner").on(t.ownerStaffId),
+  ],
+);
+
+/** What a changed row or calendar would move. Nothing moves until somebody settles it by an event. */
+export const proposals = sqliteTable(
+  "proposals",
+  {
+    id: id("id").primaryKey(),
+    patientId: id("patient_id")
+      .notNull()
+      .references(() => patients.id, { onDelete: "restrict" }),
+    tubeId: id("tube_id").notNull(),
+    stepKind: text("step_kind").notNull(),
+    stood: json("stood").notNull(),
+    proposed: json("proposed").notNull(),
+    cause: text("cause").notNull(),
+    createdAt: instant("created_at").notNull(),
+    settledByEvent: id("settled_by_event").references(() => events.id, { onDelete: "restrict" }),
+  },
+  (t) => [
+    ...areJson("proposals", t.stood, t.proposed),
+    // query: proposals of one patient that nobody has settled
+    index("proposals_unsettled").on(t.patientId).where(sql`${t.settledByEvent} is null`),
+  ],
+);
