@@ -24,7 +24,10 @@ export const whenSchema = z.union([
       earliest: daySchema,
       latest: daySchema,
     })
-    .refine((when) => when.earliest <= when.latest, { message: "day-not-understood" }),
+    .refine((when) => when.earliest <= when.latest, { message: "days-reversed" })
+    .refine((when) => when.precision !== "day" || when.earliest === when.latest, {
+      message: "day-not-exact",
+    }),
   z.strictObject({ precision: z.literal("unknown"), earliest: z.null(), latest: z.null() }),
 ]);
 

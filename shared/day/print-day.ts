@@ -1,0 +1,71 @@
+import { type Day, daysBetween, weekdayOf } from "#shared/day/day.ts";
+import { clockText, dayAt, type Instant, type Zone } from "#shared/day/instant.ts";
+import type { When } from "#shared/day/when.ts";
+
+/** Own tables of names: the machine's language and its habits must not change what a page or a file says. */
+export const monthNames = [
+  "January",
+  "February",
+  "March",
+  "April",
+  "May",
+  "June",
+  "July",
+  "August",
+  "September",
+  "October",
+  "November",
+  "December",
+] as const;
+export const weekdayNames = [
+  "Monday",
+  "Tuesday",
+  "Wednesday",
+  "Thursday",
+  "Friday",
+  "Saturday",
+  "Sunday",
+] as const;
+
+const yearOf = (of: Day): string => of.slice(0, 4);
+const monthName = (of: Day): string => monthNames[Number(of.slice(5, 7)) - 1] ?? "";
+const dateOf = (of: Day): string => `${Number(of.slice(8, 10))} ${monthName(of).slice(0, 3)}`;
+
+/** `Fri 6 Nov 2026`. */
+export const printDay = (of: Day): string =>
+  `${weekdayNames[weekdayOf(of) - 1]?.slice(0, 3)} ${dateOf(of)} ${yearOf(of)}`;
+
+/** `Fri 6 Nov 2026, 14:05`, by the clock of that zone. */
+export const printInstant = (at: Instant, where: Zone): string =>
+  `${printDay(dayAt(at, where))}, ${clockText(at, where)}`;
+
+function printSpan(earliest: Day, latest: Day): string {
+  const end = `${dateOf(latest)} ${yearOf(latest)}`;
+  if (yearOf(earliest) !== yearOf(latest)) return `${dateOf(earliest)} ${yearOf(earliest)} to ${end}`;
+  return `${earliest.slice(0, 7) === latest.slice(0, 7) ? Number(earliest.slice(8, 10)) : dateOf(earliest)} to ${end}`;
+}
+
+/** `Fri 6 Nov 2026`, `March 2026`, `2025`, `14 to 20 Nov 2026`, `unknown date`. */
+export function printWhen(when: When): string {
+  switch (when.precision) {
+    case "day":
+      return printDay(when.earliest);
+    case "month":
+      return `${monthName(when.earliest)} ${yearOf(when.earliest)}`;
+    case "year":
+      return yearOf(when.earliest);
+    case "span":
+      return printSpan(when.earliest, when.latest);
+    case "unknown":
+      return "unknown date";
+  }
+}
+
+/** `in 3 days`, `tomorrow`, `today`, `yesterday`, `11 days ago`. */
+export function printDistance(of: Day, today: Day): string {
+  const days = daysBetween(today, of);
+  if (days === 0) return "today";
+  if (days === 1) return "tomorrow";
+  if (days === -1) return "yesterday";
+  return days > 0 ? `in ${days} days` : `${-days} days ago`;
+}
