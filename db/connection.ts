@@ -1,9 +1,12 @@
 import { existsSync, statSync } from "node:fs";
 import Sqlite from "better-sqlite3";
+import { ensureEventKinds } from "#db/queries/event-kinds.ts";
 import { connect, type Database } from "#db/sqlite.ts";
 import { standingOf } from "#db/standing.ts";
+import { inTransaction } from "#db/transaction.ts";
 import type { RefusalCode } from "#shared/errors/codes.ts";
 import { DomainError } from "#shared/errors/refusal.ts";
+import { eventKinds } from "#shared/tube/event-kinds.ts";
 
 /** What the driver says, in our words; undefined for what a caller cannot mend. */
 function codeOf(error: unknown): RefusalCode | undefined {
@@ -26,10 +29,8 @@ export function naming<T>(file: string, work: () => T): T {
   }
 }
 
-/** A transaction that writes nothing: a file that cannot be written is found now, not at the first save. */
-const tryWriting = ({ sqlite }: Database): void => {
-  sqlite.exec("begin immediate; rollback");
-};
+/** The first write is made now: a file that cannot be written is found at the start, not at the first save. */
+const bringKinds = (db: Database): void => inTransaction(db, (tx) => ensureEventKinds(tx, eventKinds));
 
 function refuseUnlessCurrent(file: string, { sqlite }: Database): void {
   const standing = standingOf(sqlite);
@@ -57,7 +58,7 @@ export function openDatabase(file: string): Database {
     const db = connect(file);
     try {
       refuseUnlessCurrent(file, db);
-      tryWriting(db);
+      bringKinds(db);
       return db;
     } catch (error) {
       db.sqlite.close();

@@ -1,9 +1,12 @@
 import { migrate } from "#db/migrate.ts";
+import { ensureEventKinds } from "#db/queries/event-kinds.ts";
 import { clinic } from "#db/schema/clinic.ts";
 import { staff } from "#db/schema/staff.ts";
 import { calendarVersions, protocolVersions } from "#db/schema/versions.ts";
 import { connect, type Database } from "#db/sqlite.ts";
+import { inTransaction } from "#db/transaction.ts";
 import { instant, zone } from "#shared/day/instant.ts";
+import { eventKinds } from "#shared/tube/event-kinds.ts";
 
 /** Everything in a test database was made then. */
 export const SEEDED_AT = instant(Date.UTC(2026, 0, 5, 8));
@@ -35,8 +38,10 @@ let image: Buffer | undefined;
 /** The real SQL, run once a file of tests; each test then gets its own copy in memory. */
 function migratedImage(): Buffer {
   if (image !== undefined) return image;
-  const { sqlite, orm } = connect(":memory:");
-  migrate({ sqlite, orm });
+  const db = connect(":memory:");
+  const { sqlite, orm } = db;
+  migrate(db);
+  inTransaction(db, (tx) => ensureEventKinds(tx, eventKinds));
   orm
     .insert(clinic)
     .values({ id: 1, name: "Quillmere Tube Clinic", zone: zone("Europe/London"), phone: "", isDemo: false })

@@ -1,0 +1,27 @@
+import { asc, eq, sql } from "drizzle-orm";
+import { inserter, prepared } from "#db/prepared.ts";
+import { staff } from "#db/schema/staff.ts";
+import type { Database } from "#db/sqlite.ts";
+
+export type StaffRow = typeof staff.$inferSelect;
+
+const byUserName = prepared((orm) =>
+  orm
+    .select()
+    .from(staff)
+    .where(eq(staff.userName, sql.placeholder("userName")))
+    .prepare(),
+);
+
+const everyone = prepared((orm) =>
+  orm.select().from(staff).orderBy(asc(staff.fullName), asc(staff.id)).prepare(),
+);
+
+/** User names are kept in lower case. */
+export const staffByUserName = (db: Database, userName: string): StaffRow | undefined =>
+  byUserName(db).get({ userName });
+
+/** Closed accounts included: events point to them. */
+export const allStaff = (db: Database): readonly StaffRow[] => everyone(db).all();
+
+export const addStaffRow = inserter(staff);
