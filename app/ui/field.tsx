@@ -1,0 +1,70 @@
+import type { ComponentProps, ReactNode } from "react";
+import styles from "./field.module.css";
+
+export type Choice = { readonly value: string; readonly label: string };
+
+type FieldProps = {
+  readonly name: string;
+  readonly label: string;
+  /** How it may be typed. Stands below the field while it is filled in. */
+  readonly hint?: string | undefined;
+  /** What was understood, as it will be stored. */
+  readonly echo?: string | undefined;
+  /** What to mend. Takes the place of the echo. */
+  readonly problem?: string | undefined;
+  /** A list of choices, or a long text; otherwise one line. */
+  readonly choices?: readonly Choice[] | undefined;
+  readonly long?: boolean | undefined;
+  readonly control?: ComponentProps<"input"> & ComponentProps<"select"> & ComponentProps<"textarea">;
+};
+
+/** The id of a field's control, for a summary that links to it. */
+export const fieldId = (name: string): string => `field-${name}`;
+
+/** Label, control, and beside it what was understood or what to mend. */
+export function Field(props: FieldProps): ReactNode {
+  const { name, label, hint, echo, problem } = props;
+  const id = fieldId(name);
+  return (
+    <div className={styles.field}>
+      <label className={styles.label} htmlFor={id}>
+        {label}
+      </label>
+      <Control {...props} />
+      <output className={styles.beside} htmlFor={id} id={`${id}-beside`}>
+        {problem !== undefined && <span className={styles.problem}>{problem}</span>}
+        {problem === undefined && echo !== undefined && <span className={styles.echo}>{echo}</span>}
+      </output>
+      {hint !== undefined && (
+        <p className={styles.hint} id={`${id}-hint`}>
+          {hint}
+        </p>
+      )}
+    </div>
+  );
+}
+
+function Control({ name, hint, problem, choices, long, control }: FieldProps): ReactNode {
+  const id = fieldId(name);
+  const shared = {
+    ...control,
+    id,
+    name,
+    className: styles.control,
+    "aria-invalid": problem !== undefined,
+    "aria-describedby": hint === undefined ? `${id}-beside` : `${id}-beside ${id}-hint`,
+  };
+  if (choices !== undefined) {
+    return (
+      <select {...shared}>
+        {choices.map((choice) => (
+          <option key={choice.value} value={choice.value}>
+            {choice.label}
+          </option>
+        ))}
+      </select>
+    );
+  }
+  if (long) return <textarea {...shared} />;
+  return <input autoComplete="off" {...shared} />;
+}

@@ -1,0 +1,89 @@
+import type { ReactNode } from "react";
+import { type Identity, IdentityBar } from "#app/ui/identity-bar.tsx";
+import type { SessionLeft } from "#app/ui/session/session-left.ts";
+import { SessionWatch } from "#app/ui/session/session-watch.tsx";
+import styles from "./page-frame.module.css";
+
+/** What stands on every page of someone who is signed in. */
+export type Frame = {
+  readonly clinic: string;
+  /** "Fri 6 Nov 2026", a day of the clinic. */
+  readonly today: string;
+  /** Lines that hold for every page: a demonstration, a moved clock, example rows. */
+  readonly standing: readonly string[];
+  readonly person: { readonly userName: string; readonly name: string; readonly role: string };
+  readonly session: SessionLeft;
+};
+
+const places = [
+  { href: "/", word: "Today" },
+  { href: "/exchanges", word: "Exchanges" },
+  { href: "/patients", word: "Patients" },
+  { href: "/keys", word: "Keys" },
+] as const;
+
+export type Place = (typeof places)[number]["word"];
+
+type PageFrameProps = {
+  readonly frame: Frame;
+  /** The one question that the page answers, or the noun that it shows. */
+  readonly heading: string;
+  /** What stands at the head's other end: a date, a count in words. */
+  readonly lede?: ReactNode;
+  readonly here?: Place;
+  readonly identity?: Identity;
+  readonly children: ReactNode;
+};
+
+/** A page: running head, who it is about, its question, its content. */
+export function PageFrame({ frame, heading, lede, here, identity, children }: PageFrameProps): ReactNode {
+  return (
+    <div className={styles.sheet}>
+      <a className={styles.skip} href="#content" data-screen-only>
+        To the content
+      </a>
+      <Masthead frame={frame} here={here} />
+      {frame.standing.map((line) => (
+        <p key={line} className={styles.standing}>
+          {line}
+        </p>
+      ))}
+      {identity !== undefined && <IdentityBar {...identity} />}
+      <main id="content" tabIndex={-1}>
+        <header className={styles.opening}>
+          <h1>{heading}</h1>
+          {lede !== undefined && <p className={styles.lede}>{lede}</p>}
+        </header>
+        {children}
+      </main>
+      <SessionWatch userName={frame.person.userName} session={frame.session} />
+    </div>
+  );
+}
+
+function Masthead({ frame, here }: { readonly frame: Frame; readonly here: Place | undefined }): ReactNode {
+  return (
+    <header className={styles.masthead}>
+      <span className={styles.book}>Dwellbook</span>
+      <nav className={styles.nav} aria-label="Pages" data-screen-only>
+        {places.map(({ href, word }) => (
+          <a key={href} href={href} aria-current={word === here ? "page" : undefined}>
+            {word}
+          </a>
+        ))}
+      </nav>
+      <div className={styles.folio}>
+        <span>{frame.clinic}</span>
+        <span>{frame.today}</span>
+        <span>
+          {frame.person.name}, {frame.person.role}
+        </span>
+        <form method="post" action="/api/sign-out" data-screen-only>
+          <button className={styles.plain} type="submit">
+            Sign out
+          </button>
+        </form>
+      </div>
+    </header>
+  );
+}

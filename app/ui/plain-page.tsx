@@ -1,0 +1,15 @@
+import type { ReactNode } from "react";
+import styles from "./plain-page.module.css";
+
+type PlainPageProps = { readonly heading: string; readonly children: ReactNode };
+
+/** A page outside the book: before sign-in, and where something is not there. */
+export function PlainPage({ heading, children }: PlainPageProps): ReactNode {
+  return (
+    <main className={styles.sheet}>
+      <p className={styles.book}>Dwellbook</p>
+      <h1 className={styles.heading}>{heading}</h1>
+      <div className={styles.content}>{children}</div>
+    </main>
+  );
+}

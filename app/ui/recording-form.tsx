@@ -1,0 +1,85 @@
+"use client";
+
+import { type ReactNode, useEffect, useRef } from "react";
+import { ErrorSummary, type Problem } from "#app/ui/error-summary.tsx";
+import { fieldId } from "#app/ui/field.tsx";
+import { NoticeLine } from "#app/ui/notice-line.tsx";
+import { namesOf, readWhatCan } from "#app/ui/recording/field-spec.ts";
+import { RecordingFields } from "#app/ui/recording/recording-fields.tsx";
+import { type RecordingPlan, useRecording } from "#app/ui/recording/use-recording.ts";
+import { refusalSentence } from "#shared/words/refusals.ts";
+import styles from "./recording-form.module.css";
+
+type RecordingFormProps<V, Result> = RecordingPlan<V, Result> & {
+  /** "Save the exchange": the act in words. */
+  readonly act: string;
+  /** What stands in the form's place once it is saved: what was entered, its undo, where to go on. */
+  readonly saved: (result: Result) => ReactNode;
+  /** What the fields say together so far, such as whether a wire passes. It warns and never blocks. */
+  readonly beneath?: (values: Partial<V>) => ReactNode;
+};
+
+/**
+ * A form for typing: opens in its first field, says beside each field how it was understood, Enter saves, Escape leaves
+ * with what was typed kept. Nothing typed is lost by an error, a lost answer, a session that ended or a closed tab.
+ */
+export function RecordingForm<V, Result>(props: RecordingFormProps<V, Result>): ReactNode {
+  const { fields, act, saved, beneath, draft } = props;
+  const form = useRef<HTMLFormElement>(null);
+  const { texts, phase, refusals, attempt, typed, submit, leave } = useRecording(props, form);
+  const [first] = namesOf(fields);
+
+  useEffect(() => {
+    if (first !== undefined) document.getElementById(fieldId(first))?.focus();
+  }, [first]);
+
+  if (phase.kind === "saved") return <Saved>{saved(phase.result)}</Saved>;
+
+  const problems: readonly Problem[] = refusals.map((refusal) => ({
+    field: refusal.field !== undefined && refusal.field in fields ? refusal.field : undefined,
+    sentence: refusalSentence(refusal),
+  }));
+  return (
+    <form
+      ref={form}
+      className={styles.form}
+      method="post"
+      noValidate
+      onSubmit={(event) => {
+        event.preventDefault();
+        void submit();
+      }}
+      onKeyDown={(event) => {
+        if (event.key === "Escape" && !event.defaultPrevented) void leave();
+      }}
+    >
+      <ErrorSummary problems={problems} attempt={attempt} />
+      {draft !== null && <NoticeLine>What you typed here and did not save is here again.</NoticeLine>}
+      {phase.kind === "unanswered" && (
+        <NoticeLine>No answer came from the server. Save again: it is entered only once.</NoticeLine>
+      )}
+      <RecordingFields plan={props} texts={texts} problems={problems} typed={typed} />
+      {beneath?.(readWhatCan(fields, texts))}
+      <div className={styles.acts}>
+        <button type="submit" disabled={phase.kind === "opening"} aria-disabled={phase.kind === "sending"}>
+          {phase.kind === "sending" ? "Saving ..." : act}
+        </button>
+        <button type="button" onClick={() => void leave()}>
+          Leave, keep what is typed
+        </button>
+        <span>Enter saves. Escape leaves.</span>
+      </div>
+    </form>
+  );
+}
+
+/** Takes the focus, so that what was saved is read out and its undo is the next key away. */
+function Saved({ children }: { readonly children: ReactNode }): ReactNode {
+  const notice = useRef<HTMLDivElement>(null);
+  useEffect(() => notice.current?.focus(), []);
+  return (
+    <div ref={notice} tabIndex={-1}>
+      {children}
+    </div>
+  );
+}

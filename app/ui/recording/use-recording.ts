@@ -1,0 +1,98 @@
+import { type RefObject, useEffect, useEffectEvent, useRef, useState } from "react";
+import { newActId } from "#app/ui/recording/act-id.ts";
+import { type FieldSpecs, namesOf, readFields, type Texts } from "#app/ui/recording/field-spec.ts";
+import { type Sent, sendAct } from "#app/ui/recording/send-act.ts";
+import { type DraftStore, type StoredDraft, useDraft } from "#app/ui/recording/use-draft.ts";
+import type { Refusal } from "#shared/errors/refusal.ts";
+
+/** What goes with every act: its id, and the last event that the person had seen when the form was opened. */
+export type Act = { readonly actId: string; readonly lastEventSeen: string | null };
+
+export type RecordingPlan<V, Result> = {
+  readonly fields: FieldSpecs<V>;
+  readonly lastEventSeen: string | null;
+  /** What was typed before and not saved; loaded with the page. */
+  readonly draft: StoredDraft | null;
+  readonly drafts: DraftStore;
+  /** Calls the API. Sent again with the same act id when no answer came. */
+  readonly send: (values: V, act: Act) => Promise<Result>;
+  /** Where Escape leads: what was typed is kept. */
+  readonly leaveTo: string;
+};
+
+export type Phase<Result> =
+  | { readonly kind: "opening" }
+  | { readonly kind: "typing" }
+  | { readonly kind: "sending" }
+  | { readonly kind: "unanswered" }
+  | { readonly kind: "saved"; readonly result: Result };
+
+/** The fields hold what is typed; this reads it from them, so that keys pressed before the script ran count too. */
+function textsIn<V>(form: HTMLFormElement | null, fields: FieldSpecs<V>): Texts {
+  const data = form === null ? new FormData() : new FormData(form);
+  return Object.fromEntries(namesOf(fields).map((name) => [name, String(data.get(name) ?? "")]));
+}
+
+export const openingTexts = <V>({
+  fields,
+  draft,
+}: Pick<RecordingPlan<V, never>, "fields" | "draft">): Texts =>
+  Object.fromEntries(namesOf(fields).map((name) => [name, draft?.texts[name] ?? fields[name].initial ?? ""]));
+
+/** A recording form's life: opened, typed in, sent once, refused or saved. */
+export function useRecording<V, Result>(
+  plan: RecordingPlan<V, Result>,
+  form: RefObject<HTMLFormElement | null>,
+) {
+  const { fields, lastEventSeen } = plan;
+  const [actId] = useState(() => plan.draft?.actId ?? newActId());
+  const [texts, setTexts] = useState(() => openingTexts(plan));
+  const [phase, setPhase] = useState<Phase<Result>>({ kind: "opening" });
+  const [refusals, setRefusals] = useState<readonly Refusal[]>([]);
+  const [attempt, setAttempt] = useState(0);
+  const sending = useRef(false);
+  const draft = useDraft(plan.drafts, actId);
+
+  const opened = useEffectEvent(() => {
+    setTexts(textsIn(form.current, fields));
+    setPhase({ kind: "typing" });
+  });
+  useEffect(() => opened(), []);
+
+  const typed = (field: string): void => {
+    const now = textsIn(form.current, fields);
+    setTexts(now);
+    setRefusals((old) => old.filter((refusal) => refusal.field !== undefined && refusal.field !== field));
+    draft.changed(now);
+  };
+
+  const refused = (list: readonly Refusal[]): void => {
+    setRefusals(list);
+    setAttempt((count) => count + 1);
+    setPhase({ kind: "typing" });
+  };
+
+  const arrived = async (sent: Sent<Result>): Promise<void> => {
+    if (sent.kind === "refused") return refused(sent.refusals);
+    if (sent.kind === "saved") await draft.drop();
+    setPhase(sent);
+  };
+
+  const submit = async (): Promise<void> => {
+    if (sending.current) return;
+    const reading = readFields(fields, textsIn(form.current, fields));
+    if (!reading.ok) return refused(reading.refusals);
+    sending.current = true;
+    setRefusals([]);
+    setPhase({ kind: "sending" });
+    await arrived(await sendAct(() => plan.send(reading.values, { actId, lastEventSeen })));
+    sending.current = false;
+  };
+
+  const leave = async (): Promise<void> => {
+    await draft.keep();
+    location.assign(plan.leaveTo);
+  };
+
+  return { texts, phase, refusals, attempt, typed, submit, leave };
+}

@@ -1,0 +1,50 @@
+"use client";
+
+import { type ReactNode, useState } from "react";
+import { NoticeLine } from "#app/ui/notice-line.tsx";
+import { sendAct } from "#app/ui/recording/send-act.ts";
+import { refusalSentence } from "#shared/words/refusals.ts";
+
+type UndoNoticeProps = {
+  /** What was entered, in words. */
+  readonly said: string;
+  /** Amends the act away. Must carry one act id, so that pressing twice undoes once. */
+  readonly undo: () => Promise<unknown>;
+  /** Where to go on: links. */
+  readonly children?: ReactNode;
+};
+
+/** Says what was saved and offers to take it back at once. */
+export function UndoNotice({ said, undo, children }: UndoNoticeProps): ReactNode {
+  const [state, setState] = useState<"offered" | "undoing" | "undone">("offered");
+  const [problem, setProblem] = useState<string | null>(null);
+
+  const press = async (): Promise<void> => {
+    setState("undoing");
+    const sent = await sendAct(undo);
+    if (sent.kind === "saved") return setState("undone");
+    setState("offered");
+    setProblem(
+      sent.kind === "refused"
+        ? sent.refusals.map(refusalSentence).join(" ")
+        : "No answer came from the server. Undo again: it is done only once.",
+    );
+  };
+
+  if (state === "undone")
+    return (
+      <NoticeLine>
+        Undone: {said} It stays in the story as undone. {children}
+      </NoticeLine>
+    );
+  return (
+    <NoticeLine>
+      <span>{said}</span>
+      <button type="button" disabled={state === "undoing"} onClick={() => void press()}>
+        Undo
+      </button>
+      {children}
+      {problem !== null && <strong>{problem}</strong>}
+    </NoticeLine>
+  );
+}
