@@ -53,6 +53,27 @@ export const refusalCodes = [
   "text-missing",
   "text-too-long",
   "choice-unknown",
+  // events
+  "tube-unknown",
+  "entry-unknown",
+  "entry-not-understood",
+  "time-in-future",
+  "upsize-not-larger",
+  "reason-missing",
+  "changed-meanwhile",
+  "event-before-opening",
+  "event-after-end",
+  "tube-opened-twice",
+  "tube-not-opened",
+  "already-capped",
+  "not-capped",
+  "already-out",
+  "not-out",
+  "no-pins",
+  // patients
+  "patient-unknown",
+  "number-taken",
+  "side-missing",
 ] as const;
 
 export type RefusalCode = (typeof refusalCodes)[number];

@@ -24,7 +24,7 @@ const renews: EventRule = {
 export const eventRules = {
   placed: { touches: ["clock", "status"], resets: "both", pins: true, tubes: 1 },
   "taken over": { touches: ["clock", "status"], resets: "both", pins: true, tubes: 1 },
-  checked: { ...adds, pins: true },
+  checked: adds,
   exchanged: renews,
   upsized: renews,
   salvaged: renews,
@@ -41,7 +41,7 @@ export const eventRules = {
   "facts noted": { ...adds, touches: ["facts", "mode"] },
   verified: { ...adds, touches: ["history"] },
   "clock dated": { touches: ["clock"], resets: "neither", pins: true, tubes: 1 },
-  "plan recorded": { ...adds, touches: ["plan"], pins: true },
+  "plan recorded": { ...adds, touches: ["plan"] },
   "exchange planned": { ...adds, touches: ["plan"] },
   "conditions noted": { touches: ["conditions"], resets: "neither", pins: false, tubes: 0 },
   "step assigned": { ...adds, touches: ["owner"] },

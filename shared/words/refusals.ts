@@ -64,6 +64,35 @@ const sentences = {
   "text-missing": ({ what }) => `Type ${what ?? "something here"}.`,
   "text-too-long": ({ limit }) => `This is longer than ${limit} characters. Shorten it.`,
   "choice-unknown": ({ text }) => `"${text}" is not one of the choices here.`,
+  "tube-unknown": () =>
+    "This tube is not in this patient's record. Go back to the patient and choose the tube.",
+  "entry-unknown": () =>
+    "This entry is not in this patient's record. Open the story again and choose the entry.",
+  "entry-not-understood": ({ field }) =>
+    `The entry is incomplete${field ? ` at "${field}"` : ""}. Check it and save again.`,
+  "time-in-future": ({ time }) => `${time} is still to come. Type the time at which it happened.`,
+  "upsize-not-larger": ({ old, size }) =>
+    `${size} is not larger than the ${old} in place. Check the size, or record it as an exchange.`,
+  "reason-missing": () => "Say in a few words why the entry is changed.",
+  "changed-meanwhile": ({ entries }) =>
+    `Somebody recorded this since you opened the form: ${entries}. Look at it, then save again; what you typed is kept.`,
+  "event-before-opening": () =>
+    "This is before the tube was placed or taken over. Check the date, or correct the placement first.",
+  "event-after-end": () =>
+    "The record of this tube has ended before that day. Check the date, or undo the end first.",
+  "tube-opened-twice": () => "This tube is already in the record.",
+  "tube-not-opened": () => "There is no tube here to convert. Record the tube first.",
+  "already-capped": () => "The tube is already capped. Record it as uncapped first, or check the date.",
+  "not-capped": () => "The tube is not capped at that time. Check the date.",
+  "already-out": () =>
+    "The tube is out. Record it as salvaged through the old tract or as a new puncture: the tract's age depends on which.",
+  "not-out": () => "The tube is still in by this record. Record that it fell out, or record its removal.",
+  "no-pins": () =>
+    "The clinic has no protocol or calendar yet, so no date can be computed. Ask the lead to set them up.",
+  "patient-unknown": () => "There is no such patient. Search by name or number.",
+  "number-taken": ({ issuer }) =>
+    `Another patient has this number (${issuer}). Check the number; if it is the same person, open that record.`,
+  "side-missing": () => "Type the side: left, right, midline or transplant; ? if it is unknown.",
 } satisfies Record<RefusalCode, Sentence>;
 
 /** The sentence shown for a refusal. */

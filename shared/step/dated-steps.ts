@@ -1,0 +1,133 @@
+import type { DayWindow } from "#shared/day/clinic-days.ts";
+import { addDays, type Day, earlier } from "#shared/day/day.ts";
+import { findRow, type RowAnswer } from "#shared/protocol/find-row.ts";
+import type { Protocol, ProtocolRow } from "#shared/protocol/protocol.ts";
+import type { Why } from "#shared/step/step.ts";
+import { isTrue } from "#shared/tube/open-record.ts";
+import type { Conditions, StepKind } from "#shared/tube/payloads.ts";
+import type { TubeState } from "#shared/tube/state.ts";
+import type { Factor } from "#shared/tube/vocabulary.ts";
+
+/** A step before the calendar has had its say. */
+export type Draft = { readonly kind: StepKind; readonly window: DayWindow; readonly why: readonly Why[] };
+
+export type TubeQuestion = {
+  readonly tube: TubeState;
+  readonly conditions: Conditions;
+  readonly under18: boolean;
+  readonly protocol: Protocol;
+};
+
+export const why = (code: Why["code"], args: Why["args"] = {}, eventId: string | null = null): Why => ({
+  code,
+  args,
+  eventId,
+});
+
+/** Which shorter rows this patient and tube ask for. An unknown factor asks for none, and the screen shows it as unknown. */
+export function factorsOf(tube: TubeState, conditions: Conditions): Factor[] {
+  const factors: Factor[] = [];
+  if (isTrue(conditions.pregnancy)) factors.push("pregnancy");
+  if (isTrue(conditions.stoneFormer)) factors.push("stone former");
+  if (isTrue(tube.cancerObstruction)) factors.push("cancer obstruction");
+  return factors;
+}
+
+export const rowFor = ({ tube, conditions, under18, protocol }: TubeQuestion): RowAnswer =>
+  findRow(protocol, { kind: tube.kind, factors: factorsOf(tube, conditions), under18 });
+
+const plus = (from: Day | null, days: number | null): Day | null =>
+  from === null || days === null ? null : addDays(from, days);
+
+/** The lines that say where counting starts; the earliest plausible day, so that an error falls on the careful side. */
+function startLines(tube: TubeState): Why[] {
+  const { since, eventId } = tube.catheter;
+  if (since.precision === "unknown") return [why("date-unknown", {}, eventId)];
+  if (since.precision === "day") return [why("counted-from", { day: since.earliest }, eventId)];
+  return [why("counted-from-span", { earliest: since.earliest, latest: since.latest }, eventId)];
+}
+
+function rowLines(row: ProtocolRow, protocol: Protocol): Why[] {
+  const { id, earliest, target, latest, source } = row;
+  const lines = [why("row", { row: id, version: protocol.version, earliest, target, latest, source })];
+  if (row.factor !== null) lines.push(why("factor", { factor: row.factor }));
+  if (protocol.approved === null) lines.push(why("row-example", { version: protocol.version }));
+  return lines;
+}
+
+/** The review stands 14 days (by row) from the last check or from the start, whichever is later known. */
+function reviewTarget(tube: TubeState, row: ProtocolRow): { target: Day | null; lines: Why[] } {
+  const checkedOn = tube.checked?.when.earliest ?? null;
+  if (tube.checked === null || checkedOn === null)
+    return { target: plus(tube.catheter.since.earliest, row.target), lines: [] };
+  const line = why("counted-from-check", { day: checkedOn }, tube.checked.eventId);
+  return { target: plus(checkedOn, row.target), lines: [line] };
+}
+
+function rowDraft({ tube, protocol }: TubeQuestion, row: ProtocolRow): Draft | null {
+  const start = tube.catheter.since.earliest;
+  if (start === null) return null;
+  const lines = [...startLines(tube), ...rowLines(row, protocol)];
+  const latest = plus(start, row.latest);
+  if (row.asks === "exchange") {
+    const window = { earliest: plus(start, row.earliest), target: plus(start, row.target), latest };
+    return { kind: "exchange", window, why: lines };
+  }
+  if (row.asks === "review") {
+    const review = reviewTarget(tube, row);
+    return {
+      kind: "review",
+      window: { earliest: null, target: review.target, latest },
+      why: [...lines, ...review.lines],
+    };
+  }
+  const window = { earliest: null, target: tube.catheter.recordedOn, latest };
+  return { kind: "remove or exchange", window, why: [...lines, why("operator-date-missing")] };
+}
+
+/** The operator's plan stands above the row: its day is the target, and the row's latest stays unless the plan passes it. */
+function planDraft(tube: TubeState, row: Draft | null, rowLines: readonly Why[]): Draft | null {
+  const { plan } = tube;
+  if (plan === null) return null;
+  const lines = [...(row?.why ?? rowLines).filter((line) => line.code !== "operator-date-missing")];
+  lines.push(why("plan", { act: plan.act, by: plan.by, byWhom: plan.byWhom }, plan.eventId));
+  if (plan.reason !== null) lines.push(why("plan-reason", { reason: plan.reason }, plan.eventId));
+  const rowLatest = row?.window.latest ?? null;
+  const passes = rowLatest !== null && plan.by > rowLatest;
+  if (passes) lines.push(why("plan-past-row-latest", { by: plan.by, latest: rowLatest }, plan.eventId));
+  const rowEarliest = row?.window.earliest ?? null;
+  const window = {
+    earliest: rowEarliest === null ? null : earlier(rowEarliest, plan.by),
+    target: plan.by,
+    latest: passes || rowLatest === null ? plan.by : rowLatest,
+  };
+  return { kind: plan.act, window, why: lines };
+}
+
+const missingRow: Readonly<Record<Exclude<RowAnswer["found"], "row">, Why["code"]>> = {
+  "no row": "no-row",
+  "no example for a child": "no-example-for-child",
+};
+
+/**
+ * The dated steps of a tube that is in: what its row asks, what the operator's plan asks, and what stands in for a date that
+ * cannot be told. Never empty.
+ */
+export function datedDrafts(question: TubeQuestion): Draft[] {
+  const { tube } = question;
+  const answer = rowFor(question);
+  const now = { earliest: null, target: tube.catheter.recordedOn, latest: null };
+  const noRow = answer.found === "row" ? [] : [why(missingRow[answer.found], { kind: tube.kind })];
+  const row = answer.found === "row" ? rowDraft(question, answer.row) : null;
+  const plan = planDraft(tube, row, noRow);
+  const drafts: Draft[] = [];
+  if (tube.catheter.since.precision !== "day")
+    drafts.push({ kind: "assess the date", window: now, why: startLines(tube) });
+  if (plan !== null) drafts.push(plan);
+  // A plan to review does not lift the row's exchange; a plan to exchange or remove takes its place.
+  const besidePlan = row?.kind === "review" || tube.plan?.act === "review";
+  const standsBeside = plan === null || (plan.kind !== row?.kind && besidePlan);
+  if (row !== null && standsBeside) drafts.push(row);
+  if (answer.found !== "row" && plan === null) drafts.push({ kind: "no row", window: now, why: noRow });
+  return drafts;
+}

@@ -1,0 +1,184 @@
+import { type ClinicCalendar, type DayWindow, fitWindow } from "#shared/day/clinic-days.ts";
+import { addDays, type Day } from "#shared/day/day.ts";
+import type { Protocol } from "#shared/protocol/protocol.ts";
+import { type Draft, datedDrafts, why } from "#shared/step/dated-steps.ts";
+import { compareSteps, defaultOwner, type OpenStep, type Why } from "#shared/step/step.ts";
+import type { Pins } from "#shared/tube/event.ts";
+import type { StepKind } from "#shared/tube/payloads.ts";
+import type { Contradiction, PatientTubes, TubeState } from "#shared/tube/state.ts";
+
+/** The versioned tables that pins point into, and the birth date, without which nobody is taken for a child. */
+export type Books = {
+  readonly protocol: (version: number) => Protocol;
+  readonly calendar: (version: number) => ClinicCalendar;
+  readonly bornOn: Day | null;
+};
+
+type At = { readonly tube: TubeState; readonly protocol: Protocol; readonly calendar: ClinicCalendar };
+
+/** Under 18 on the day that the catheter's clock started; the day of recording stands in for an unknown one. */
+function isUnder18(tube: TubeState, bornOn: Day | null): boolean {
+  if (bornOn === null) return false;
+  const eighteenth = `${Number(bornOn.slice(0, 4)) + 18}${bornOn.slice(4)}`;
+  return (tube.catheter.since.latest ?? tube.catheter.recordedOn) < eighteenth;
+}
+
+const dueDay = (window: DayWindow, cameUp: Day): Day =>
+  window.target ?? window.latest ?? window.earliest ?? cameUp;
+
+function toStep(at: At, draft: Draft): OpenStep {
+  const { tube, protocol } = at;
+  const { kind, window } = draft;
+  return {
+    id: `${tube.id}:${kind}`,
+    tubeId: tube.id,
+    kind,
+    ...window,
+    dueOn: dueDay(window, tube.catheter.recordedOn),
+    provisional: tube.catheter.since.precision !== "day" || tube.unverified !== null,
+    owner: tube.owners[kind] ?? { role: defaultOwner[kind], staffId: null },
+    ownerFrom: window.earliest ?? window.target,
+    escalatesOn: window.target === null ? null : addDays(window.target, protocol.escalation.daysPastTarget),
+    physicianOn: window.latest === null ? null : addDays(window.latest, 1),
+    why: draft.why,
+    pins: tube.pins,
+  };
+}
+
+/** A draft brought onto clinic days; where no day is left, the asked dates stand and a loose end says so. */
+function onClinicDays(at: At, draft: Draft): Draft[] {
+  const fitted = fitWindow(draft.window, at.calendar);
+  const moved = fitted.moved.map(({ end, from, to, because }) =>
+    why("moved", {
+      end,
+      from,
+      to,
+      because: because.code,
+      reason: "reason" in because ? because.reason : null,
+    }),
+  );
+  if (fitted.kind === "fits") return [{ ...draft, window: fitted.window, why: [...draft.why, ...moved] }];
+  const noDay: Draft = {
+    kind: "no day left",
+    window: { earliest: null, target: fitted.asked.latest ?? fitted.asked.target, latest: null },
+    why: [why("no-day-left", { step: draft.kind }), ...moved],
+  };
+  return [draft, noDay];
+}
+
+const dueOn = (on: Day): DayWindow => ({ earliest: null, target: on, latest: null });
+
+const single = (kind: StepKind, on: Day, line: Why): Draft => ({ kind, window: dueOn(on), why: [line] });
+
+function callDraft({ tube, protocol, calendar }: At): Draft[] {
+  const start = tube.catheter.since;
+  if (!tube.startedHere || start.precision !== "day" || tube.called?.reached === true) return [];
+  const { from, to, source } = protocol.firstCall;
+  const asked = {
+    earliest: addDays(start.earliest, from),
+    target: addDays(start.earliest, from),
+    latest: addDays(start.earliest, to),
+  };
+  const fitted = fitWindow(asked, calendar);
+  const lines = [why("first-call", { from, to, source, day: start.earliest }, tube.catheter.eventId)];
+  if (tube.called !== null)
+    lines.push(why("call-attempts", { attempts: tube.called.attempts }, tube.called.eventId));
+  return [{ kind: "call", window: fitted.kind === "fits" ? fitted.window : asked, why: lines }];
+}
+
+function draftsOf(at: At, patient: PatientTubes, bornOn: Day | null): Draft[] {
+  const { tube } = at;
+  const dated = (): Draft[] =>
+    datedDrafts({
+      tube,
+      conditions: patient.conditions,
+      under18: isUnder18(tube, bornOn),
+      protocol: at.protocol,
+    }).flatMap((draft) =>
+      draft.kind === "assess the date" || draft.kind === "no row" ? [draft] : onClinicDays(at, draft),
+    );
+  const outOn = tube.dislodged?.recordedOn ?? tube.catheter.recordedOn;
+  switch (tube.status) {
+    case "ended":
+      return [];
+    case "out, undecided":
+      return [single("tube out", outOn, why("fell-out", {}, tube.dislodged?.eventId ?? null))];
+    case "fragment retained":
+      return [
+        single(
+          "fragment retained",
+          tube.catheter.recordedOn,
+          why("fragment", {}, tube.ending?.eventId ?? null),
+        ),
+      ];
+    case "removal not confirmed": {
+      const told = tube.unverified ?? tube.catheter;
+      // Told is not seen: until somebody confirms it, the tube may still be in and its dates stand.
+      return [single("confirm removal", told.recordedOn, why("removal-told", {}, told.eventId)), ...dated()];
+    }
+    case "in": {
+      const { dislodged, unverified } = tube;
+      const part = dislodged?.part
+        ? [single("part out", outOn, why("partly-dislodged", {}, dislodged.eventId))]
+        : [];
+      const elsewhere =
+        unverified === null
+          ? []
+          : [
+              single(
+                "confirm what was done elsewhere",
+                unverified.recordedOn,
+                why("reported-elsewhere", {}, unverified.eventId),
+              ),
+            ];
+      return [...part, ...dated(), ...elsewhere, ...callDraft(at)];
+    }
+  }
+}
+
+const NO_PINS: Pins = { protocol: 1, calendar: 1 };
+
+function contradictionStep(found: Contradiction, index: number, patient: PatientTubes): OpenStep {
+  const tube = patient.tubes.find(({ id }) => id === found.tubeId);
+  return {
+    id: `${found.eventId}:contradiction:${index}`,
+    tubeId: tube?.id ?? null,
+    kind: "contradiction",
+    ...dueOn(found.recordedOn),
+    dueOn: found.recordedOn,
+    provisional: false,
+    owner: tube?.owners.contradiction ?? { role: defaultOwner.contradiction, staffId: null },
+    ownerFrom: found.recordedOn,
+    escalatesOn: null,
+    physicianOn: null,
+    why: [why("contradiction", { code: found.code }, found.eventId)],
+    pins: tube?.pins ?? NO_PINS,
+  };
+}
+
+/**
+ * Every open step of a patient, in the total order of steps. Depends on events, pins and the tables they point into; not on
+ * today. A record that has not ended has at least one.
+ */
+export function openSteps(patient: PatientTubes, books: Books): OpenStep[] {
+  const steps = patient.tubes.flatMap((tube) => {
+    const at = {
+      tube,
+      protocol: books.protocol(tube.pins.protocol),
+      calendar: books.calendar(tube.pins.calendar),
+    };
+    return mergeSame(draftsOf(at, patient, books.bornOn).map((draft) => toStep(at, draft)));
+  });
+  const odd = patient.contradictions.map((found, index) => contradictionStep(found, index, patient));
+  return [...steps, ...odd].toSorted(compareSteps);
+}
+
+/** Two dated steps may both find no day left: one loose end, with both whys. */
+function mergeSame(steps: readonly OpenStep[]): OpenStep[] {
+  const byId = new Map<string, OpenStep>();
+  for (const step of steps) {
+    const stood = byId.get(step.id);
+    byId.set(step.id, stood === undefined ? step : { ...stood, why: [...stood.why, ...step.why] });
+  }
+  return [...byId.values()];
+}

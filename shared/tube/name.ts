@@ -1,0 +1,27 @@
+import { printLength } from "#shared/size/print-length.ts";
+import { known } from "#shared/tube/certainty.ts";
+import { kindOf } from "#shared/tube/kind/kinds.ts";
+import type { TubeState } from "#shared/tube/state.ts";
+
+const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+
+/** "Left nephrostomy": side first, as a word; an unknown side is said. */
+export function tubeTitle(tube: Pick<TubeState, "side" | "kind">): string {
+  const kind = kindOf(tube.kind);
+  const side = known(tube.side);
+  if (side === undefined) return kind.sided ? `Side unknown: ${kind.name}` : capital(kind.name);
+  return side === "not sided" ? capital(kind.name) : `${capital(side)} ${kind.name}`;
+}
+
+/** "8 F, locking loop", or "size unknown, locking loop". */
+export function tubeDetail(tube: Pick<TubeState, "size" | "retention">): string {
+  const size = known(tube.size);
+  const retention = known(tube.retention);
+  const about = tube.size.certainty === "estimated" ? "about " : "";
+  return [size === undefined ? "size unknown" : about + printLength(size, "F"), retention]
+    .filter(Boolean)
+    .join(", ");
+}
+
+/** "Left nephrostomy, 8 F, locking loop". */
+export const tubeName = (tube: TubeState): string => `${tubeTitle(tube)}, ${tubeDetail(tube)}`;
