@@ -2,6 +2,7 @@ import { mkdirSync, readFileSync } from "node:fs";
 import { dirname, join } from "node:path";
 import { fileURLToPath } from "node:url";
 import type Sqlite from "better-sqlite3";
+import { claimFile } from "#db/claim-file.ts";
 import { naming } from "#db/connection.ts";
 import { connect, type Database } from "#db/sqlite.ts";
 import { appliedMigrations, knownMigrations, standingOf } from "#db/standing.ts";
@@ -51,7 +52,9 @@ export function migrate(db: Database): readonly string[] {
 }
 
 function copyBeside(sqlite: Sqlite.Database, file: string): string {
-  const copy = `${file}.before-${knownMigrations.at(-1)}`;
+  const name = `${file}.before-${knownMigrations.at(-1)}`;
+  let copy = name;
+  for (let tried = 2; !claimFile(copy); tried += 1) copy = `${name}-${tried}`;
   sqlite.prepare("vacuum into ?").run(copy);
   return copy;
 }
@@ -62,6 +65,7 @@ function copyBeside(sqlite: Sqlite.Database, file: string): string {
  */
 export function migrateFile(file: string): Migrated {
   mkdirSync(dirname(file), { recursive: true });
+  claimFile(file);
   return naming(file, () => {
     const db = connect(file);
     try {

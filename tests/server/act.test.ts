@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { saveDraftRow } from "#db/queries/drafts.ts";
-import { events, eventTubes } from "#db/schema/events.ts";
+import { patientChanges, patients } from "#db/schema/patients.ts";
+import { inTransaction } from "#db/transaction.ts";
 import { inAct } from "#server/act.ts";
 import { DomainError } from "#shared/errors/refusal.ts";
 import { people, SEEDED_AT, testDatabase } from "#tests/support/database.ts";
