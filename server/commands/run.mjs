@@ -41,6 +41,14 @@ export function run(program, args, { env = {} } = {}) {
   });
 }
 
-/** Runs a TypeScript file of the project. @type {(file: string, ...args: string[]) => Promise<string>} */
-export const runTypeScript = (file, ...args) =>
-  run(process.execPath, ["node_modules/tsx/dist/cli.mjs", file, ...args]);
+/**
+ * Runs a TypeScript file of the project. It speaks for itself: what it wrote is the message when it fails.
+ * @param {string} file @param {string[]} args
+ */
+export async function runTypeScript(file, ...args) {
+  try {
+    return (await run(process.execPath, ["node_modules/tsx/dist/cli.mjs", file, ...args])).trim();
+  } catch (error) {
+    throw error instanceof CommandFailed ? new CommandFailed(error.output.trim()) : error;
+  }
+}

@@ -1,0 +1,34 @@
+import { defineConfig } from "@playwright/test";
+
+const flags = [
+  "--no-sandbox",
+  "--disable-gpu",
+  "--disable-quic",
+  "--no-first-run",
+  "--disable-background-networking",
+  "--disable-component-update",
+  "--disable-sync",
+];
+
+const desktop = { viewport: { width: 1280, height: 800 } };
+const phone = { viewport: { width: 390, height: 844 }, isMobile: true, hasTouch: true };
+
+/** The browser stands in another zone than the clinic: a day that comes from the browser's clock shows itself. */
+export default defineConfig({
+  testDir: "tests/e2e",
+  outputDir: "tests/.cache/browser",
+  globalSetup: "tests/e2e/support/seed-template.ts",
+  workers: 2,
+  retries: 0,
+  forbidOnly: true,
+  timeout: 20_000,
+  use: {
+    launchOptions: { executablePath: process.env.CHROMIUM_PATH || "/usr/bin/chromium", args: flags },
+    locale: "en-US",
+    timezoneId: "Pacific/Kiritimati",
+  },
+  projects: [
+    { name: "desktop", use: desktop },
+    { name: "phone", use: phone, testMatch: "**/*.phone.spec.ts" },
+  ],
+});
