@@ -212,6 +212,7 @@ CREATE TABLE `tubes` (
 	`size_units` integer,
 	`clock_earliest` text,
 	`clock_latest` text,
+	`planned_on` text,
 	`strip` text NOT NULL,
 	`state` text NOT NULL,
 	`rules_version` integer NOT NULL,
@@ -220,12 +221,14 @@ CREATE TABLE `tubes` (
 	CONSTRAINT "tubes_size_positive" CHECK("tubes"."size_units" > 0),
 	CONSTRAINT "tubes_clock_earliest_is_day" CHECK("tubes"."clock_earliest" is date("tubes"."clock_earliest")),
 	CONSTRAINT "tubes_clock_latest_is_day" CHECK("tubes"."clock_latest" is date("tubes"."clock_latest")),
+	CONSTRAINT "tubes_planned_on_is_day" CHECK("tubes"."planned_on" is date("tubes"."planned_on")),
 	CONSTRAINT "tubes_strip_is_json" CHECK(json_valid("tubes"."strip")),
 	CONSTRAINT "tubes_state_is_json" CHECK(json_valid("tubes"."state"))
 ) STRICT;
 --> statement-breakpoint
 CREATE INDEX `tubes_by_patient` ON `tubes` (`patient_id`,`id`);--> statement-breakpoint
 CREATE INDEX `tubes_by_status` ON `tubes` (`status`,`id`);--> statement-breakpoint
+CREATE INDEX `tubes_by_planned_day` ON `tubes` (`planned_on`,`id`);--> statement-breakpoint
 CREATE TABLE `readings` (
 	`id` text PRIMARY KEY NOT NULL,
 	`patient_id` text NOT NULL,

@@ -27,6 +27,8 @@ export const tubes = sqliteTable(
     /** Ends of the day on which the catheter's clock began. */
     clockEarliest: dayText("clock_earliest"),
     clockLatest: dayText("clock_latest"),
+    /** Day of the planned exchange, while one is planned. */
+    plannedOn: dayText("planned_on"),
     /** What the dwell strip draws. */
     strip: json("strip").notNull(),
     state: json("state").notNull(),
@@ -35,12 +37,14 @@ export const tubes = sqliteTable(
   (t) => [
     check("tubes_clock_in_order", sql`${t.clockEarliest} <= ${t.clockLatest}`),
     check("tubes_size_positive", sql`${t.sizeUnits} > 0`),
-    ...areDays("tubes", t.clockEarliest, t.clockLatest),
+    ...areDays("tubes", t.clockEarliest, t.clockLatest, t.plannedOn),
     ...areJson("tubes", t.strip, t.state),
     // query: tubes of one patient
     index("tubes_by_patient").on(t.patientId, t.id),
     // query: tubes by status (in place; out and undecided)
     index("tubes_by_status").on(t.status, t.id),
+    // query: exchanges planned for a day
+    index("tubes_by_planned_day").on(t.plannedOn, t.id),
   ],
 );
 
