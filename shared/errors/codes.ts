@@ -49,6 +49,14 @@ export const refusalCodes = [
   "length-unit-unfit",
   "length-too-fine",
   "gauge-not-listed",
+  // volumes
+  "volume-missing",
+  "volume-not-understood",
+  "volume-comma-unclear",
+  "volume-needs-unit",
+  "volume-negative",
+  "volume-absurd",
+  "reading-ends-before-start",
   // text
   "text-missing",
   "text-too-long",

@@ -61,6 +61,18 @@ const sentences = {
   "length-too-fine": ({ text, decimals }) => `"${text}" has more than ${decimals} decimals. Round it.`,
   "gauge-not-listed": ({ text, gauges }) =>
     `No outside is kept for ${text}, only for ${gauges} G. Type the outside in mm or in.`,
+  "volume-missing": () => "Type how much, 0 for nothing, or ? if it is unknown.",
+  "volume-not-understood": ({ text }) =>
+    `"${text}" is not understood as a volume. Type a number with mL, L or oz, ~ before an estimate, or ? for unknown.`,
+  "volume-comma-unclear": ({ text }) =>
+    `"${text}" can be read two ways. Type it without the comma, like 1500 or 1.5 mL.`,
+  "volume-needs-unit": ({ text }) => `"${text}" needs a unit or a point: 8,5 mL or 8.5.`,
+  "volume-negative": ({ text }) =>
+    text === undefined
+      ? "A volume that was measured or put in is not less than zero."
+      : `"${text}" is less than zero. Type what was measured or put in.`,
+  "volume-absurd": ({ text, limit }) => `"${text}" is over ${limit}. Check the number and the unit.`,
+  "reading-ends-before-start": () => "This reading ends before it starts. Check both times.",
   "text-missing": ({ what }) => `Type ${what ?? "something here"}.`,
   "text-too-long": ({ limit }) => `This is longer than ${limit} characters. Shorten it.`,
   "choice-unknown": ({ text }) => `"${text}" is not one of the choices here.`,
