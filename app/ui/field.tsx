@@ -1,7 +1,6 @@
 import type { ComponentProps, ReactNode } from "react";
+import type { Choice } from "#shared/record/field-spec.ts";
 import styles from "./field.module.css";
-
-export type Choice = { readonly value: string; readonly label: string };
 
 type FieldProps = {
   readonly name: string;

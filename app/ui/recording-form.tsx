@@ -4,9 +4,9 @@ import { type ReactNode, useEffect, useRef } from "react";
 import { ErrorSummary, type Problem } from "#app/ui/error-summary.tsx";
 import { fieldId } from "#app/ui/field.tsx";
 import { NoticeLine } from "#app/ui/notice-line.tsx";
-import { namesOf, readWhatCan } from "#app/ui/recording/field-spec.ts";
 import { RecordingFields } from "#app/ui/recording/recording-fields.tsx";
 import { type RecordingPlan, useRecording } from "#app/ui/recording/use-recording.ts";
+import { namesOf, readWhatCan } from "#shared/record/field-spec.ts";
 import { refusalSentence } from "#shared/words/refusals.ts";
 import styles from "./recording-form.module.css";
 

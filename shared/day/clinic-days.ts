@@ -1,6 +1,6 @@
 import * as z from "zod";
 import { addDays, type Day, type Weekday, weekdayOf } from "#shared/day/day.ts";
-import { daySchema } from "#shared/day/when.ts";
+import { daySchema } from "#shared/day/when-schema.ts";
 
 /** Days on which the clinic is shut, both ends included. */
 export type Closure = { readonly from: Day; readonly to: Day; readonly reason: string };

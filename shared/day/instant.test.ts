@@ -9,11 +9,11 @@ import {
   type Instant,
   instant,
   instantAt,
-  instantSchema,
   isZone,
   startOfDay,
   zone,
 } from "./instant.ts";
+import { instantSchema } from "./instant-schema.ts";
 
 const newYork = zone("America/New_York");
 const santiago = zone("America/Santiago");

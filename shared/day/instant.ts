@@ -1,5 +1,4 @@
 import { tzOffset } from "@date-fns/tz";
-import * as z from "zod";
 import { addDays, type Day } from "#shared/day/day.ts";
 import { type Parsed, parsed, unread } from "#shared/errors/refusal.ts";
 
@@ -45,13 +44,6 @@ export function zone(text: string): Zone {
   if (!isZone(text)) throw new RangeError(`not a time zone: ${text}`);
   return text;
 }
-
-export const instantSchema = z.custom<Instant>((value) => typeof value === "number" && isInstant(value), {
-  message: "time-not-understood",
-});
-export const zoneSchema = z.custom<Zone>((value) => typeof value === "string" && isZone(value), {
-  message: "choice-unknown",
-});
 
 /** What a clock on the wall shows, as if it were UTC. */
 const wallMs = (at: number, where: Zone): number => at + tzOffset(where, new Date(at)) * MINUTE_MS;

@@ -2,7 +2,8 @@ import { describe, expect, it } from "vitest";
 import { day } from "./day.ts";
 import { instant, zone } from "./instant.ts";
 import { printDay, printDistance, printInstant, printWhen } from "./print-day.ts";
-import { notAfter, onDay, type When, whenSchema, whenUnknown } from "./when.ts";
+import { notAfter, onDay, type When, whenUnknown } from "./when.ts";
+import { whenSchema } from "./when-schema.ts";
 
 const from = (precision: "month" | "year" | "span", earliest: string, latest: string): When => ({
   precision,

@@ -3,7 +3,7 @@ import { describe, expect, it } from "vitest";
 import { addDays, type Day, day } from "./day.ts";
 import { monthNames, printDay } from "./print-day.ts";
 import { readDay, readWhen } from "./read-day.ts";
-import { whenSchema } from "./when.ts";
+import { whenSchema } from "./when-schema.ts";
 
 /** A Friday. */
 const today = day("2026-11-06");

@@ -1,9 +1,4 @@
-import * as z from "zod";
-import { addDays, type Day, isDay } from "#shared/day/day.ts";
-
-export const daySchema = z.custom<Day>((value) => typeof value === "string" && isDay(value), {
-  message: "day-does-not-exist",
-});
+import { addDays, type Day } from "#shared/day/day.ts";
 
 /** How exactly a date is known. A span is a month, a year, or two days that somebody named. */
 export const precisions = ["day", "month", "year", "span", "unknown"] as const;
@@ -16,20 +11,6 @@ export type Precision = (typeof precisions)[number];
 export type When =
   | { readonly precision: "day" | "month" | "year" | "span"; readonly earliest: Day; readonly latest: Day }
   | { readonly precision: "unknown"; readonly earliest: null; readonly latest: null };
-
-export const whenSchema = z.union([
-  z
-    .strictObject({
-      precision: z.enum(["day", "month", "year", "span"]),
-      earliest: daySchema,
-      latest: daySchema,
-    })
-    .refine((when) => when.earliest <= when.latest, { message: "days-reversed" })
-    .refine((when) => when.precision !== "day" || when.earliest === when.latest, {
-      message: "day-not-exact",
-    }),
-  z.strictObject({ precision: z.literal("unknown"), earliest: z.null(), latest: z.null() }),
-]);
 
 export const onDay = (of: Day): When => ({ precision: "day", earliest: of, latest: of });
 export const whenUnknown: When = { precision: "unknown", earliest: null, latest: null };

@@ -1,7 +1,7 @@
 import * as z from "zod";
 import type { Day } from "#shared/day/day.ts";
-import { daySchema } from "#shared/day/when.ts";
-import { lengthSchema } from "#shared/size/length.ts";
+import { daySchema } from "#shared/day/when-schema.ts";
+import { lengthSchema } from "#shared/size/length-schema.ts";
 import { tubeKinds } from "#shared/tube/kind/kinds.ts";
 import { factors } from "#shared/tube/vocabulary.ts";
 

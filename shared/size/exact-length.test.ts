@@ -2,7 +2,8 @@ import fc from "fast-check";
 import Fraction from "fraction.js";
 import { describe, expect, it } from "vitest";
 import { exactLength, figureIn, lengthOf } from "#shared/size/exact-length.ts";
-import { type LengthUnit, lengthSchema, lengthUnits } from "#shared/size/length.ts";
+import { type LengthUnit, lengthUnits } from "#shared/size/length.ts";
+import { lengthSchema } from "#shared/size/length-schema.ts";
 
 /** 1 F = 1/3 mm of outer diameter (ISO 20696:2018, 5.5.2 note); 1 in = 25.4 mm by definition. */
 const mmPer: Record<LengthUnit, Fraction> = {

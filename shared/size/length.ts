@@ -1,5 +1,3 @@
-import * as z from "zod";
-
 declare const unit: unique symbol;
 
 /**
@@ -22,8 +20,3 @@ export const unitsPer = {
   mm: UNITS_PER_MM,
   cm: 10 * UNITS_PER_MM,
 } as const satisfies Record<LengthUnit, number>;
-
-/** A stored length: a whole, countable number of units, never negative. */
-export const lengthSchema = z.custom<Length>((value) => Number.isSafeInteger(value) && Number(value) >= 0, {
-  message: "length-not-understood",
-});

@@ -4,8 +4,9 @@ import { findRow, type RowAnswer } from "#shared/protocol/find-row.ts";
 import type { Protocol, ProtocolRow } from "#shared/protocol/protocol.ts";
 import type { Why } from "#shared/step/step.ts";
 import { isTrue } from "#shared/tube/open-record.ts";
-import type { Conditions, StepKind } from "#shared/tube/payloads.ts";
+import type { Conditions } from "#shared/tube/payloads.ts";
 import type { TubeState } from "#shared/tube/state.ts";
+import type { StepKind } from "#shared/tube/step-kinds.ts";
 import type { Factor } from "#shared/tube/vocabulary.ts";
 
 /** A step before the calendar has had its say. */

@@ -4,8 +4,8 @@ import type { Protocol } from "#shared/protocol/protocol.ts";
 import { type Draft, datedDrafts, why } from "#shared/step/dated-steps.ts";
 import { compareSteps, defaultOwner, type OpenStep, type Why } from "#shared/step/step.ts";
 import type { Pins } from "#shared/tube/event.ts";
-import type { StepKind } from "#shared/tube/payloads.ts";
 import type { Contradiction, PatientTubes, TubeState } from "#shared/tube/state.ts";
+import type { StepKind } from "#shared/tube/step-kinds.ts";
 
 /** The versioned tables that pins point into, and the birth date, without which nobody is taken for a child. */
 export type Books = {

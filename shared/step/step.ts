@@ -1,7 +1,7 @@
 import type { Day } from "#shared/day/day.ts";
 import type { Pins } from "#shared/tube/event.ts";
-import type { OwnerRole, StepKind } from "#shared/tube/payloads.ts";
 import type { Owner } from "#shared/tube/state.ts";
+import type { OwnerRole, StepKind } from "#shared/tube/step-kinds.ts";
 
 /** Raised whenever the same events, pins and tables would give other steps than before. */
 export const RULES_VERSION = 1;

@@ -1,5 +1,3 @@
-import * as z from "zod";
-
 /**
  * How well a fact is known. Own entries are confirmed; what a patient or another hospital says is reported;
  * a typed "~" makes an entry estimated and a typed "?" makes it unknown.
@@ -19,9 +17,3 @@ export const confirmed = <T>(value: T): Fact<T> => ({ certainty: "confirmed", va
 /** The value, or undefined when unknown. Callers must say what they do without one. */
 export const known = <T>(fact: Fact<T>): T | undefined =>
   fact.certainty === "unknown" ? undefined : fact.value;
-
-export const factSchema = <T extends z.ZodType>(value: T) =>
-  z.discriminatedUnion("certainty", [
-    z.strictObject({ certainty: z.enum(["confirmed", "reported", "estimated"]), value }),
-    z.strictObject({ certainty: z.literal("unknown") }),
-  ]);

@@ -1,7 +1,7 @@
 import * as z from "zod";
 import { places, stateConcerns } from "#shared/fit/inside.ts";
-import { lengthSchema } from "#shared/size/length.ts";
-import { factSchema } from "#shared/tube/certainty.ts";
+import { lengthSchema } from "#shared/size/length-schema.ts";
+import { factSchema } from "#shared/tube/certainty-schema.ts";
 import { characters, retentions } from "#shared/tube/vocabulary.ts";
 
 export const line = z.string().trim().min(1).max(200);

@@ -1,9 +1,10 @@
 import * as z from "zod";
-import { daySchema, whenSchema } from "#shared/day/when.ts";
-import { lengthSchema } from "#shared/size/length.ts";
-import { factSchema } from "#shared/tube/certainty.ts";
+import { daySchema, whenSchema } from "#shared/day/when-schema.ts";
+import { lengthSchema } from "#shared/size/length-schema.ts";
+import { factSchema } from "#shared/tube/certainty-schema.ts";
 import { concernsSchema, line, note, tubeFactsSchema } from "#shared/tube/facts.ts";
 import { tubeKinds } from "#shared/tube/kind/kinds.ts";
+import { ownerRoles, stepKinds } from "#shared/tube/step-kinds.ts";
 import { modes, roles, sides } from "#shared/tube/vocabulary.ts";
 
 export const operatorPlanSchema = z.strictObject({
@@ -64,28 +65,6 @@ export const conditionsSchema = z.strictObject({
   isolation: factSchema(line).optional(),
 });
 export type Conditions = z.infer<typeof conditionsSchema>;
-
-/** What a step is called where it is stored; the order of urgency stands in shared/step/order.ts. */
-export const stepKinds = [
-  "tube out",
-  "part out",
-  "exchange",
-  "remove or exchange",
-  "remove",
-  "review",
-  "call",
-  "fragment retained",
-  "confirm removal",
-  "confirm what was done elsewhere",
-  "assess the date",
-  "no row",
-  "no day left",
-  "contradiction",
-] as const;
-export type StepKind = (typeof stepKinds)[number];
-
-export const ownerRoles = ["nurse", "caller", "physician", "lead"] as const;
-export type OwnerRole = (typeof ownerRoles)[number];
 
 /**
  * Every kind of event at its newest payload version. A new version is a new schema here, a step in lift.ts, and a row in

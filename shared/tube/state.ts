@@ -5,14 +5,8 @@ import type { Length } from "#shared/size/length.ts";
 import type { Fact } from "#shared/tube/certainty.ts";
 import type { Pins } from "#shared/tube/event.ts";
 import type { TubeKind } from "#shared/tube/kind/kinds.ts";
-import type {
-  Conditions,
-  EventKind,
-  OperatorPlan,
-  OwnerRole,
-  Payload,
-  StepKind,
-} from "#shared/tube/payloads.ts";
+import type { Conditions, EventKind, OperatorPlan, Payload } from "#shared/tube/payloads.ts";
+import type { OwnerRole, StepKind } from "#shared/tube/step-kinds.ts";
 import type { Character, Mode, Retention, Role, Side } from "#shared/tube/vocabulary.ts";
 
 /** `ended` is the only status without an open step. */

@@ -1,8 +1,8 @@
 import { type ReactNode, useState } from "react";
 import type { Problem } from "#app/ui/error-summary.tsx";
 import { Field } from "#app/ui/field.tsx";
-import { namesOf, readField, type Texts } from "#app/ui/recording/field-spec.ts";
 import { openingTexts, type RecordingPlan } from "#app/ui/recording/use-recording.ts";
+import { namesOf, readField, type Texts } from "#shared/record/field-spec.ts";
 import styles from "./recording-fields.module.css";
 
 type RecordingFieldsProps<V> = {

@@ -1,5 +1,5 @@
 import { useEffect, useEffectEvent, useRef } from "react";
-import type { Texts } from "#app/ui/recording/field-spec.ts";
+import type { Texts } from "#shared/record/field-spec.ts";
 
 /** The act id goes along: an act whose answer was lost is not entered a second time from its draft. */
 export type StoredDraft = { readonly actId: string; readonly texts: Texts };

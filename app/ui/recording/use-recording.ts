@@ -1,21 +1,21 @@
 import { type RefObject, useEffect, useEffectEvent, useRef, useState } from "react";
 import { newActId } from "#app/ui/recording/act-id.ts";
-import { type FieldSpecs, namesOf, readFields, type Texts } from "#app/ui/recording/field-spec.ts";
 import { type Sent, sendAct } from "#app/ui/recording/send-act.ts";
 import { type DraftStore, type StoredDraft, useDraft } from "#app/ui/recording/use-draft.ts";
 import type { Refusal } from "#shared/errors/refusal.ts";
+import { type FieldSpecs, namesOf, readFields, type Texts } from "#shared/record/field-spec.ts";
 
-/** What goes with every act: its id, and the last event that the person had seen when the form was opened. */
-export type Act = { readonly actId: string; readonly lastEventSeen: string | null };
+/** What goes with every act: its id, and the sequence of the last event of the patient that the page had seen. */
+export type Act = { readonly actId: string; readonly lastSeen: number };
 
 export type RecordingPlan<V, Result> = {
   readonly fields: FieldSpecs<V>;
-  readonly lastEventSeen: string | null;
+  readonly lastSeen: number;
   /** What was typed before and not saved; loaded with the page. */
   readonly draft: StoredDraft | null;
   readonly drafts: DraftStore;
-  /** Calls the API. Sent again with the same act id when no answer came. */
-  readonly send: (values: V, act: Act) => Promise<Result>;
+  /** Calls the API with what was typed, which the server reads again. Sent again with the same act id when no answer came. */
+  readonly send: (texts: Texts, act: Act) => Promise<Result>;
   /** Where Escape leads: what was typed is kept. */
   readonly leaveTo: string;
 };
@@ -44,7 +44,7 @@ export function useRecording<V, Result>(
   plan: RecordingPlan<V, Result>,
   form: RefObject<HTMLFormElement | null>,
 ) {
-  const { fields, lastEventSeen } = plan;
+  const { fields, lastSeen } = plan;
   const [actId] = useState(() => plan.draft?.actId ?? newActId());
   const [texts, setTexts] = useState(() => openingTexts(plan));
   const [phase, setPhase] = useState<Phase<Result>>({ kind: "opening" });
@@ -80,12 +80,13 @@ export function useRecording<V, Result>(
 
   const submit = async (): Promise<void> => {
     if (sending.current) return;
-    const reading = readFields(fields, textsIn(form.current, fields));
+    const typedTexts = textsIn(form.current, fields);
+    const reading = readFields(fields, typedTexts);
     if (!reading.ok) return refused(reading.refusals);
     sending.current = true;
     setRefusals([]);
     setPhase({ kind: "sending" });
-    await arrived(await sendAct(() => plan.send(reading.values, { actId, lastEventSeen })));
+    await arrived(await sendAct(() => plan.send(typedTexts, { actId, lastSeen })));
     sending.current = false;
   };
 

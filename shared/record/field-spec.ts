@@ -1,10 +1,12 @@
-import type { Choice } from "#app/ui/field.tsx";
 import type { Parsed, Refusal } from "#shared/errors/refusal.ts";
 import { refusalSentence } from "#shared/words/refusals.ts";
 
+/** One choice of a list: what is stored, and how it is shown. */
+export type Choice = { readonly value: string; readonly label: string };
+
 /**
- * One field of a recording form: how it is named, how its text is read, how what was read is said again. `read` is pure
- * and comes from shared/, so that the server reads the same text in the same way.
+ * One field of a recording form: how it is named, how its text is read, how what was read is said again. The
+ * server reads the same text with the same spec again, always.
  */
 export type FieldSpec<T> = {
   readonly label: string;

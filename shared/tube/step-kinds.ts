@@ -1,0 +1,21 @@
+/** What a step is called where it is stored; the order of urgency stands in shared/step/order.ts. */
+export const stepKinds = [
+  "tube out",
+  "part out",
+  "exchange",
+  "remove or exchange",
+  "remove",
+  "review",
+  "call",
+  "fragment retained",
+  "confirm removal",
+  "confirm what was done elsewhere",
+  "assess the date",
+  "no row",
+  "no day left",
+  "contradiction",
+] as const;
+export type StepKind = (typeof stepKinds)[number];
+
+export const ownerRoles = ["nurse", "caller", "physician", "lead"] as const;
+export type OwnerRole = (typeof ownerRoles)[number];
