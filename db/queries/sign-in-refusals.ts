@@ -1,7 +1,8 @@
-import { eq, inArray } from "drizzle-orm";
+import { eq, inArray, lt } from "drizzle-orm";
 import { signInRefusals } from "#db/schema/staff.ts";
 import type { Database } from "#db/sqlite.ts";
 import type { Tx } from "#db/transaction.ts";
+import type { Instant } from "#shared/day/instant.ts";
 
 export type SignInRefusal = typeof signInRefusals.$inferSelect;
 
@@ -22,4 +23,8 @@ export function saveSignInRefusal(tx: Tx, row: SignInRefusal): void {
 
 export function forgetSignInRefusal(tx: Tx, key: string): void {
   tx.orm.delete(signInRefusals).where(eq(signInRefusals.key, key)).run();
+}
+
+export function forgetSignInRefusalsBefore(tx: Tx, at: Instant): void {
+  tx.orm.delete(signInRefusals).where(lt(signInRefusals.lastFailureAt, at)).run();
 }

@@ -1,0 +1,70 @@
+import { asc, eq, sql } from "drizzle-orm";
+import { inserter, prepared } from "#db/prepared.ts";
+import { events, eventTubes } from "#db/schema/events.ts";
+import type { Database } from "#db/sqlite.ts";
+import type { Tx } from "#db/transaction.ts";
+
+export type EventRow = typeof events.$inferSelect;
+
+const ofPatient = prepared((orm) =>
+  orm
+    .select()
+    .from(events)
+    .where(eq(events.patientId, sql.placeholder("patientId")))
+    .orderBy(asc(events.seq))
+    .prepare(),
+);
+
+const tubesOfPatient = prepared((orm) =>
+  orm
+    .select({ eventId: eventTubes.eventId, tubeId: eventTubes.tubeId })
+    .from(eventTubes)
+    .innerJoin(events, eq(events.id, eventTubes.eventId))
+    .where(eq(events.patientId, sql.placeholder("patientId")))
+    .orderBy(asc(eventTubes.eventId), asc(sql`event_tubes.rowid`))
+    .prepare(),
+);
+
+const ofAct = prepared((orm) =>
+  orm
+    .select()
+    .from(events)
+    .where(eq(events.actId, sql.placeholder("actId")))
+    .orderBy(asc(events.seq))
+    .prepare(),
+);
+
+export type StoredEvent = { readonly row: EventRow; readonly tubes: readonly string[] };
+
+/** A patient's stream in recorded order, each event with its tubes in the order in which it names them. */
+export function eventsOfPatient(db: Database, patientId: string): readonly StoredEvent[] {
+  const tubes = new Map<string, string[]>();
+  for (const { eventId, tubeId } of tubesOfPatient(db).all({ patientId })) {
+    const named = tubes.get(eventId);
+    if (named === undefined) tubes.set(eventId, [tubeId]);
+    else named.push(tubeId);
+  }
+  return ofPatient(db)
+    .all({ patientId })
+    .map((row) => ({ row, tubes: tubes.get(row.id) ?? [] }));
+}
+
+export const eventsOfAct = (db: Database, actId: string): readonly EventRow[] => ofAct(db).all({ actId });
+
+const insertEvent = inserter(events);
+const insertTube = inserter(eventTubes);
+
+export function appendEvent(tx: Tx, { row, tubes }: StoredEvent): void {
+  insertEvent(tx, row);
+  for (const tubeId of tubes) insertTube(tx, { eventId: row.id, tubeId });
+}
+
+const everyPatient = prepared((orm) =>
+  orm.selectDistinct({ patientId: events.patientId }).from(events).orderBy(asc(events.patientId)).prepare(),
+);
+
+/** Every patient who has events, for a rebuild. */
+export const patientsWithEvents = (db: Database): readonly string[] =>
+  everyPatient(db)
+    .all()
+    .map(({ patientId }) => patientId);

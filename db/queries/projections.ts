@@ -1,0 +1,66 @@
+import { asc, eq, sql } from "drizzle-orm";
+import { inserter, prepared } from "#db/prepared.ts";
+import { openSteps, tubes } from "#db/schema/projections.ts";
+import type { Database } from "#db/sqlite.ts";
+import type { Tx } from "#db/transaction.ts";
+
+export type TubeRow = typeof tubes.$inferSelect;
+export type StepRow = typeof openSteps.$inferSelect;
+
+/** All that is computed from one patient's events. */
+export type Projection = { readonly tubes: readonly TubeRow[]; readonly steps: readonly StepRow[] };
+
+const tubesOfPatient = prepared((orm) =>
+  orm
+    .select()
+    .from(tubes)
+    .where(eq(tubes.patientId, sql.placeholder("patientId")))
+    .orderBy(asc(tubes.id))
+    .prepare(),
+);
+
+const stepsOfPatient = prepared((orm) =>
+  orm
+    .select()
+    .from(openSteps)
+    .where(eq(openSteps.patientId, sql.placeholder("patientId")))
+    .orderBy(asc(openSteps.id))
+    .prepare(),
+);
+
+const dropSteps = prepared((orm) =>
+  orm
+    .delete(openSteps)
+    .where(eq(openSteps.patientId, sql.placeholder("patientId")))
+    .prepare(),
+);
+const dropTubes = prepared((orm) =>
+  orm
+    .delete(tubes)
+    .where(eq(tubes.patientId, sql.placeholder("patientId")))
+    .prepare(),
+);
+const byId = prepared((orm) =>
+  orm
+    .select()
+    .from(tubes)
+    .where(eq(tubes.id, sql.placeholder("id")))
+    .prepare(),
+);
+const insertTube = inserter(tubes);
+const insertStep = inserter(openSteps);
+
+export const projectionOf = (db: Database, patientId: string): Projection => ({
+  tubes: tubesOfPatient(db).all({ patientId }),
+  steps: stepsOfPatient(db).all({ patientId }),
+});
+
+/** Writes what the events make in place of what stood. A tube whose opening was voided is gone with it. */
+export function replaceProjection(tx: Tx, patientId: string, next: Projection): void {
+  dropSteps(tx).run({ patientId });
+  dropTubes(tx).run({ patientId });
+  for (const tube of next.tubes) insertTube(tx, tube);
+  for (const step of next.steps) insertStep(tx, step);
+}
+
+export const tubeById = (db: Database, id: string): TubeRow | undefined => byId(db).get({ id });
