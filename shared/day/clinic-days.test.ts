@@ -3,12 +3,12 @@ import { describe, expect, it } from "vitest";
 import {
   addWorkingDays,
   type ClinicCalendar,
-  clinicCalendarSchema,
   fitWindow,
   isOpen,
   nextOpenDay,
   previousOpenDay,
 } from "./clinic-days.ts";
+import { clinicCalendarSchema } from "./clinic-days-schema.ts";
 import { addDays, type Day, day, type Weekday, weekdayOf } from "./day.ts";
 
 const closed = (from: string, reason: string, to = from) => ({ from: day(from), to: day(to), reason });

@@ -1,6 +1,4 @@
-import * as z from "zod";
 import { addDays, type Day, type Weekday, weekdayOf } from "#shared/day/day.ts";
-import { daySchema } from "#shared/day/when-schema.ts";
 
 /** Days on which the clinic is shut, both ends included. */
 export type Closure = { readonly from: Day; readonly to: Day; readonly reason: string };
@@ -14,20 +12,6 @@ export type ClinicCalendar = {
 
 /** The search for an open day ends after this many days: a clinic that is shut for longer needs a person, not a date. */
 const SEARCH_DAYS = 800;
-
-const weekdaySchema = z.literal([1, 2, 3, 4, 5, 6, 7]);
-
-export const closureSchema = z
-  .strictObject({ from: daySchema, to: daySchema, reason: z.string().trim().min(1, "text-missing").max(200) })
-  .refine((closure) => closure.from <= closure.to, { message: "closure-ends-before-start", path: ["to"] });
-
-export const clinicCalendarSchema = z.strictObject({
-  version: z.int().min(1),
-  openWeekdays: z
-    .array(weekdaySchema)
-    .refine((days) => new Set(days).size === days.length, "choice-repeated"),
-  closures: z.array(closureSchema),
-});
 
 /** Why the clinic is shut on a day: a code, and the closure's own reason where there is one. */
 export type ShutBecause =

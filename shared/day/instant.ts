@@ -28,6 +28,9 @@ export function instant(ms: number): Instant {
   return ms;
 }
 
+export const earliestOf = (...instants: readonly Instant[]): Instant => Math.min(...instants) as Instant;
+export const latestOf = (...instants: readonly Instant[]): Instant => Math.max(...instants) as Instant;
+
 /** True for a zone that this machine knows. */
 export function isZone(text: string): text is Zone {
   if (!ZONE_SHAPE.test(text)) return false;

@@ -1,5 +1,3 @@
-import * as z from "zod";
-
 declare const unit: unique symbol;
 
 /** A volume of fluid: whole microlitres, so that parts add up to their sum. Negative where more went in than came out. */
@@ -22,11 +20,3 @@ export const noVolume = microlitres(0);
 
 export const sum = (volumes: readonly Microlitres[]): Microlitres =>
   microlitres(volumes.reduce((total, volume) => total + volume, 0));
-
-/** Any volume, as stored. */
-export const microlitresSchema = z.custom<Microlitres>(Number.isSafeInteger, {
-  message: "volume-not-understood",
-});
-
-/** A volume that was measured, or put in: never below zero. */
-export const amountSchema = microlitresSchema.refine((volume) => volume >= 0, { message: "volume-negative" });

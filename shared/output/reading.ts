@@ -1,8 +1,5 @@
-import * as z from "zod";
-import { instantSchema, zoneSchema } from "#shared/day/instant-schema.ts";
-import { amountSchema, microlitresSchema } from "#shared/output/microlitre.ts";
-import { factSchema } from "#shared/tube/certainty-schema.ts";
-import { characters } from "#shared/tube/vocabulary.ts";
+import type * as z from "zod";
+import type { flushSchema, readingSchema } from "#shared/output/reading-schema.ts";
 
 /** What can go into a tube beside its patency flush. None of it is flush, and none is subtracted. */
 export const otherFluids = [
@@ -21,46 +18,5 @@ export type MeasuredBy = (typeof measuredBy)[number];
 export const leaks = ["none", "damp", "soaking", "not recorded"] as const;
 export type Leak = (typeof leaks)[number];
 
-const id = z.string().min(1, "text-missing").max(64, "text-too-long");
-
-/** An amount of flush, that there was none, or that nobody wrote it down. Ordered is not given. */
-const flushSchema = z.union([
-  z.strictObject({ ul: amountSchema, estimated: z.boolean() }),
-  z.enum(["none", "not recorded"]),
-]);
 export type Flush = z.infer<typeof flushSchema>;
-
-/**
- * One emptying or session of one tube. `gross` is what was measured, or already the net of another chart when `basis` says
- * so; only then may it be negative. `flushWithdrawn` was drawn back into a syringe and is not part of `gross`. All volumes
- * are microlitres, `from` and `to` instants with the zone that they were entered in.
- */
-export const readingSchema = z
-  .strictObject({
-    id,
-    tubeId: id,
-    from: z.union([instantSchema, z.literal("since last emptying")]),
-    to: instantSchema,
-    zone: zoneSchema,
-    gross: factSchema(microlitresSchema),
-    basis: z.enum(["gross", "already net"]),
-    flushGiven: flushSchema,
-    flushWithdrawn: flushSchema,
-    otherIn: z.array(z.strictObject({ fluid: z.enum(otherFluids), ul: amountSchema })).max(12),
-    measuredBy: z.enum(measuredBy),
-    characters: z.array(z.enum(characters)).max(characters.length),
-    leak: z.enum(leaks),
-    /** What was drawn off at the placement itself, even when it sits in the first bag: told apart, no output. */
-    procedureAspirate: z.boolean(),
-    reportedBy: z.string().trim().min(1, "text-missing").max(120, "text-too-long"),
-    asSpoken: z.string().trim().max(200, "text-too-long"),
-  })
-  .refine((reading) => reading.from === "since last emptying" || reading.from < reading.to, {
-    message: "reading-ends-before-start",
-    path: ["to"],
-  })
-  .refine(
-    ({ basis, gross }) => basis === "already net" || gross.certainty === "unknown" || gross.value >= 0,
-    { message: "volume-negative", path: ["gross"] },
-  );
 export type Reading = z.infer<typeof readingSchema>;
