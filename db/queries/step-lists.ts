@@ -79,24 +79,20 @@ const ofTheClock = (): SQL | undefined =>
 
 const byDue = [asc(openSteps.dueOn), asc(openSteps.rank), asc(openSteps.id)];
 
+/** Where the next page of the due list goes on: after this step. */
+export type DuePlace = { readonly dueOn: Day; readonly rank: number; readonly id: string };
+
+const START: DuePlace = { dueOn: "1900-01-01" as Day, rank: 0, id: "" };
+
+const afterPlace = sql`(${openSteps.dueOn}, ${openSteps.rank}, ${openSteps.id}) > (${sql.placeholder("dueOn")}, ${sql.placeholder("rank")}, ${sql.placeholder("id")})`;
+
 const dueList = prepared((orm) =>
   rows(orm)
-    .where(
-      and(
-        gte(openSteps.dueOn, sql.placeholder("fromDay")),
-        or(gt(openSteps.dueOn, sql.placeholder("fromDay")), gt(openSteps.id, sql.placeholder("afterId"))),
-        ofTheClock(),
-      ),
-    )
+    .where(and(afterPlace, ofTheClock()))
     .orderBy(...byDue)
     .limit(limit)
     .prepare(),
 );
-
-/** Where the next page of the due list goes on: after this step of this day. */
-export type DuePlace = { readonly fromDay: Day; readonly afterId: string };
-
-const START: DuePlace = { fromDay: "1900-01-01" as Day, afterId: "" };
 
 /** Tubes by what their clock asks for next, the longest due first. */
 export const dueSteps = (db: Database, size: number, place: DuePlace = START): readonly StepLine[] =>

@@ -17,7 +17,7 @@ export type Books = {
 type At = { readonly tube: TubeState; readonly protocol: Protocol; readonly calendar: ClinicCalendar };
 
 /** Under 18 on the day that the catheter's clock started; the day of recording stands in for an unknown one. */
-function isUnder18(tube: TubeState, bornOn: Day | null): boolean {
+export function isUnder18(tube: TubeState, bornOn: Day | null): boolean {
   if (bornOn === null) return false;
   const eighteenth = `${Number(bornOn.slice(0, 4)) + 18}${bornOn.slice(4)}`;
   return (tube.catheter.since.latest ?? tube.catheter.recordedOn) < eighteenth;

@@ -1,0 +1,52 @@
+import { clinicOf } from "#db/queries/clinic.ts";
+import { appendEvent } from "#db/queries/events.ts";
+import { replaceProjection } from "#db/queries/projections.ts";
+import { newestVersions } from "#db/queries/versions.ts";
+import type { Tx } from "#db/transaction.ts";
+import { loadRecord, type PatientRecord } from "#server/record/load-record.ts";
+import { projectionFrom } from "#server/record/project.ts";
+import { toStored } from "#server/record/stored-event.ts";
+import { clockText, dayAt, type Instant } from "#shared/day/instant.ts";
+import { DomainError } from "#shared/errors/refusal.ts";
+import { openSteps } from "#shared/step/open-steps.ts";
+import { type Command, decide } from "#shared/tube/decide.ts";
+import type { TubeEvent } from "#shared/tube/event.ts";
+import { fold } from "#shared/tube/fold.ts";
+
+/** In which act, by whom and at which instant something is recorded. */
+export type Recording = {
+  readonly patientId: string;
+  readonly actId: string;
+  readonly staffId: string;
+  readonly at: Instant;
+};
+
+/** Computes a patient's tubes and open steps from events, and writes them in place of what stood. */
+export function writeProjection(tx: Tx, record: PatientRecord): void {
+  const state = fold(record.events);
+  const steps = openSteps(state, record.books);
+  replaceProjection(tx, record.patient.id, projectionFrom(record.patient.id, state, steps));
+}
+
+/**
+ * Load, decide, append, project: all events of one act of one patient, in the transaction of that act. Commands are decided one
+ * after the other, each on what the ones before it made. Throws DomainError with every refusal; nothing is written then.
+ */
+export function append(tx: Tx, recording: Recording, commands: readonly Command[]): readonly TubeEvent[] {
+  const record = loadRecord(tx, recording.patientId);
+  const { zone } = clinicOf(tx);
+  const { at, actId, patientId, staffId } = recording;
+  const now = { today: dayAt(at, zone), time: clockText(at, zone), pins: newestVersions(tx) };
+  let events = record.events;
+  const added: TubeEvent[] = [];
+  for (const command of commands) {
+    const decision = decide(events, command, now);
+    if (!decision.ok) throw new DomainError(decision.refusals);
+    events = [...events, ...decision.events];
+    added.push(...decision.events);
+  }
+  const stored = { patientId, actId, recordedAt: at, recordedBy: staffId, zone };
+  for (const event of added) appendEvent(tx, toStored(event, stored));
+  writeProjection(tx, { ...record, events });
+  return added;
+}

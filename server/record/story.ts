@@ -1,0 +1,65 @@
+import { eventsOfPatient } from "#db/queries/events.ts";
+import { allStaff } from "#db/queries/staff.ts";
+import type { Database } from "#db/sqlite.ts";
+import type { Instant } from "#shared/day/instant.ts";
+import type { When } from "#shared/day/when.ts";
+import type { TubeEvent } from "#shared/tube/event.ts";
+import { standingEvents } from "#shared/tube/history.ts";
+import type { EventKind } from "#shared/tube/payloads.ts";
+
+/** One entry as the story tells it: what stands, who recorded it, and what became of it. */
+export type StoryEntry = {
+  readonly eventId: string;
+  readonly actId: string;
+  readonly kind: EventKind;
+  readonly tubes: readonly string[];
+  readonly when: When;
+  readonly time: string | null;
+  readonly payload: unknown;
+  readonly recordedAt: Instant;
+  readonly recordedBy: string;
+  /** An undone entry stays in the story, with its reason. */
+  readonly standing: "stands" | "corrected" | "undone";
+  readonly reason: string | null;
+};
+
+type Amending = Extract<TubeEvent, { kind: "amended" | "voided" }>;
+
+const isAmending = (event: TubeEvent): event is Amending =>
+  event.kind === "amended" || event.kind === "voided";
+
+/** A patient's entries, newest first, each with what became of it. */
+export function storyOf(
+  db: Database,
+  patientId: string,
+  events: readonly TubeEvent[],
+): readonly StoryEntry[] {
+  const names = new Map(allStaff(db).map(({ id, fullName }) => [id, fullName]));
+  const rows = new Map(eventsOfPatient(db, patientId).map(({ row }) => [row.id, row]));
+  const standing = new Map(standingEvents(events).map((entry) => [entry.event.id, entry]));
+  const told = events
+    .filter((event) => !isAmending(event))
+    .flatMap((event): StoryEntry[] => {
+      const row = rows.get(event.id);
+      if (row === undefined) return [];
+      const now = standing.get(event.id);
+      const last = events.filter(isAmending).findLast(({ amends }) => amends === event.id);
+      const { kind, tubes, id: eventId } = event;
+      return [
+        {
+          eventId,
+          actId: row.actId,
+          kind,
+          tubes,
+          when: now?.when ?? event.when,
+          time: now?.event.time ?? event.time,
+          payload: now?.event.payload ?? event.payload,
+          recordedAt: row.recordedAt,
+          recordedBy: names.get(row.recordedBy) ?? "",
+          standing: now === undefined ? "undone" : now.amendedBy.length > 0 ? "corrected" : "stands",
+          reason: now === undefined || now.amendedBy.length > 0 ? (last?.payload.reason ?? null) : null,
+        },
+      ];
+    });
+  return told.toReversed();
+}

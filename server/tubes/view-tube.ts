@@ -1,0 +1,45 @@
+import { identifiersOf } from "#db/queries/patients.ts";
+import { tubeById } from "#db/queries/projections.ts";
+import type { Database } from "#db/sqlite.ts";
+import { today } from "#server/clock.ts";
+import { loadRecord } from "#server/record/load-record.ts";
+import { storyOf } from "#server/record/story.ts";
+import { DomainError } from "#shared/errors/refusal.ts";
+import { rowFor } from "#shared/step/dated-steps.ts";
+import { isUnder18, openSteps } from "#shared/step/open-steps.ts";
+import { catheterAge, tractAge } from "#shared/tube/clocks.ts";
+import { fold } from "#shared/tube/fold.ts";
+import { kindOf } from "#shared/tube/kind/kinds.ts";
+
+/** Everything that a tube's page shows: identity, facts, both clocks, open steps with their why, its row, its story. */
+export function viewTube(db: Database, tubeId: string) {
+  const patientId = tubeById(db, tubeId)?.patientId;
+  if (patientId === undefined) throw new DomainError({ code: "tube-unknown" });
+  const { patient, events, books } = loadRecord(db, patientId);
+  const state = fold(events);
+  const tube = state.tubes.find(({ id }) => id === tubeId);
+  if (tube === undefined) throw new DomainError({ code: "tube-unknown" });
+  const day = today(db);
+  const protocol = books.protocol(tube.pins.protocol);
+  const question = { tube, conditions: state.conditions, under18: isUnder18(tube, books.bornOn), protocol };
+  const { search: _search, contact: _contact, ...identity } = patient;
+  return {
+    today: day,
+    patient: { ...identity, identifiers: identifiersOf(db, patientId) },
+    conditions: state.conditions,
+    died: state.died,
+    tube,
+    others: state.tubes.filter(({ id }) => id !== tubeId),
+    kind: kindOf(tube.kind),
+    catheterAge: catheterAge(tube, day),
+    tractAge: tractAge(tube, day),
+    row: rowFor(question),
+    passage: protocol.passage,
+    approved: protocol.approved,
+    steps: openSteps(state, books).filter((step) => step.tubeId === tubeId),
+    story: storyOf(db, patientId, events).filter(({ tubes }) => tubes.length === 0 || tubes.includes(tubeId)),
+    lastSeen: state.lastSeq,
+  };
+}
+
+export type TubeView = ReturnType<typeof viewTube>;
