@@ -40,6 +40,9 @@ export const refusalCodes = [
   "approver-not-physician",
   "zone-unknown",
   "setting-not-understood",
+  // what the web sends
+  "request-from-elsewhere",
+  "body-too-long",
   // sizes
   "length-not-understood",
   "length-needs-unit",
@@ -65,6 +68,7 @@ export const refusalCodes = [
   "tube-unknown",
   "entry-unknown",
   "entry-not-understood",
+  "entry-newer",
   "time-in-future",
   "upsize-not-larger",
   "reason-missing",

@@ -33,6 +33,9 @@ const sentences = {
   "backup-exists": ({ file }) => `There is already a file at ${file}. Choose another name.`,
   "sign-in-wrong": () => "User name and password do not fit together. Check both and type them again.",
   "sign-in-refused": ({ until }) => `Too many wrong sign-ins. Try again after ${until}.`,
+  "request-from-elsewhere": () =>
+    "This came from another address than Dwellbook's own and was not carried out. Open Dwellbook itself and try again.",
+  "body-too-long": ({ limit }) => `This is more than ${limit} at once. Shorten the longest text.`,
   "not-signed-in": () => "Sign in first.",
   "session-ended": () =>
     "You were signed out because the time ran out. Sign in again; what you typed is kept.",
@@ -82,6 +85,8 @@ const sentences = {
     "This entry is not in this patient's record. Open the story again and choose the entry.",
   "entry-not-understood": ({ field }) =>
     `The entry is incomplete${field ? ` at "${field}"` : ""}. Check it and save again.`,
+  "entry-newer": ({ version, newest }) =>
+    `This entry was written by a later version of Dwellbook (${version}, this one reads up to ${newest}). Start that version.`,
   "time-in-future": ({ time }) => `${time} is still to come. Type the time at which it happened.`,
   "upsize-not-larger": ({ old, size }) =>
     `${size} is not larger than the ${old} in place. Check the size, or record it as an exchange.`,
