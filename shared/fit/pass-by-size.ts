@@ -1,0 +1,48 @@
+import { compareWire, weigh } from "#shared/fit/compare-wire.ts";
+import { missingFor } from "#shared/fit/missing.ts";
+import type { BySize, Comparison, DoubtReason, Limits, Outcome, Passage } from "#shared/fit/passage.ts";
+import type { Length } from "#shared/size/length.ts";
+import type { Certainty, Fact } from "#shared/tube/certainty.ts";
+
+const width = (comparison: Comparison, extreme: keyof Limits): number =>
+  comparison.basis === "closed end hole" ? 0 : comparison.limits[extreme];
+
+/** The first of the narrowest; undefined of none. */
+const narrowest = <T extends Comparison>(of: readonly T[], extreme: keyof Limits): T | undefined =>
+  of.toSorted((a, b) => width(a, extreme) - width(b, extreme))[0];
+
+const unsure = (of: "wire" | Comparison["basis"], certainty: Certainty): DoubtReason[] =>
+  certainty === "reported" || certainty === "estimated" ? [{ because: "certainty", of, certainty }] : [];
+
+const reasonsFor = (comparison: Comparison, wire: Fact<Length>): DoubtReason[] => [
+  ...(comparison.says === "doubt" ? [{ because: "tolerance" } as const] : []),
+  ...unsure("wire", wire.certainty),
+  ...unsure(comparison.basis, comparison.certainty),
+];
+
+/**
+ * One wire through one tube, by recorded sizes alone. The label and every measured bore must let it pass; where they disagree
+ * the worse is shown. In this order: a confirmed stop stops, whatever else is unknown; then what is missing; then doubt.
+ * French never enters: it is the outside.
+ */
+export function passageBySize(passage: Passage): BySize {
+  const { wire } = passage;
+  const missing = missingFor(passage);
+  if (wire.certainty === "unknown") return { verdict: "cannot tell", missing, compared: [] };
+  const compared = compareWire(wire.value, passage);
+  const counting = (outcome: Outcome) => compared.filter((each) => weigh(each, wire) === outcome);
+  const size = { wire: wire.value, compared };
+
+  const stop = narrowest(counting("does not pass"), "most");
+  if (stop !== undefined) return { verdict: "does not pass", decides: stop, ...size };
+  if (missing.length > 0) return { verdict: "cannot tell", missing, compared };
+  const doubt = narrowest(counting("doubt"), "least");
+  if (doubt !== undefined) {
+    return { verdict: "doubt", decides: doubt, reasons: reasonsFor(doubt, wire), ...size };
+  }
+  const sized = compared.filter((each) => each.basis !== "closed end hole");
+  const way = narrowest(sized, "least");
+  return way === undefined
+    ? { verdict: "cannot tell", missing: [{ what: "takes or bores" }], compared }
+    : { verdict: "passes", decides: way, ...size };
+}

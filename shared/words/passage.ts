@@ -1,0 +1,154 @@
+import type { Place, StateConcern } from "#shared/fit/inside.ts";
+import { labelDisagrees } from "#shared/fit/label-disagrees.ts";
+import type {
+  BoreComparison,
+  BySize,
+  ByState,
+  Comparison,
+  DoubtReason,
+  Gap,
+  Missing,
+} from "#shared/fit/passage.ts";
+import type { Length } from "#shared/size/length.ts";
+import { printBoth, printLength } from "#shared/size/print-length.ts";
+
+/** Wires are told in inches; millimetres stand beside a difference. */
+const inches = (length: number): string => printLength(length as Length, "in");
+const both = (length: number): string => printBoth(length as Length, "in", "mm");
+
+const at = {
+  stopcock: "the stopcock",
+  hub: "the hub",
+  valve: "the valve",
+  shaft: "the shaft",
+  "end hole": "the end hole",
+} as const satisfies Record<Place, string>;
+
+const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+
+/** "a, b and c" */
+const list = (parts: readonly string[]): string =>
+  parts.length < 2 ? parts.join("") : `${parts.slice(0, -1).join(", ")} and ${parts.at(-1)}`;
+
+function gapWords(gap: Gap): string {
+  if (gap.is === "too thick") return `is ${both(gap.by)} too thick`;
+  return gap.by === 0 ? "has no room to spare" : `has ${both(gap.by)} of room`;
+}
+
+/** Bore and wire as recorded, or, where only the clearance stops it, what the row asks for. */
+function boreWords({ place, gap, says, clearance }: BoreComparison): string {
+  const found = `at ${at[place]} the wire ${gapWords(gap)}`;
+  return says === "does not pass" && gap.is === "room"
+    ? `${found}; the clinic's row asks for ${both(clearance)}`
+    : found;
+}
+
+function figures(decides: Comparison, wire: Length): string {
+  switch (decides.basis) {
+    case "label":
+      return `labelled for ${inches(decides.limits.most)}; the wire is ${inches(wire)}`;
+    case "bore":
+      return boreWords(decides);
+    case "closed end hole":
+      return "the end hole is closed, so no wire comes out of the tip";
+  }
+}
+
+/** Both ends of a tolerance, the clearance counted in. */
+function extremes(decides: Comparison, wire: Length): string {
+  if (decides.basis !== "bore") return figures(decides, wire);
+  const { place, limits } = decides;
+  const room = limits.most - wire;
+  const best = room === 0 ? "no room to spare" : `${both(room)} of room`;
+  return `at ${at[place]} the tolerance leaves it open, from ${both(wire - limits.least)} too thick to ${best}`;
+}
+
+const doubtful = {
+  wire: "the wire's size",
+  label: "what the label says",
+  bore: "the bore",
+  "closed end hole": "that the end hole is closed",
+} as const satisfies Record<Extract<DoubtReason, { because: "certainty" }>["of"], string>;
+
+const unsure = (reasons: readonly DoubtReason[]): string =>
+  reasons
+    .filter((reason) => reason.because === "certainty")
+    .map((reason) => ` ${capital(doubtful[reason.of])} is ${reason.certainty}, not confirmed.`)
+    .join("");
+
+function missingWords(missing: readonly Missing[]): string {
+  const places = missing.flatMap((each) => (each.what === "bore" ? [at[each.place]] : []));
+  const has = (what: Missing["what"]) => missing.some((each) => each.what === what);
+  const record = [
+    ...(has("wire size") ? ["the size of the wire"] : []),
+    ...(has("takes or bores") ? ["what wire the tube takes, or its bores"] : []),
+    ...(places.length > 0 ? [`what wire the tube takes, or its inside at ${list(places)}`] : []),
+  ];
+  const rows = [
+    ...(has("clearance row") ? ["the clearance of a wire in a measured bore"] : []),
+    ...(has("tolerance row") ? ["the tolerance of a bore given without one"] : []),
+  ];
+  return [
+    ...(record.length > 0 ? [`record ${record.join("; and ")}`] : []),
+    ...(rows.length > 0 ? [`the clinic's protocol has no row for ${list(rows)}`] : []),
+  ].join("; ");
+}
+
+/** The first line of a passage: "Does not pass: at the end hole the wire is 0.003 in (0.076 mm) too thick." */
+export function sizeLine(bySize: BySize): string {
+  switch (bySize.verdict) {
+    case "passes":
+      return `Passes by recorded sizes: ${figures(bySize.decides, bySize.wire)}.`;
+    case "does not pass":
+      return `Does not pass: ${figures(bySize.decides, bySize.wire)}.`;
+    case "doubt": {
+      const { decides, wire, reasons } = bySize;
+      const found = decides.says === "doubt" ? extremes(decides, wire) : figures(decides, wire);
+      return `Doubt: ${found}.${unsure(reasons)}`;
+    }
+    case "cannot tell":
+      return `Cannot tell: ${missingWords(bySize.missing)}.`;
+  }
+}
+
+function ground(each: Comparison): string {
+  switch (each.basis) {
+    case "label":
+      return `Label: takes up to ${both(each.limits.most)}, ${each.certainty}.`;
+    case "bore": {
+      const from = each.toleranceFrom === "row" ? " (the clinic's row)" : "";
+      return (
+        `${capital(at[each.place])}: inside ${both(each.inside)}, ${each.certainty}; ` +
+        `tolerance ${both(each.tolerance)}${from}; clearance ${both(each.clearance)}.`
+      );
+    }
+    case "closed end hole":
+      return `The end hole: closed, ${each.certainty}.`;
+  }
+}
+
+/** The arithmetic behind the line, a sentence a fact: what was held against the wire, and what was counted in. */
+export const sizeGrounds = ({ compared }: BySize): string[] => [
+  ...compared.map(ground),
+  ...(labelDisagrees(compared) ? ["Label and inside disagree: the worse is shown."] : []),
+];
+
+const concernWords = {
+  crusted: "crusted",
+  "hard to flush": "hard to flush",
+  "past latest date": "past its latest date",
+  "string knotted or retained": "string knotted or retained",
+  "last exchange difficult": "the last exchange was difficult",
+} as const satisfies Record<StateConcern, string>;
+
+/** The second line: "In doubt by state: crusted." An empty record says nothing for the tube. */
+export function stateLine(byState: ByState): string {
+  switch (byState.state) {
+    case "in doubt":
+      return `In doubt by state: ${byState.concerns.map((concern) => concernWords[concern]).join(", ")}.`;
+    case "nothing recorded as present":
+      return "State: nothing recorded.";
+    case "not recorded":
+      return "State: not recorded.";
+  }
+}
