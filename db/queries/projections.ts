@@ -63,4 +63,10 @@ export function replaceProjection(tx: Tx, patientId: string, next: Projection): 
   for (const step of next.steps) insertStep(tx, step);
 }
 
+/** Before a rebuild: nothing computed is left. */
+export function emptyProjections(tx: Tx): void {
+  tx.orm.delete(openSteps).run();
+  tx.orm.delete(tubes).run();
+}
+
 export const tubeById = (db: Database, id: string): TubeRow | undefined => byId(db).get({ id });

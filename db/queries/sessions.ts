@@ -39,3 +39,8 @@ export function dropSession(tx: Tx, tokenHash: string): void {
 export function dropSessionsEndedBy(tx: Tx, at: Instant): void {
   tx.orm.delete(sessions).where(lte(sessions.endsAt, at)).run();
 }
+
+/** Every session of one account, when it closes. */
+export function dropSessionsOf(tx: Tx, staffId: string): void {
+  tx.orm.delete(sessions).where(eq(sessions.staffId, staffId)).run();
+}

@@ -2,6 +2,8 @@ import { asc, eq, sql } from "drizzle-orm";
 import { inserter, prepared } from "#db/prepared.ts";
 import { staff } from "#db/schema/staff.ts";
 import type { Database } from "#db/sqlite.ts";
+import type { Tx } from "#db/transaction.ts";
+import type { Instant } from "#shared/day/instant.ts";
 
 export type StaffRow = typeof staff.$inferSelect;
 
@@ -25,3 +27,8 @@ export const staffByUserName = (db: Database, userName: string): StaffRow | unde
 export const allStaff = (db: Database): readonly StaffRow[] => everyone(db).all();
 
 export const addStaffRow = inserter(staff);
+
+/** The account stays: events point to it. Nobody signs in to it any more. */
+export function closeStaffRow(tx: Tx, id: string, at: Instant): void {
+  tx.orm.update(staff).set({ closedAt: at }).where(eq(staff.id, id)).run();
+}

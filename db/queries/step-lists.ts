@@ -3,7 +3,6 @@ import {
   asc,
   count,
   eq,
-  gt,
   gte,
   inArray,
   isNotNull,

@@ -86,6 +86,10 @@ export const refusalCodes = [
   "patient-unknown",
   "number-taken",
   "side-missing",
+  // staff
+  "steps-still-owned",
+  "person-unknown",
+  "last-lead",
 ] as const;
 
 export type RefusalCode = (typeof refusalCodes)[number];

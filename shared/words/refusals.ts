@@ -110,6 +110,10 @@ const sentences = {
   "number-taken": ({ issuer }) =>
     `Another patient has this number (${issuer}). Check the number; if it is the same person, open that record.`,
   "side-missing": () => "Type the side: left, right, midline or transplant; ? if it is unknown.",
+  "steps-still-owned": ({ count }) =>
+    `${count} open steps are still this person's. Choose who takes them, a role or a person, then close the account.`,
+  "person-unknown": () => "This person has no open account here. Choose somebody from the list.",
+  "last-lead": () => "This is the last account of a lead. Make another lead first.",
 } satisfies Record<RefusalCode, Sentence>;
 
 /** The sentence shown for a refusal. */
