@@ -22,6 +22,7 @@ export function proxy(request: NextRequest): NextResponse {
   const policy = pagePolicy(btoa(crypto.randomUUID()));
   const headers = new Headers(request.headers);
   headers.set("Content-Security-Policy", policy);
+  headers.set("x-asked-path", request.nextUrl.pathname + request.nextUrl.search);
   const response = NextResponse.next({ request: { headers } });
   response.headers.set("Content-Security-Policy", policy);
   return response;

@@ -43,11 +43,13 @@ export function PageFrame({ frame, heading, lede, here, identity, children }: Pa
         To the content
       </a>
       <Masthead frame={frame} here={here} />
-      {frame.standing.map((line) => (
-        <p key={line} className={styles.standing}>
-          {line}
-        </p>
-      ))}
+      {frame.standing.length > 0 && (
+        <div className={styles.standing}>
+          {frame.standing.map((line) => (
+            <p key={line}>{line}</p>
+          ))}
+        </div>
+      )}
       {identity !== undefined && <IdentityBar {...identity} />}
       <main id="content" tabIndex={-1}>
         <header className={styles.opening}>

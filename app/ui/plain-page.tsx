@@ -1,13 +1,21 @@
 import type { ReactNode } from "react";
 import styles from "./plain-page.module.css";
 
-type PlainPageProps = { readonly heading: string; readonly children: ReactNode };
+type PlainPageProps = {
+  readonly heading: string;
+  /** Whose book it is, where that is known. */
+  readonly clinic?: string | null;
+  readonly children: ReactNode;
+};
 
 /** A page outside the book: before sign-in, and where something is not there. */
-export function PlainPage({ heading, children }: PlainPageProps): ReactNode {
+export function PlainPage({ heading, clinic = null, children }: PlainPageProps): ReactNode {
   return (
     <main className={styles.sheet}>
-      <p className={styles.book}>Dwellbook</p>
+      <p className={styles.book}>
+        Dwellbook
+        {clinic !== null && <bdi className={styles.clinic}>{clinic}</bdi>}
+      </p>
       <h1 className={styles.heading}>{heading}</h1>
       <div className={styles.content}>{children}</div>
     </main>

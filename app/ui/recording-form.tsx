@@ -67,7 +67,7 @@ export function RecordingForm<V, Result>(props: RecordingFormProps<V, Result>): 
         <button type="button" onClick={() => void leave()}>
           Leave, keep what is typed
         </button>
-        <span>Enter saves. Escape leaves.</span>
+        <span className={styles.keys}>Enter saves. Escape leaves.</span>
       </div>
     </form>
   );

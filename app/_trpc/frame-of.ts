@@ -1,0 +1,29 @@
+import type { Frame } from "#app/ui/page-frame.tsx";
+import type { ClinicView } from "#server/clinic-view.ts";
+import type { Session } from "#server/sign-in/session.ts";
+import { sessionLeft } from "#server/sign-in/session-left.ts";
+import type { Instant } from "#shared/day/instant.ts";
+import { printDay } from "#shared/day/print-day.ts";
+import { roleWords } from "#shared/words/roles.ts";
+
+function standingLines({ isDemo, daysAhead, isExample }: ClinicView): readonly string[] {
+  const lines: string[] = [];
+  if (isDemo) lines.push("A demonstration: this clinic and everyone in it are invented.");
+  if (daysAhead > 0) lines.push(`Its clock is ${daysAhead} ${daysAhead === 1 ? "day" : "days"} ahead.`);
+  if (isExample)
+    lines.push("EXAMPLE: the protocol's figures are nobody's until an approver of this clinic dates them.");
+  return lines;
+}
+
+/** What stands on every page, for this session. */
+export const frameOf = (clinic: ClinicView, session: Session, at: Instant): Frame => ({
+  clinic: clinic.name,
+  today: printDay(clinic.today),
+  standing: standingLines(clinic),
+  person: {
+    userName: session.person.userName,
+    name: session.person.fullName,
+    role: roleWords(session.person),
+  },
+  session: sessionLeft(session, at),
+});

@@ -1,0 +1,82 @@
+import { type BrowserContext, test as base, expect, type Page } from "@playwright/test";
+import type { StaffRole } from "#shared/access/roles.ts";
+import { type ClinicServer, serveClinic } from "#tests/e2e/support/clinic-server.ts";
+import { signInOf } from "#tests/e2e/support/template.ts";
+
+type State = Awaited<ReturnType<BrowserContext["storageState"]>>;
+
+type TestFixtures = {
+  /** Who is signed in: `test.use({ role: "nurse" })`. Null: nobody. */
+  readonly role: StaffRole | null;
+  /** What pages wrote to the console, threw, or were refused by their policy (which the browser writes there too). Must be empty when the test ends. */
+  readonly complaints: string[];
+};
+
+type WorkerFixtures = {
+  readonly clinic: ClinicServer;
+  /** One sign-in a role and worker; its cookie serves every test. */
+  readonly stateOf: (role: StaffRole) => Promise<State>;
+};
+
+function listen(page: Page, complaints: string[]): void {
+  page.on("console", (message) => complaints.push(`console ${message.type()}: ${message.text()}`));
+  page.on("pageerror", (error) => complaints.push(`page error: ${error.message}`));
+}
+
+/** Through the page, as a person does. */
+export async function signIn(page: Page, role: StaffRole): Promise<void> {
+  const { userName, password } = signInOf(role);
+  await page.goto("/sign-in");
+  await page.getByLabel("User name").fill(userName);
+  await page.getByLabel("Password").fill(password);
+  await page.keyboard.press("Enter");
+  await expect(page.getByRole("button", { name: "Sign out" })).toBeVisible();
+}
+
+export const test = base.extend<TestFixtures, WorkerFixtures>({
+  clinic: [
+    // The library insists on a pattern and the lint on a pattern that is not empty.
+    async ({ browserName: _unused }, use) => {
+      const clinic = await serveClinic();
+      await use(clinic);
+      await clinic.stop();
+    },
+    { scope: "worker" },
+  ],
+  stateOf: [
+    async ({ browser, clinic }, use) => {
+      const states = new Map<StaffRole, Promise<State>>();
+      const signedIn = async (role: StaffRole): Promise<State> => {
+        const context = await browser.newContext({ baseURL: clinic.origin });
+        await signIn(await context.newPage(), role);
+        const state = await context.storageState();
+        await context.close();
+        return state;
+      };
+      await use((role) => {
+        const state = states.get(role) ?? signedIn(role);
+        states.set(role, state);
+        return state;
+      });
+    },
+    { scope: "worker" },
+  ],
+  role: [null, { option: true }],
+  complaints: [
+    async ({ context }, use) => {
+      const complaints: string[] = [];
+      context.on("page", (page) => listen(page, complaints));
+      await use(complaints);
+      expect(complaints).toEqual([]);
+    },
+    { auto: true },
+  ],
+  baseURL: async ({ clinic }, use) => {
+    await use(clinic.origin);
+  },
+  storageState: async ({ role, stateOf }, use) => {
+    await use(role === null ? undefined : await stateOf(role));
+  },
+});
+
+export { expect };
