@@ -237,7 +237,7 @@ CREATE TABLE `readings` (
 	`from_at` integer,
 	`to_at` integer NOT NULL,
 	`zone` text NOT NULL,
-	`gross_ul` integer NOT NULL,
+	`gross_ul` integer,
 	`basis` text NOT NULL,
 	`flush_given_ul` integer,
 	`payload` text NOT NULL,

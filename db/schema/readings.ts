@@ -21,7 +21,8 @@ export const readings = sqliteTable(
     fromAt: instant("from_at"),
     toAt: instant("to_at").notNull(),
     zone: text("zone").$type<Zone>().notNull(),
-    grossUl: integer("gross_ul").notNull(),
+    /** Null when something came and nobody knows how much: unknown is not zero. */
+    grossUl: integer("gross_ul"),
     basis: text("basis").notNull(),
     /** What was given, not what was ordered; null when not recorded. */
     flushGivenUl: integer("flush_given_ul"),
