@@ -64,6 +64,17 @@ export const refusalCodes = [
   "text-missing",
   "text-too-long",
   "choice-unknown",
+  // recording forms
+  "word-unknown",
+  "word-unclear",
+  "side-differs",
+  "plan-not-understood",
+  "bores-not-understood",
+  "fluids-not-understood",
+  "telephone-not-understood",
+  "time-missing",
+  "tract-after-tube",
+  "nothing-said",
   // events
   "tube-unknown",
   "entry-unknown",
@@ -81,6 +92,7 @@ export const refusalCodes = [
   "not-capped",
   "already-out",
   "not-out",
+  "fragment-inside",
   "no-pins",
   // patients
   "patient-unknown",

@@ -2,10 +2,11 @@ import * as z from "zod";
 import { places, stateConcerns } from "#shared/fit/inside.ts";
 import { lengthSchema } from "#shared/size/length-schema.ts";
 import { factSchema } from "#shared/tube/certainty-schema.ts";
+import { LINE_LIMIT, NOTE_LIMIT } from "#shared/tube/text-limits.ts";
 import { characters, retentions } from "#shared/tube/vocabulary.ts";
 
-export const line = z.string().trim().min(1).max(200);
-export const note = z.string().trim().min(1).max(2000);
+export const line = z.string().trim().min(1).max(LINE_LIMIT);
+export const note = z.string().trim().min(1).max(NOTE_LIMIT);
 
 export const boreSchema = z.strictObject({
   place: z.enum(places),
@@ -27,6 +28,8 @@ export const tubeFactsSchema = z.strictObject({
   retention: factSchema(z.enum(retentions)).optional(),
   balloonMl: factSchema(z.number().min(0).max(60)).optional(),
   fixation: factSchema(line).optional(),
+  /** What is ordered to flush, in words, or "none". An order is never subtracted. */
+  flushOrder: factSchema(line).optional(),
   expectedFluid: z.array(z.enum(characters)).optional(),
 });
 export type TubeFacts = z.infer<typeof tubeFactsSchema>;

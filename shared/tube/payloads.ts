@@ -45,6 +45,9 @@ const clockTime = z.string().regex(/^([01]\d|2[0-3]):[0-5]\d$/);
 
 const yesNo = factSchema(z.boolean());
 
+/** Who told it, where nobody here saw it. */
+const told = { toldBy: line.optional() };
+
 export const conditionsSchema = z.strictObject({
   pregnancy: yesNo.optional(),
   stoneFormer: yesNo.optional(),
@@ -81,8 +84,12 @@ export const payloads = {
   capped: z.strictObject({ covers: line.nullable(), bagAtHome: yesNo }),
   uncapped: z.strictObject({ mode: z.enum(modes) }),
   "tip position": z.strictObject({ inPlace: yesNo, where: line.nullable() }),
-  "partly dislodged": z.strictObject({ externalLength: factSchema(lengthSchema), note: note.nullable() }),
-  "fell out": z.strictObject({ whole: yesNo, note: note.nullable() }),
+  "partly dislodged": z.strictObject({
+    externalLength: factSchema(lengthSchema),
+    ...told,
+    note: note.nullable(),
+  }),
+  "fell out": z.strictObject({ whole: yesNo, ...told, note: note.nullable() }),
   "not replaced": z.strictObject({ decidedBy: line, reason: note }),
   converted: z.strictObject({ closes: z.string(), opens: z.string(), opening: z.strictObject(opening) }),
   removed: z.strictObject({
@@ -97,6 +104,7 @@ export const payloads = {
   "facts noted": z.strictObject({
     facts: tubeFactsSchema,
     mode: z.enum(modes).optional(),
+    ...told,
     note: note.nullable(),
   }),
   verified: z.strictObject({ how: line }),
@@ -115,7 +123,7 @@ export const payloads = {
     /** Codes of the answers as they stood, so that what was seen is kept. */
     seen: z.array(z.string().max(400)).max(12),
   }),
-  "conditions noted": z.strictObject({ conditions: conditionsSchema }),
+  "conditions noted": z.strictObject({ conditions: conditionsSchema, ...told }),
   "step assigned": z.strictObject({
     step: z.enum(stepKinds),
     owner: z.union([

@@ -79,6 +79,21 @@ const sentences = {
   "text-missing": ({ what }) => `Type ${what ?? "something here"}.`,
   "text-too-long": ({ limit }) => `This is longer than ${limit} characters. Shorten it.`,
   "choice-unknown": ({ text }) => `"${text}" is not one of the choices here.`,
+  "word-unknown": ({ text, choices }) => `"${text}" is not one of: ${choices}.`,
+  "word-unclear": ({ text, choices }) => `"${text}" can mean ${choices}. Type more of it.`,
+  "side-differs": ({ kind, side }) =>
+    `The kind says ${kind} and the side says ${side}. Type the side in one place.`,
+  "plan-not-understood": ({ text }) =>
+    `"${text}" is not understood as a plan. Type it like exchange by 30 oct, remove by +90, review 14 nov because ..., or leave it blank for the protocol's row.`,
+  "bores-not-understood": ({ text }) =>
+    `"${text}" is not understood as an inside. Type each place with its size, like hub 2.0 mm, shaft 1.9 mm, end hole .038 in.`,
+  "fluids-not-understood": ({ text }) =>
+    `"${text}" is not understood. Type each fluid with its volume, like contrast 20, irrigation 500.`,
+  "telephone-not-understood": ({ line }) =>
+    `Line ${line} does not begin with a telephone number. Type the number first, then the best times.`,
+  "time-missing": () => "Type the time too, like 14:05 or yesterday 23:50.",
+  "tract-after-tube": () => "The puncture cannot be later than the tube in it. Check both dates.",
+  "nothing-said": () => "Nothing is typed here yet. Type at least one entry, or leave the form.",
   "tube-unknown": () =>
     "This tube is not in this patient's record. Go back to the patient and choose the tube.",
   "entry-unknown": () =>
@@ -104,6 +119,8 @@ const sentences = {
   "already-out": () =>
     "The tube is out. Record it as salvaged through the old tract or as a new puncture: the tract's age depends on which.",
   "not-out": () => "The tube is still in by this record. Record that it fell out, or record its removal.",
+  "fragment-inside": () =>
+    "A part of this tube is still inside. Record the removal of that part; the next tube is a new record.",
   "no-pins": () =>
     "The clinic has no protocol or calendar yet, so no date can be computed. Ask the lead to set them up.",
   "patient-unknown": () => "There is no such patient. Search by name or number.",
