@@ -1,8 +1,10 @@
+import { type Fact, known, unknownFact } from "#shared/tube/certainty.ts";
 import type { EventOf, TubeEvent } from "#shared/tube/event.ts";
+import { eventRules } from "#shared/tube/event-kinds.ts";
 import type { Standing } from "#shared/tube/history.ts";
 import { renewedFacts, withFacts } from "#shared/tube/open-record.ts";
 import type { EventKind } from "#shared/tube/payloads.ts";
-import type { ContradictionCode, TubeState } from "#shared/tube/state.ts";
+import type { ContradictionCode, Ending, TubeState } from "#shared/tube/state.ts";
 
 /** What one event makes of one open tube, and what in it cannot be true. The tube always comes back. */
 export type Applied = { readonly tube: TubeState; readonly contradiction?: ContradictionCode };
@@ -18,13 +20,24 @@ type Renewed = EventOf<"exchanged"> | EventOf<"upsized"> | EventOf<"salvaged"> |
 
 const isOut = (tube: TubeState): boolean => tube.status === "out, undecided";
 
+export const endedBy = ({ event, when }: Standing): Ending => ({
+  kind: event.kind,
+  eventId: event.id,
+  when,
+  recordedOn: event.recordedOn,
+});
+
+const isFalse = (fact: Fact<boolean>): boolean => known(fact) === false;
+
 function renewed(tube: TubeState, event: Renewed, at: Standing): Applied {
   const { facts, plan, elsewhere } = event.payload;
   const clock = { since: at.when, eventId: event.id, recordedOn: event.recordedOn };
   const next: TubeState = {
     ...renewedFacts(tube, facts, elsewhere !== null),
     status: "in",
+    ending: null,
     dislodged: null,
+    tipConfirmed: null,
     concerns: event.payload.difficult ? ["last exchange difficult"] : [],
     catheter: clock,
     tract: event.kind === "new puncture" ? clock : tube.tract,
@@ -45,10 +58,9 @@ function renewed(tube: TubeState, event: Renewed, at: Standing): Applied {
 
 function removed(tube: TubeState, event: EventOf<"removed">, at: Standing): Applied {
   const { whole, toldBy } = event.payload;
-  const ending = { kind: event.kind, eventId: event.id, when: at.when } as const;
+  const ending = endedBy(at);
   const unverified = { eventId: event.id, recordedOn: event.recordedOn };
-  if (whole.certainty !== "unknown" && !whole.value)
-    return { tube: { ...tube, status: "fragment retained", ending } };
+  if (isFalse(whole)) return { tube: { ...tube, status: "fragment retained", ending } };
   const unseen = toldBy !== null || whole.certainty !== "confirmed";
   if (unseen) return { tube: { ...tube, status: "removal not confirmed", ending, unverified } };
   return { tube: { ...tube, status: "ended", ending } };
@@ -60,16 +72,22 @@ function dislodged(
   at: Standing,
 ): Applied {
   const part = event.kind === "partly dislodged";
-  const out = { eventId: event.id, when: at.when, recordedOn: event.recordedOn, part };
+  const whole = event.kind === "fell out" ? event.payload.whole : unknownFact;
+  const out = { eventId: event.id, when: at.when, recordedOn: event.recordedOn, part, whole };
   const externalLength =
     event.kind === "partly dislodged" ? event.payload.externalLength : tube.externalLength;
+  if (isOut(tube)) return { tube, contradiction: "already-out" };
+  // A tube that was told removed and now falls out was still in: it was told in error.
+  const toldRemoved = tube.status === "removal not confirmed";
   const next: TubeState = {
     ...tube,
     dislodged: out,
     externalLength,
-    status: part ? tube.status : "out, undecided",
+    status: part ? "in" : "out, undecided",
+    ending: null,
+    unverified: toldRemoved ? null : tube.unverified,
   };
-  return isOut(tube) ? { tube, contradiction: "already-out" } : { tube: next };
+  return { tube: next };
 }
 
 function verified(tube: TubeState): Applied {
@@ -114,8 +132,14 @@ function capping(tube: TubeState, event: EventOf<"capped"> | EventOf<"uncapped">
   return tube.mode === "capped" ? { tube: next } : { tube: next, contradiction: "not-capped" };
 }
 
+/** What would put a tube where a fragment of the old one is still inside, and hide it. */
+const hidesFragment = ({ kind }: OneTubeEvent): boolean =>
+  eventRules[kind].resets !== "neither" || kind === "fell out" || kind === "partly dislodged";
+
 /** Applies one event to the one tube that it names. Total: whatever the state, a tube comes back. */
 export function applyToTube(tube: TubeState, event: OneTubeEvent, at: Standing): Applied {
+  if (tube.status === "fragment retained" && hidesFragment(event))
+    return { tube, contradiction: "fragment-inside" };
   switch (event.kind) {
     case "exchanged":
     case "upsized":
@@ -125,7 +149,7 @@ export function applyToTube(tube: TubeState, event: OneTubeEvent, at: Standing):
     case "removed":
       return removed(tube, event, at);
     case "not replaced":
-      return notReplaced(tube, event, at);
+      return notReplaced(tube, at);
     case "fell out":
     case "partly dislodged":
       return dislodged(tube, event, at);
@@ -157,9 +181,10 @@ export function applyToTube(tube: TubeState, event: OneTubeEvent, at: Standing):
   }
 }
 
-function notReplaced(tube: TubeState, event: EventOf<"not replaced">, at: Standing): Applied {
-  const ending = { kind: event.kind, eventId: event.id, when: at.when } as const;
-  return isOut(tube) ? { tube: { ...tube, status: "ended", ending } } : { tube, contradiction: "not-out" };
+function notReplaced(tube: TubeState, at: Standing): Applied {
+  if (!isOut(tube)) return { tube, contradiction: "not-out" };
+  const fragment = tube.dislodged !== null && isFalse(tube.dislodged.whole);
+  return { tube: { ...tube, status: fragment ? "fragment retained" : "ended", ending: endedBy(at) } };
 }
 
 function withOwner(tube: TubeState, event: EventOf<"step assigned">): TubeState {

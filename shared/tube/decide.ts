@@ -4,7 +4,7 @@ import type { Refusal } from "#shared/errors/refusal.ts";
 import { printLength } from "#shared/size/print-length.ts";
 import { known } from "#shared/tube/certainty.ts";
 import type { Pins, TubeEvent } from "#shared/tube/event.ts";
-import { ruleOf } from "#shared/tube/event-kinds.ts";
+import { opensTube, ruleOf } from "#shared/tube/event-kinds.ts";
 import { fold } from "#shared/tube/fold.ts";
 import { type EventKind, payloads } from "#shared/tube/payloads.ts";
 import type { PatientTubes } from "#shared/tube/state.ts";
@@ -53,8 +53,7 @@ const notInFuture: Guard = ({ command: { when, time, kind }, now }) => {
 };
 
 const tubesKnown: Guard = ({ state, command }) => {
-  const opens = command.kind === "placed" || command.kind === "taken over" || command.kind === "converted";
-  const asked = opens ? command.tubes.slice(0, -1) : command.tubes;
+  const asked = opensTube(command.kind) ? command.tubes.slice(0, -1) : command.tubes;
   const every = asked.every((id) => state.tubes.some((tube) => tube.id === id));
   return every && command.tubes.length === ruleOf(command.kind).tubes ? null : refusal("tube-unknown");
 };

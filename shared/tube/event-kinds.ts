@@ -54,3 +54,11 @@ export const eventRules = {
 export const eventKinds = Object.keys(eventRules) as EventKind[];
 
 export const ruleOf = (kind: EventKind): EventRule => eventRules[kind];
+
+/** Kinds that open a record; everything else happens to a tube that has one. */
+export const opensTube = (kind: EventKind): boolean =>
+  kind === "placed" || kind === "taken over" || kind === "converted";
+
+/** Facts found, calls made and conditions learned after the end of a record contradict nothing. */
+export const mayFollowEnd = (kind: EventKind): boolean =>
+  kind === "facts noted" || kind === "called" || kind === "conditions noted";

@@ -1,5 +1,6 @@
-import { applyToTube, type OneTubeEvent } from "#shared/tube/apply.ts";
+import { applyToTube, endedBy, type OneTubeEvent } from "#shared/tube/apply.ts";
 import type { EventOf, TubeEvent } from "#shared/tube/event.ts";
+import { mayFollowEnd } from "#shared/tube/event-kinds.ts";
 import { type Standing, standingEvents } from "#shared/tube/history.ts";
 import { openRecord } from "#shared/tube/open-record.ts";
 import type { Conditions, Opening } from "#shared/tube/payloads.ts";
@@ -84,27 +85,26 @@ function toTube(folding: Folding, event: OneTubeEvent, at: Standing): readonly F
   if (tube === undefined) return [{ code: "event-before-opening", tubeId }];
   if (tube.status === "ended") {
     folding.tubes.set(tubeId, { ...tube, story: [...tube.story, storyLine(at)] });
-    return isLateNote(event) ? NOTHING : [{ code: "event-after-end", tubeId }];
+    return mayFollowEnd(event.kind) ? NOTHING : [{ code: "event-after-end", tubeId }];
   }
   const { tube: next, contradiction } = applyToTube(tube, event, at);
   folding.tubes.set(tubeId, { ...next, story: [...next.story, storyLine(at)] });
   return contradiction === undefined ? NOTHING : [{ code: contradiction, tubeId }];
 }
 
-/** Facts found and calls made after the end contradict nothing. */
-const isLateNote = (event: OneTubeEvent): boolean => event.kind === "called" || event.kind === "facts noted";
-
 function convert(folding: Folding, event: EventOf<"converted">, at: Standing): readonly Found[] {
   const { closes, opens, opening } = event.payload;
+  if (folding.tubes.has(opens)) return [{ code: "tube-opened-twice", tubeId: opens }];
   const old = folding.tubes.get(closes);
-  const opened = open(folding, at, { tubeId: opens, opening });
-  if (old === undefined) return [...opened, { code: "tube-not-opened", tubeId: closes }];
-  if (old.status === "ended") return [...opened, { code: "event-after-end", tubeId: closes }];
-  folding.tubes.set(closes, ended(old, at));
-  const next = folding.tubes.get(opens);
+  const found = [...open(folding, at, { tubeId: opens, opening })];
+  if (old === undefined) return [...found, { code: "tube-not-opened", tubeId: closes }];
+  if (old.status === "ended") return [...found, { code: "event-after-end", tubeId: closes }];
   // Through the same tract: only the catheter's clock starts again.
-  if (next !== undefined && opens !== closes) folding.tubes.set(opens, { ...next, tract: old.tract });
-  return opened;
+  const next = folding.tubes.get(opens);
+  if (next !== undefined) folding.tubes.set(opens, { ...next, tract: old.tract });
+  if (old.status === "fragment retained") return [...found, { code: "fragment-inside", tubeId: closes }];
+  folding.tubes.set(closes, ended(old, at));
+  return found;
 }
 
 function die(folding: Folding, at: Standing): readonly Found[] {
@@ -114,10 +114,12 @@ function die(folding: Folding, at: Standing): readonly Found[] {
   return NOTHING;
 }
 
-function ended(tube: TubeState, at: Standing): TubeState {
-  const ending = { kind: at.event.kind, eventId: at.event.id, when: at.when };
-  return { ...tube, status: "ended", ending, story: [...tube.story, storyLine(at)] };
-}
+const ended = (tube: TubeState, at: Standing): TubeState => ({
+  ...tube,
+  status: "ended",
+  ending: endedBy(at),
+  story: [...tube.story, storyLine(at)],
+});
 
 function storyLine({ event, when, amendedBy }: Standing): StoryLine {
   const { id: eventId, kind, time, recordedOn } = event;

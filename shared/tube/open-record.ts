@@ -15,6 +15,7 @@ type FactFields = Pick<
   | "retention"
   | "balloonMl"
   | "fixation"
+  | "flushOrder"
   | "expectedFluid"
 >;
 
@@ -26,6 +27,7 @@ const nothingKnown: FactFields = {
   retention: unknownFact,
   balloonMl: unknownFact,
   fixation: unknownFact,
+  flushOrder: unknownFact,
   expectedFluid: [],
 };
 
@@ -44,6 +46,7 @@ export function withFacts<T extends FactFields>(stood: T, said: TubeFacts): T {
     retention: said.retention ?? stood.retention,
     balloonMl: said.balloonMl ?? stood.balloonMl,
     fixation: said.fixation ?? stood.fixation,
+    flushOrder: said.flushOrder ?? stood.flushOrder,
     expectedFluid: said.expectedFluid ?? stood.expectedFluid,
   };
 }
@@ -53,9 +56,9 @@ export function withFacts<T extends FactFields>(stood: T, said: TubeFacts): T {
  * measured on the old one is unknown again.
  */
 export function renewedFacts(stood: TubeState, said: TubeFacts, elsewhere: boolean): TubeState {
-  const carried: FactFields = elsewhere
-    ? { ...nothingKnown, expectedFluid: stood.expectedFluid }
-    : { ...nothingKnown, size: stood.size, retention: stood.retention, expectedFluid: stood.expectedFluid };
+  const { size, retention, expectedFluid, flushOrder } = stood;
+  const ofThePatient = { ...nothingKnown, expectedFluid, flushOrder };
+  const carried: FactFields = elsewhere ? ofThePatient : { ...ofThePatient, size, retention };
   return withFacts({ ...stood, ...carried }, said);
 }
 

@@ -24,6 +24,13 @@ export type Clock = { readonly since: When; readonly eventId: string; readonly r
 
 export type Owner = { readonly role: OwnerRole; readonly staffId: string | null };
 
+export type Ending = {
+  readonly kind: EventKind;
+  readonly eventId: string;
+  readonly when: When;
+  readonly recordedOn: Day;
+};
+
 export type StoryLine = {
   readonly eventId: string;
   readonly kind: EventKind;
@@ -48,7 +55,8 @@ export type TubeState = {
   readonly cancerObstruction: Fact<boolean>;
   readonly takenOverFrom: string | null;
   readonly status: Status;
-  readonly ending: { readonly kind: EventKind; readonly eventId: string; readonly when: When } | null;
+  /** What ended it, or would have if it were whole and confirmed; null while it is in or out undecided. */
+  readonly ending: Ending | null;
   readonly size: Fact<Length>;
   readonly inside: TubeInside;
   readonly fullLength: Fact<Length>;
@@ -56,6 +64,7 @@ export type TubeState = {
   readonly retention: Fact<Retention>;
   readonly balloonMl: Fact<number>;
   readonly fixation: Fact<string>;
+  readonly flushOrder: Fact<string>;
   readonly expectedFluid: readonly Character[];
   readonly concerns: readonly StateConcern[];
   readonly tipConfirmed: { readonly when: When; readonly inPlace: Fact<boolean> } | null;
@@ -71,6 +80,8 @@ export type TubeState = {
     readonly when: When;
     readonly recordedOn: Day;
     readonly part: boolean;
+    /** Whether all of it came out; a part out says nothing of this. */
+    readonly whole: Fact<boolean>;
   } | null;
   readonly checked: { readonly eventId: string; readonly when: When } | null;
   readonly called: { readonly eventId: string; readonly reached: boolean; readonly attempts: number } | null;
@@ -90,6 +101,7 @@ export const contradictionCodes = [
   "not-capped",
   "already-out",
   "not-out",
+  "fragment-inside",
   "no-pins",
 ] as const;
 export type ContradictionCode = (typeof contradictionCodes)[number];

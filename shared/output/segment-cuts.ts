@@ -1,0 +1,30 @@
+import { type Instant, instantAt, startOfDay, type Zone } from "#shared/day/instant.ts";
+import type { EventKind } from "#shared/tube/payloads.ts";
+import type { StoryLine } from "#shared/tube/state.ts";
+
+/** What changes size, mode or position: the low-output counter starts again there. */
+const cutting: readonly EventKind[] = [
+  "exchanged",
+  "upsized",
+  "salvaged",
+  "new puncture",
+  "capped",
+  "uncapped",
+  "partly dislodged",
+  "fell out",
+];
+
+/** The instant of an entry: its clock time, or the start of its earliest plausible day; null when undated. */
+export function instantOf({ when, time }: Pick<StoryLine, "when" | "time">, zone: Zone): Instant | null {
+  if (when.earliest === null) return null;
+  const timed = time === null ? null : instantAt(when.earliest, time, zone);
+  return timed?.ok ? timed.value : startOfDay(when.earliest, zone);
+}
+
+/** The instants at which one segment of a tube's output ends and the next begins, in order. */
+export const segmentCuts = (story: readonly StoryLine[], zone: Zone): readonly Instant[] =>
+  story
+    .filter(({ kind }) => cutting.includes(kind))
+    .map((line) => instantOf(line, zone))
+    .filter((at) => at !== null)
+    .toSorted((a, b) => a - b);
