@@ -1,0 +1,19 @@
+import { draftRouter } from "#server/api/draft-router.ts";
+import { listRouter } from "#server/api/list-router.ts";
+import { patientRouter } from "#server/api/patient-router.ts";
+import { staffRouter } from "#server/api/staff-router.ts";
+import { createCallerFactory, router } from "#server/api/trpc.ts";
+import { tubeRouter } from "#server/api/tube-router.ts";
+
+export const appRouter = router({
+  draft: draftRouter,
+  list: listRouter,
+  patient: patientRouter,
+  staff: staffRouter,
+  tube: tubeRouter,
+});
+
+export type AppRouter = typeof appRouter;
+
+/** Calls procedures from the server's own side, through the same checks. */
+export const createCaller = createCallerFactory(appRouter);

@@ -1,0 +1,58 @@
+import { describe, expect, it } from "vitest";
+import { reads } from "#db/schema/reads.ts";
+import { access } from "#shared/access/may.ts";
+import type { Person } from "#shared/access/person.ts";
+import { people, testDatabase } from "#tests/support/database.ts";
+import { outcomeOf, procedures } from "#tests/support/procedures.ts";
+
+/** Who may do what, written out: N nurse, C caller, P physician, A a physician who is an approver, L lead. Nobody else may. */
+const matrix: Record<string, string> = {
+  "draft.drop": "NCPAL",
+  "draft.load": "NCPAL",
+  "draft.save": "NCPAL",
+  "staff.list": "NCPAL",
+};
+
+const who: Record<string, Person> = {
+  N: people.nurse,
+  C: people.caller,
+  P: { ...people.physician, isApprover: false },
+  A: people.physician,
+  L: people.lead,
+};
+
+const cells = procedures.flatMap((walked) =>
+  Object.keys(who).map((letter) => ({ walked, path: walked.path, letter })),
+);
+
+describe("every procedure", () => {
+  it("stands in the matrix and in the access table, and nothing else does", () => {
+    const paths = procedures.map(({ path }) => path).toSorted();
+    expect(Object.keys(matrix).toSorted()).toEqual(paths);
+    expect(Object.keys(access).toSorted()).toEqual(paths);
+  });
+
+  it.each(cells)("$path is open or shut to $letter as the matrix says", async ({ walked, letter }) => {
+    using db = testDatabase();
+    const outcome = await outcomeOf(db, who[letter] ?? null, walked);
+    if (matrix[walked.path]?.includes(letter)) {
+      expect(outcome).not.toBe("FORBIDDEN");
+      expect(outcome).not.toBe("UNAUTHORIZED");
+    } else {
+      expect(outcome).toBe("FORBIDDEN");
+    }
+  });
+
+  it.each(procedures)(
+    "$path answers nobody who is not signed in, and writes nothing down",
+    async (walked) => {
+      using db = testDatabase();
+      expect(await outcomeOf(db, null, walked)).toBe("UNAUTHORIZED");
+      expect(db.orm.select().from(reads).all()).toEqual([]);
+    },
+  );
+
+  it.each(procedures)("$path declares what it shows", ({ meta }) => {
+    expect(meta?.subject.kind).toBeTypeOf("string");
+  });
+});
