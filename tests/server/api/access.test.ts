@@ -10,7 +10,14 @@ const matrix: Record<string, string> = {
   "draft.drop": "NCPAL",
   "draft.load": "NCPAL",
   "draft.save": "NCPAL",
+  "list.exchanges": "NCPAL",
+  "list.today": "NCPAL",
+  "list.whoSawWhat": "L",
+  "patient.find": "NCPAL",
+  "patient.view": "NCPAL",
   "staff.list": "NCPAL",
+  "tube.output": "NCPAL",
+  "tube.view": "NCPAL",
 };
 
 const who: Record<string, Person> = {
