@@ -1,0 +1,12 @@
+import * as z from "zod";
+import { procedure, router } from "#server/api/trpc.ts";
+import { viewOutput } from "#server/output/view-output.ts";
+import { viewTube } from "#server/tubes/view-tube.ts";
+
+const oneTube = z.strictObject({ tubeId: z.string().min(1).max(64) });
+const tube = procedure.meta({ subject: { kind: "tube", key: "tubeId" } }).input(oneTube);
+
+export const tubeRouter = router({
+  view: tube.query(({ ctx, input }) => viewTube(ctx.db, input.tubeId)),
+  output: tube.query(({ ctx, input }) => viewOutput(ctx.db, input.tubeId)),
+});
