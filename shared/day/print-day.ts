@@ -40,12 +40,13 @@ export const printInstant = (at: Instant, where: Zone): string =>
   `${printDay(dayAt(at, where))}, ${clockText(at, where)}`;
 
 function printSpan(earliest: Day, latest: Day): string {
+  if (earliest === latest) return `about ${printDay(earliest)}`;
   const end = `${dateOf(latest)} ${yearOf(latest)}`;
   if (yearOf(earliest) !== yearOf(latest)) return `${dateOf(earliest)} ${yearOf(earliest)} to ${end}`;
   return `${earliest.slice(0, 7) === latest.slice(0, 7) ? Number(earliest.slice(8, 10)) : dateOf(earliest)} to ${end}`;
 }
 
-/** `Fri 6 Nov 2026`, `March 2026`, `2025`, `14 to 20 Nov 2026`, `unknown date`. */
+/** `Fri 6 Nov 2026`, `March 2026`, `2025`, `14 to 20 Nov 2026`, `about Fri 6 Nov 2026` (a span of one day), `unknown date`. */
 export function printWhen(when: When): string {
   switch (when.precision) {
     case "day":

@@ -15,6 +15,8 @@ export type FieldSpec<T> = {
   readonly initial?: string;
   readonly choices?: readonly Choice[];
   readonly long?: boolean;
+  /** May stand folded away until it is asked for: most entries do without. */
+  readonly detail?: boolean;
   readonly read: (text: string) => Parsed<T>;
   /** What will be stored, in words: "Fri 6 Nov 2026". Left out where the words typed are what is stored. */
   readonly echo?: (value: T) => string;

@@ -2,7 +2,7 @@ import * as z from "zod";
 import { places, stateConcerns } from "#shared/fit/inside.ts";
 import { lengthSchema } from "#shared/size/length-schema.ts";
 import { factSchema } from "#shared/tube/certainty-schema.ts";
-import { LINE_LIMIT, NOTE_LIMIT } from "#shared/tube/text-limits.ts";
+import { LINE_LIMIT, MOST_BALLOON_ML, NOTE_LIMIT } from "#shared/tube/entry-limits.ts";
 import { characters, retentions } from "#shared/tube/vocabulary.ts";
 
 export const line = z.string().trim().min(1).max(LINE_LIMIT);
@@ -26,7 +26,7 @@ export const tubeFactsSchema = z.strictObject({
   fullLength: factSchema(lengthSchema).optional(),
   externalLength: factSchema(lengthSchema).optional(),
   retention: factSchema(z.enum(retentions)).optional(),
-  balloonMl: factSchema(z.number().min(0).max(60)).optional(),
+  balloonMl: factSchema(z.number().min(0).max(MOST_BALLOON_ML)).optional(),
   fixation: factSchema(line).optional(),
   /** What is ordered to flush, in words, or "none". An order is never subtracted. */
   flushOrder: factSchema(line).optional(),

@@ -1,0 +1,47 @@
+import { clockText, dayAt, type Instant, instantAt, type Zone } from "#shared/day/instant.ts";
+import { readWhen } from "#shared/day/read-day.ts";
+import { onDay, type When } from "#shared/day/when.ts";
+import { type Parsed, parsed, unread } from "#shared/errors/refusal.ts";
+
+/** When something happened, with its clock time `HH:MM` at the clinic where that is known too. */
+export type WhenAt = { readonly when: When; readonly time: string | null };
+
+/** The moment at which somebody types, and the clinic's zone. */
+export type Moment = { readonly now: Instant; readonly zone: Zone };
+
+const NAMED_TIME = /^(.*?)[\s,]*(?:\bat\s+)?((?:^|\b)\d{1,2}:\d{2}(?:\s*[ap]m)?|(?:^|\b)\d{1,2}\s*[ap]m)$/is;
+
+/**
+ * A date that lies behind, with or without a clock time after it: `today`, `14 nov`, `in march`, `?`, `yesterday 23:50`, `2:05 pm`
+ * (today), `now`. An exact day with "~" before it becomes a span of that one day, which counts as not exact.
+ *
+ * Refusals: those of readWhen, `time-not-understood`, `time-does-not-exist`, `time-in-future`; `day-not-exact` for a time beside a
+ * date that is not one day.
+ */
+export function readWhenAt(text: string, { now, zone }: Moment): Parsed<WhenAt> {
+  const today = dayAt(now, zone);
+  if (text.trim().toLowerCase() === "now") {
+    return parsed({ when: onDay(today), time: clockText(now, zone) });
+  }
+  const [, date = text, time] = NAMED_TIME.exec(text.trim()) ?? [];
+  const read = readWhen(date === "" && time !== undefined ? "today" : date, { today, direction: "past" });
+  if (!read.ok) return read;
+  const { when, certainty } = read.value;
+  const about = certainty === "estimated" && when.precision === "day";
+  if (time === undefined) return parsed({ when: about ? { ...when, precision: "span" } : when, time: null });
+  if (when.precision !== "day" || about) return unread("day-not-exact", { text: date.trim() });
+  const at = instantAt(when.earliest, time, zone);
+  if (!at.ok) return at;
+  const clock = clockText(at.value, zone);
+  return at.value > now ? unread("time-in-future", { time: clock }) : parsed({ when, time: clock });
+}
+
+/** A moment that lies behind, to the minute. A day without a time is refused (`time-missing`). */
+export function readInstant(text: string, moment: Moment): Parsed<Instant> {
+  if (text.trim().toLowerCase() === "now") return parsed(moment.now);
+  const read = readWhenAt(text, moment);
+  if (!read.ok) return read;
+  const { when, time } = read.value;
+  if (when.precision !== "day") return unread("day-not-exact", { text: text.trim() });
+  return time === null ? unread("time-missing") : instantAt(when.earliest, time, moment.zone);
+}

@@ -1,0 +1,45 @@
+import { parsed, unread } from "#shared/errors/refusal.ts";
+import type { FieldWords } from "#shared/record/field/field-words.ts";
+import { matchWord, type Word } from "#shared/record/field/match-word.ts";
+import type { FieldSpec } from "#shared/record/field-spec.ts";
+import { kindOf, type TubeKind, tubeKinds } from "#shared/tube/kind/kinds.ts";
+import type { Side } from "#shared/tube/vocabulary.ts";
+import { sideWords } from "#shared/words/sides.ts";
+
+/** "pcn l" says both; a kind alone leaves the side to its own field. */
+export type TypedKind = { readonly kind: TubeKind; readonly side: Side | null };
+
+const kindWords: readonly Word<TubeKind>[] = tubeKinds.map((kind) => {
+  const { name, shortForms } = kindOf(kind);
+  return { value: kind, words: [name, ...shortForms] };
+});
+
+/** A side as a whole word only: the "t" of "tube" is none. */
+function takeSide(text: string): { readonly rest: string; readonly side: Side | null } {
+  const tokens = text.trim().split(/\s+/);
+  const sideOf = (token: string | undefined): Side | undefined =>
+    sideWords.find(({ words }) => token !== undefined && words.includes(token.toLowerCase()))?.value;
+  const [first, last] = [sideOf(tokens[0]), sideOf(tokens.at(-1))];
+  if (tokens.length > 1 && last !== undefined) return { rest: tokens.slice(0, -1).join(" "), side: last };
+  if (tokens.length > 1 && first !== undefined) return { rest: tokens.slice(1).join(" "), side: first };
+  return { rest: text, side: null };
+}
+
+const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+
+/** A kind by its name or a short form in any case, or by a beginning that only one kind has; a side may stand with it. */
+export const kindField = (words: FieldWords): FieldSpec<TypedKind> => ({
+  hint: "nephrostomy or pcn, nephroureteral, stent or jj, abscess drain; the side may follow: pcn l",
+  ...words,
+  read: (text) => {
+    if (text.trim() === "")
+      return unread("text-missing", { what: "the kind of tube, like pcn or abscess drain" });
+    const { rest, side } = takeSide(text);
+    const kind = matchWord(rest, kindWords);
+    return kind.ok ? parsed({ kind: kind.value, side }) : kind;
+  },
+  echo: ({ kind, side }) =>
+    side === null || side === "not sided"
+      ? capital(kindOf(kind).name)
+      : `${capital(side)} ${kindOf(kind).name}`,
+});

@@ -1,0 +1,72 @@
+import { printDay } from "#shared/day/print-day.ts";
+import { readDay } from "#shared/day/read-day.ts";
+import { type Parsed, parsed, unread } from "#shared/errors/refusal.ts";
+import type { FieldWords } from "#shared/record/field/field-words.ts";
+import type { FieldSpec } from "#shared/record/field-spec.ts";
+import type { FormContext } from "#shared/record/form.ts";
+import { LINE_LIMIT } from "#shared/tube/entry-limits.ts";
+import type { OperatorPlan } from "#shared/tube/payloads.ts";
+
+type Act = OperatorPlan["act"];
+
+export const PLAN_HINT =
+  "exchange by 30 oct, remove by +90, review 14 nov because ...; blank: the protocol's row";
+
+const BY_ROW = /^(?:as )?(?:the )?(?:protocol|row)\.?$/i;
+const PLAN = /^(exchange|ex|change|remove|removal|rm|review|rv)\s+(?:by |on |before )?\s*(.+)$/is;
+const BECAUSE = /^(.*?)[\s,;]*\bbecause\s+(.+)$/is;
+/** "the 14th of" is not read, so a date has at most day, month and year. */
+const MOST_DATE_WORDS = 3;
+
+const actOf = (word: string): Act => {
+  const letters = word.toLowerCase();
+  if (letters.startsWith("rev") || letters === "rv") return "review";
+  return letters.startsWith("r") ? "remove" : "exchange";
+};
+
+/** The longest beginning that reads as one day; what follows it names who does it. */
+function readByWhom(text: string, context: FormContext): Parsed<Pick<OperatorPlan, "by" | "byWhom">> {
+  const tokens = text.trim().split(/\s+/);
+  for (let count = Math.min(MOST_DATE_WORDS, tokens.length); count > 0; count -= 1) {
+    const day = readDay(tokens.slice(0, count).join(" "), { today: context.today, direction: "future" });
+    const byWhom = tokens.slice(count).join(" ").replace(/^by /, "");
+    if (day.ok) return parsed({ by: day.value, byWhom: byWhom === "" ? null : byWhom });
+  }
+  const dateWords = tokens.slice(0, MOST_DATE_WORDS).join(" ");
+  const why = readDay(dateWords, { today: context.today, direction: "future" });
+  return why.ok ? unread("plan-not-understood", { text: dateWords }) : why;
+}
+
+/** The operator's plan as it is dictated, or null where the protocol's row applies: a blank, "as protocol". */
+export function readPlan(text: string, context: FormContext): Parsed<OperatorPlan | null> {
+  const typed = text.trim();
+  if (typed === "" || BY_ROW.test(typed)) return parsed(null);
+  if (typed.length > 2 * LINE_LIMIT) return unread("text-too-long", { limit: 2 * LINE_LIMIT });
+  const [, word, rest] = PLAN.exec(typed) ?? [];
+  if (word === undefined || rest === undefined) return unread("plan-not-understood", { text: typed });
+  const [, date = rest, reason = null] = BECAUSE.exec(rest) ?? [];
+  const read = readByWhom(date, context);
+  if (!read.ok) return read;
+  const { by, byWhom } = read.value;
+  if ((byWhom ?? "").length > LINE_LIMIT || (reason ?? "").length > LINE_LIMIT)
+    return unread("text-too-long", { limit: LINE_LIMIT });
+  return parsed({ act: actOf(word), by, byWhom, reason });
+}
+
+const actWords = { exchange: "Exchange", remove: "Remove", review: "Review" } as const satisfies Record<
+  Act,
+  string
+>;
+
+/** "Exchange by Fri 30 Oct 2026, Dr Example, because of the trip". */
+export function printPlan({ act, by, byWhom, reason }: OperatorPlan): string {
+  const because = reason === null ? null : `because ${reason}`;
+  return [`${actWords[act]} by ${printDay(by)}`, byWhom, because].filter(Boolean).join(", ");
+}
+
+export const planField = (words: FieldWords, context: FormContext): FieldSpec<OperatorPlan | null> => ({
+  hint: PLAN_HINT,
+  ...words,
+  read: (text) => readPlan(text, context),
+  echo: (plan) => (plan === null ? "As the protocol's row" : printPlan(plan)),
+});

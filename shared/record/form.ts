@@ -1,0 +1,64 @@
+import type { Day } from "#shared/day/day.ts";
+import type { Instant, Zone } from "#shared/day/instant.ts";
+import type { When } from "#shared/day/when.ts";
+import type { Refusal } from "#shared/errors/refusal.ts";
+import { type FieldSpecs, readFields, type Texts } from "#shared/record/field-spec.ts";
+import type { EventKind, Payload } from "#shared/tube/payloads.ts";
+import type { TubeState } from "#shared/tube/state.ts";
+import type { OwnerRole } from "#shared/tube/step-kinds.ts";
+
+/** The tube that a form speaks of, as far as a form needs it. */
+export type TubeInForm = Pick<TubeState, "id" | "kind" | "side" | "concerns">;
+
+export type StaffInForm = { readonly id: string; readonly fullName: string; readonly role: OwnerRole };
+
+/** What a form is read beside. The page that shows it and the server that reads it again each make their own. */
+export type FormContext = {
+  readonly today: Day;
+  readonly now: Instant;
+  readonly zone: Zone;
+  /** Null where the form opens a record or concerns the patient. */
+  readonly tube: TubeInForm | null;
+  /** Id and number within the patient of a record that this form opens. The server draws both; a page may pass any. */
+  readonly opens: { readonly tubeId: string; readonly number: number };
+  /** Who a step can be handed to by name. */
+  readonly staff: readonly StaffInForm[];
+};
+
+export type FormResult<E> =
+  | { readonly ok: true; readonly entry: E }
+  | { readonly ok: false; readonly refusals: readonly Refusal[] };
+
+type FormParts<V, E> = {
+  /** In the order in which they stand; the first is the one that is needed first. */
+  readonly fields: (context: FormContext) => FieldSpecs<V>;
+  /** What the fields say against one another, once each can be read. */
+  readonly check?: (values: V, context: FormContext) => readonly Refusal[];
+  readonly entry: (values: V, context: FormContext) => E;
+};
+
+/** A recording form as data: browser, server, import and seed read the same texts by it. */
+export type FormDefinition<V, E> = FormParts<V, E> & {
+  /** Typed texts as the entry they make, or every refusal with its field. */
+  readonly read: (texts: Texts, context: FormContext) => FormResult<E>;
+};
+
+export const form = <V, E>(parts: FormParts<V, E>): FormDefinition<V, E> => ({
+  ...parts,
+  read: (texts, context) => {
+    const reading = readFields(parts.fields(context), texts);
+    if (!reading.ok) return reading;
+    const refusals = parts.check?.(reading.values, context) ?? [];
+    if (refusals.length > 0) return { ok: false, refusals };
+    return { ok: true, entry: parts.entry(reading.values, context) };
+  },
+});
+
+/** What a form says happened, and when: `time` is `HH:MM` at the clinic, null where only the day is known. */
+export type EntryOf<K extends EventKind> = {
+  readonly kind: K;
+  readonly when: When;
+  readonly time: string | null;
+  readonly payload: Payload<K>;
+};
+export type Entry = { readonly [K in EventKind]: EntryOf<K> }[EventKind];
