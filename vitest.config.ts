@@ -24,7 +24,7 @@ export default defineConfig({
       {
         test: {
           name: "server",
-          include: ["tests/server/**/*.test.ts", "tests/db/**/*.test.ts"],
+          include: ["tests/{server,db,support}/**/*.test.ts"],
           setupFiles,
           pool: "forks",
         },

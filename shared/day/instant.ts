@@ -53,11 +53,14 @@ const wallMs = (at: number, where: Zone): number => at + tzOffset(where, new Dat
 
 const dayMs = (of: Day): number => Date.UTC(+of.slice(0, 4), +of.slice(5, 7) - 1, +of.slice(8, 10));
 
-/** The instants at which a wall clock shows `wall`: one, two when clocks go back, none when they go forward. */
+/**
+ * The instants at which a wall clock shows `wall`: one, two when clocks go back, none when they go forward. Where the offset is
+ * the same a day before and a day after, no clock changed in between.
+ */
 function instantsShowing(wall: number, where: Zone): readonly number[] {
-  const offsets = [-DAY_MS, DAY_MS].map((away) => wallMs(wall + away, where) - wall - away);
-  const found = offsets.map((offset) => wall - offset).filter((at) => wallMs(at, where) === wall);
-  return [...new Set(found)].sort((a, b) => a - b);
+  const [before, after] = [wall - DAY_MS, wall + DAY_MS].map((near) => wallMs(near, where) - near);
+  if (before === undefined || after === undefined || before === after) return [wall - (before ?? 0)];
+  return [wall - before, wall - after].filter((at) => wallMs(at, where) === wall).sort((a, b) => a - b);
 }
 
 /** The first instant at which the wall clock shows `wall` or more, where it never shows `wall` itself. */

@@ -24,9 +24,10 @@ export type Stretch = {
 export function dayParts({ first, last, opens, closes, cuts }: Stretch, zone: Zone): DayPart[] {
   const parts: DayPart[] = [];
   const lastDay = dayAt(last, zone);
+  let end = startOfDay(dayAt(first, zone), zone);
   for (let day = dayAt(first, zone); day <= lastDay; day = addDays(day, 1)) {
-    const start = startOfDay(day, zone);
-    const end = endOfDay(day, zone);
+    const start = end;
+    end = endOfDay(day, zone);
     const from = opens !== null && opens > start ? opens : start;
     const to = closes !== null && closes < end ? closes : end;
     const inside = [...new Set(cuts)].filter((cut) => from < cut && cut < to).sort((a, b) => a - b);

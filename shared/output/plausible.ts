@@ -3,14 +3,14 @@ import { HOUR_MS, type MlPer24h, ratePer24h } from "#shared/output/rate.ts";
 
 /** The clinic's row: above what an entry is asked about. */
 export type PlausibilityRow = {
-  readonly overMlPer24h: number;
+  readonly overMlPer24h: MlPer24h;
   readonly overTimesMedian: number;
   readonly andMoreMl: number;
 };
 
 export type VolumeDoubt =
-  | { readonly code: "more-than-row"; readonly mlPer24h: MlPer24h; readonly rowMlPer24h: number }
-  | { readonly code: "far-over-median"; readonly mlPer24h: MlPer24h; readonly medianMlPer24h: number };
+  | { readonly code: "more-than-row"; readonly mlPer24h: MlPer24h; readonly rowMlPer24h: MlPer24h }
+  | { readonly code: "far-over-median"; readonly mlPer24h: MlPer24h; readonly medianMlPer24h: MlPer24h };
 
 /** An entry is taken as it stands, or asked about. It is never changed. */
 export type Plausibility =
@@ -24,10 +24,10 @@ export type Measured = {
   readonly week: readonly MlPer24h[];
 };
 
-function median(values: readonly number[]): number | undefined {
+function median(values: readonly MlPer24h[]): MlPer24h | undefined {
   const sorted = [...values].sort((a, b) => a - b);
   const [low, high] = [sorted[Math.ceil(sorted.length / 2) - 1], sorted[Math.floor(sorted.length / 2)]];
-  return low === undefined || high === undefined ? undefined : (low + high) / 2;
+  return low === undefined || high === undefined ? undefined : (((low + high) / 2) as MlPer24h);
 }
 
 /** Asks about "1000" typed for "100". A volume counts over hours: less than one is taken as one. */

@@ -35,7 +35,7 @@ export const remarkWords = {
   "other-fluid-went-in": "Other fluid than flush went in. It is not subtracted.",
 } as const satisfies Record<DayRemark, string>;
 
-/** `17 mL`, `-10 mL`, `59.1 mL`: one decimal at most, with the true minus sign left to the page. */
+/** `17 mL`, `-10 mL`, `59.1 mL`: one decimal at most. */
 export const printVolume = (volume: Microlitres): string => `${oneDecimal(toMl(volume))} mL`;
 
 /** `48 mL/24 h`. */
@@ -59,9 +59,9 @@ export function problemSentence(problem: ReadingProblem, zone: Zone): string {
 export function doubtSentence(doubt: VolumeDoubt): string {
   switch (doubt.code) {
     case "more-than-row":
-      return `That is ${printRate(doubt.mlPer24h)}, over the clinic's row of ${doubt.rowMlPer24h}. Is the volume right?`;
+      return `That is ${printRate(doubt.mlPer24h)}, over the clinic's row of ${printRate(doubt.rowMlPer24h)}. Is the volume right?`;
     case "far-over-median":
-      return `That is ${printRate(doubt.mlPer24h)}; this week's median is ${oneDecimal(doubt.medianMlPer24h)}. Is the volume right?`;
+      return `That is ${printRate(doubt.mlPer24h)}; this week's median is ${printRate(doubt.medianMlPer24h)}. Is the volume right?`;
   }
 }
 
