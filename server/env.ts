@@ -1,5 +1,5 @@
 import * as z from "zod";
-import { DomainError } from "#shared/errors/refusal.ts";
+import { DomainError, type Refusal } from "#shared/errors/refusal.ts";
 
 const port = z
   .string()
@@ -13,8 +13,8 @@ const addresses = z
   .pipe(z.array(z.union([z.ipv4(), z.ipv6()])));
 
 const schema = z.object({
-  /** The clinic's database. */
-  DATABASE_FILE: z.string().min(1).default("data/dwellbook.sqlite"),
+  /** The clinic's database. There is no default: a server must not begin an empty one beside the one that was meant. */
+  DATABASE_FILE: z.string(),
   /** Loopback unless told: sign-in needs https anywhere else. */
   HOST: z.string().min(1).default("127.0.0.1"),
   PORT: port.default(3000),
@@ -24,15 +24,16 @@ const schema = z.object({
 
 export type Env = z.infer<typeof schema>;
 
-/** The settings. One that is empty counts as not given. Throws `setting-not-understood` for each that is no such thing. */
+function refusalOf(name: string, text: string | undefined): Refusal {
+  if (text === undefined) return { code: "setting-missing", args: { name } };
+  return { code: "setting-not-understood", args: { name, text } };
+}
+
+/** The settings. One that is empty counts as not given. Throws a refusal for each that is missing or no such thing. */
 export function readEnv(given: Readonly<Record<string, string | undefined>>): Env {
-  const filled = Object.fromEntries(
-    Object.entries(given).filter(([, text]) => text !== undefined && text !== ""),
-  );
+  const filled = Object.fromEntries(Object.entries(given).filter(([, text]) => text !== ""));
   const read = schema.safeParse(filled);
   if (read.success) return read.data;
   const names = new Set(read.error.issues.map((issue) => String(issue.path[0])));
-  throw new DomainError(
-    [...names].map((name) => ({ code: "setting-not-understood", args: { name, text: String(given[name]) } })),
-  );
+  throw new DomainError([...names].map((name) => refusalOf(name, filled[name])));
 }

@@ -18,7 +18,7 @@ export function clinicOf(db: Database): Clinic {
   return row;
 }
 
-export function openClinic(tx: Tx, row: Omit<Clinic, "id">): void {
+export function addClinic(tx: Tx, row: Omit<Clinic, "id">): void {
   tx.orm
     .insert(clinic)
     .values({ ...row, id: 1 })

@@ -39,6 +39,7 @@ export const refusalCodes = [
   "password-too-long",
   "approver-not-physician",
   "zone-unknown",
+  "setting-missing",
   "setting-not-understood",
   // what the web sends
   "request-from-elsewhere",
@@ -78,6 +79,7 @@ export const refusalCodes = [
   // events
   "tube-unknown",
   "entry-unknown",
+  "nothing-to-undo",
   "entry-not-understood",
   "entry-newer",
   "time-in-future",

@@ -51,6 +51,8 @@ const sentences = {
   "approver-not-physician": () =>
     "Only a physician can be an approver. Change the role, or leave approver out.",
   "zone-unknown": ({ text }) => `"${text}" is not a time zone. Type one like Europe/London.`,
+  "setting-missing": ({ name }) =>
+    `The setting ${name} is missing. Give it before the command, like ${name}=...`,
   "setting-not-understood": ({ name, text }) => `The setting ${name} is not understood: "${text}".`,
   "length-not-understood": ({ text }) =>
     `"${text}" is not understood as a size. Type it with its unit, like 8 F, .035 in or 2.7 mm; ~ before it for about, ? alone for unknown.`,
@@ -98,6 +100,7 @@ const sentences = {
     "This tube is not in this patient's record. Go back to the patient and choose the tube.",
   "entry-unknown": () =>
     "This entry is not in this patient's record. Open the story again and choose the entry.",
+  "nothing-to-undo": () => "There is nothing here to undo. Open the story to see what stands.",
   "entry-not-understood": ({ field }) =>
     `The entry is incomplete${field ? ` at "${field}"` : ""}. Check it and save again.`,
   "entry-newer": ({ version, newest }) =>

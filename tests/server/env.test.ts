@@ -3,9 +3,9 @@ import { readEnv } from "#server/env.ts";
 import { refusalsOf } from "#tests/support/refusal.ts";
 
 describe("settings", () => {
-  it("without any, the server stays on this machine", () => {
-    expect(readEnv({})).toEqual({
-      DATABASE_FILE: "data/dwellbook.sqlite",
+  it("with a database alone, the server stays on this machine", () => {
+    expect(readEnv({ DATABASE_FILE: "clinic.sqlite" })).toEqual({
+      DATABASE_FILE: "clinic.sqlite",
       HOST: "127.0.0.1",
       PORT: 3000,
       TRUSTED_PROXY: [],
@@ -35,8 +35,14 @@ describe("settings", () => {
     ["TRUSTED_PROXY", "proxy.example"],
     ["TRUSTED_PROXY", "10.0.0.1,"],
   ])("%s=%s is named", (name, text) => {
-    expect(refusalsOf(() => readEnv({ [name]: text }))).toEqual([
+    expect(refusalsOf(() => readEnv({ DATABASE_FILE: "clinic.sqlite", [name]: text }))).toEqual([
       { code: "setting-not-understood", args: { name, text } },
+    ]);
+  });
+
+  it.each([{}, { DATABASE_FILE: "" }])("a database must be named: %o", (given) => {
+    expect(refusalsOf(() => readEnv(given))).toEqual([
+      { code: "setting-missing", args: { name: "DATABASE_FILE" } },
     ]);
   });
 });

@@ -1,11 +1,10 @@
 import { migrate } from "#db/migrate.ts";
 import { ensureEventKinds } from "#db/queries/event-kinds.ts";
-import { clinic } from "#db/schema/clinic.ts";
-import { staff } from "#db/schema/staff.ts";
-import { calendarVersions, protocolVersions } from "#db/schema/versions.ts";
+import { addStaffRow, type StaffRow } from "#db/queries/staff.ts";
 import { connect, type Database } from "#db/sqlite.ts";
 import { inTransaction } from "#db/transaction.ts";
-import { instant, zone } from "#shared/day/instant.ts";
+import { openClinic } from "#server/clinic/open-clinic.ts";
+import { instant } from "#shared/day/instant.ts";
 import { eventKinds } from "#shared/tube/event-kinds.ts";
 
 /** Everything in a test database was made then. */
@@ -31,7 +30,7 @@ export const people = {
     isApprover: true,
   },
   lead: { ...person, id: "staff-lead", userName: "lorne", fullName: "Lorne Leadbeater", role: "lead" },
-} as const satisfies Record<string, typeof staff.$inferSelect>;
+} as const satisfies Record<string, StaffRow>;
 
 let image: Buffer | undefined;
 
@@ -39,30 +38,26 @@ let image: Buffer | undefined;
 function migratedImage(): Buffer {
   if (image !== undefined) return image;
   const db = connect(":memory:");
-  const { sqlite, orm } = db;
   migrate(db);
-  inTransaction(db, (tx) => ensureEventKinds(tx, eventKinds));
-  orm
-    .insert(clinic)
-    .values({ id: 1, name: "Quillmere Tube Clinic", zone: zone("Europe/London"), phone: "", isDemo: false })
-    .run();
-  orm.insert(staff).values(Object.values(people)).run();
-  image = sqlite.serialize();
-  sqlite.close();
+  inTransaction(db, (tx) => {
+    ensureEventKinds(tx, eventKinds);
+    openClinic(
+      tx,
+      { name: "Quillmere Tube Clinic", zone: "Europe/London", phone: "", isDemo: false },
+      SEEDED_AT,
+    );
+    for (const person of Object.values(people)) addStaffRow(tx, person);
+  });
+  image = db.sqlite.serialize();
+  db.sqlite.close();
   return image;
 }
 
-export type Pinned = { readonly rows?: unknown; readonly calendar?: unknown };
-
-const weekdaysOnly = { openWeekdays: [1, 2, 3, 4, 5], closures: [] };
-
-/** A clinic with four people and version 1 of protocol and calendar. `using db = testDatabase()` closes it with the test. */
-export function testDatabase({ rows = [], calendar = weekdaysOnly }: Pinned = {}): Database & Disposable {
+/**
+ * A clinic with four people, the example protocol and a calendar of open weekdays, both in version 1.
+ * `using db = testDatabase()` closes it with the test.
+ */
+export function testDatabase(): Database & Disposable {
   const db = connect(migratedImage());
-  db.orm
-    .insert(protocolVersions)
-    .values({ version: 1, rows, note: "first rows", createdAt: SEEDED_AT })
-    .run();
-  db.orm.insert(calendarVersions).values({ version: 1, content: calendar, createdAt: SEEDED_AT }).run();
   return { ...db, [Symbol.dispose]: () => db.sqlite.close() };
 }

@@ -1,0 +1,38 @@
+import { addClinic, type Clinic } from "#db/queries/clinic.ts";
+import { addCalendarVersion, addProtocolVersion } from "#db/queries/versions.ts";
+import type { Tx } from "#db/transaction.ts";
+import type { Weekday } from "#shared/day/day.ts";
+import { type Instant, isZone } from "#shared/day/instant.ts";
+import { DomainError } from "#shared/errors/refusal.ts";
+import { exampleProtocol } from "#shared/protocol/example.ts";
+
+export type Opening = Pick<Clinic, "name" | "phone" | "isDemo"> & { readonly zone: string };
+
+/** Until a clinic says otherwise. */
+const openWeekdays: readonly Weekday[] = [1, 2, 3, 4, 5];
+
+/**
+ * Makes the one clinic of a new database, with version 1 of its protocol, the EXAMPLE that nobody has approved, and of its
+ * calendar, Monday to Friday without closures. Throws `zone-unknown`, `text-missing`.
+ */
+export function openClinic(tx: Tx, { name, zone, phone, isDemo }: Opening, at: Instant): void {
+  if (name.trim() === "") {
+    throw new DomainError({
+      code: "text-missing",
+      field: "clinic",
+      args: { what: "the name of the clinic" },
+    });
+  }
+  if (!isZone(zone)) throw new DomainError({ code: "zone-unknown", field: "zone", args: { text: zone } });
+  addClinic(tx, { name: name.trim(), zone, phone: phone.trim(), isDemo, clockOffsetMs: 0 });
+  const { version, approved: _nobody, ...rows } = exampleProtocol;
+  addProtocolVersion(tx, {
+    version,
+    rows,
+    note: "The example that this program brings.",
+    approvedBy: null,
+    approvedOn: null,
+    createdAt: at,
+  });
+  addCalendarVersion(tx, { version: 1, content: { openWeekdays, closures: [] }, createdAt: at });
+}
