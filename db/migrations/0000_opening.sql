@@ -262,6 +262,7 @@ CREATE TABLE `readings` (
 ) STRICT;
 --> statement-breakpoint
 CREATE INDEX `readings_by_tube` ON `readings` (`tube_id`,`to_at`);--> statement-breakpoint
+CREATE INDEX `readings_by_act` ON `readings` (`act_id`);--> statement-breakpoint
 CREATE INDEX `readings_by_replaced` ON `readings` (`replaces`);--> statement-breakpoint
 CREATE TABLE `reads` (
 	`id` integer PRIMARY KEY NOT NULL,

@@ -22,6 +22,17 @@ const byId = prepared((orm) =>
     .prepare(),
 );
 
+const ofAct = prepared((orm) =>
+  orm
+    .select()
+    .from(readings)
+    .where(eq(readings.actId, sql.placeholder("actId")))
+    .orderBy(asc(readings.id))
+    .prepare(),
+);
+
+export const readingsOfAct = (db: Database, actId: string): readonly ReadingRow[] => ofAct(db).all({ actId });
+
 /** Every row of a tube, replaced and voided ones too, by the end of its interval. */
 export const readingsOfTube = (db: Database, tubeId: string): readonly ReadingRow[] =>
   ofTube(db).all({ tubeId });

@@ -45,6 +45,8 @@ export const readings = sqliteTable(
     ...areJson("readings", t.payload),
     // query: readings of one tube, by the end of their interval
     index("readings_by_tube").on(t.tubeId, t.toAt),
+    // query: readings of one act (undo)
+    index("readings_by_act").on(t.actId),
     // query: what replaces this reading
     index("readings_by_replaced").on(t.replaces),
   ],

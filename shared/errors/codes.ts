@@ -37,8 +37,10 @@ export const refusalCodes = [
   "user-name-taken",
   "password-too-short",
   "password-too-long",
+  "passwords-differ",
   "approver-not-physician",
   "zone-unknown",
+  "command-not-understood",
   "setting-missing",
   "setting-not-understood",
   // what the web sends

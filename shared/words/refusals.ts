@@ -48,9 +48,11 @@ const sentences = {
   "user-name-taken": ({ text }) => `There is an account "${text}" already. Choose another user name.`,
   "password-too-short": ({ limit }) => `The password needs at least ${limit} characters.`,
   "password-too-long": ({ limit }) => `The password may have at most ${limit} characters.`,
+  "passwords-differ": () => "The two passwords are not the same. Type both again.",
   "approver-not-physician": () =>
     "Only a physician can be an approver. Change the role, or leave approver out.",
   "zone-unknown": ({ text }) => `"${text}" is not a time zone. Type one like Europe/London.`,
+  "command-not-understood": ({ usage }) => `This is not understood. Use it like:\n${usage}`,
   "setting-missing": ({ name }) =>
     `The setting ${name} is missing. Give it before the command, like ${name}=...`,
   "setting-not-understood": ({ name, text }) => `The setting ${name} is not understood: "${text}".`,

@@ -1,0 +1,58 @@
+import type { Database } from "#db/sqlite.ts";
+import { inAct } from "#server/act.ts";
+import { newId } from "#server/ids.ts";
+import { append } from "#server/record/append.ts";
+import { formContext } from "#server/record/form-context.ts";
+import type { Person } from "#shared/access/person.ts";
+import { DomainError } from "#shared/errors/refusal.ts";
+import type { Submit } from "#shared/record/act.ts";
+import { eventForms, type FormKind } from "#shared/record/event-forms.ts";
+import type { Entry, FormContext } from "#shared/record/form.ts";
+import { ruleOf } from "#shared/tube/event-kinds.ts";
+
+export type Doing = { readonly db: Database; readonly staff: Pick<Person, "id"> };
+
+export type Submitted = Submit & { readonly patientId: string; readonly tubeId?: string };
+
+/** What a saved form answers: what to look at next, and what to undo. */
+export type RecordedAct = {
+  readonly actId: string;
+  readonly patientId: string;
+  readonly tubeId: string | null;
+  readonly eventIds: readonly string[];
+};
+
+function tubesNamed({ kind }: Entry, { tube, opens }: FormContext): readonly string[] {
+  const here = tube === null ? [] : [tube.id];
+  if (kind === "placed" || kind === "taken over") return [opens.tubeId];
+  if (kind === "converted") return [...here, opens.tubeId];
+  return ruleOf(kind).tubes === 0 ? [] : here;
+}
+
+/**
+ * Records what one form says: reads the typed texts again, decides, appends, projects, in one act. Throws DomainError with every
+ * field that is to be mended; nothing is written then.
+ */
+export function recordEvent({ db, staff }: Doing, form: FormKind, input: Submitted): RecordedAct {
+  const { actId, patientId, lastSeen, texts } = input;
+  return inAct({ db, staff, actId, command: `record: ${form}`, input }, (tx, at) => {
+    const context = formContext(tx, at, { patientId, tubeId: input.tubeId ?? null });
+    const read = eventForms[form].read(texts, context);
+    if (!read.ok) throw new DomainError(read.refusals);
+    const { kind, when, time, payload } = read.entry;
+    const tubes = tubesNamed(read.entry, context);
+    const command = {
+      eventId: newId(),
+      kind,
+      tubes,
+      when,
+      time,
+      daySequence: 0,
+      payload,
+      amends: null,
+      lastSeen,
+    };
+    const events = append(tx, { patientId, actId, staffId: staff.id, at }, [command]);
+    return { actId, patientId, tubeId: tubes.at(-1) ?? null, eventIds: events.map(({ id }) => id) };
+  });
+}

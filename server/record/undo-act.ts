@@ -1,0 +1,64 @@
+import { eventsOfAct } from "#db/queries/events.ts";
+import { addReading, readingsOfAct } from "#db/queries/readings.ts";
+import type { Tx } from "#db/transaction.ts";
+import { inAct } from "#server/act.ts";
+import { newId } from "#server/ids.ts";
+import { voidingRow } from "#server/output/stored-reading.ts";
+import { append } from "#server/record/append.ts";
+import type { Doing } from "#server/record/record-event.ts";
+import { whenUnknown } from "#shared/day/when.ts";
+import { DomainError } from "#shared/errors/refusal.ts";
+import type { Command } from "#shared/tube/decide.ts";
+
+export type Undoing = { readonly actId: string; readonly undoes: string };
+
+const REASON = "undone";
+
+const voiding = (eventId: string): Command => ({
+  eventId: newId(),
+  kind: "voided",
+  tubes: [],
+  when: whenUnknown,
+  time: null,
+  daySequence: 0,
+  payload: { reason: REASON, wrongPatient: false },
+  amends: eventId,
+  lastSeen: Number.MAX_SAFE_INTEGER,
+});
+
+function undoEvents(
+  tx: Tx,
+  undoes: string,
+  by: { actId: string; staffId: string; at: Parameters<typeof append>[1]["at"] },
+): number {
+  const events = eventsOfAct(tx, undoes);
+  for (const patientId of new Set(events.map((event) => event.patientId))) {
+    // The newest first: what an entry made possible is undone before it.
+    const own = events.filter((event) => event.patientId === patientId).toReversed();
+    append(
+      tx,
+      { patientId, ...by },
+      own.map(({ id }) => voiding(id)),
+    );
+  }
+  return events.length;
+}
+
+/** Takes back everything that one act recorded, as one amendment of that act; both stay in the story. */
+export function undoAct({ db, staff }: Doing, input: Undoing): { undone: number } {
+  const { actId, undoes } = input;
+  return inAct({ db, staff, actId, command: "undo", input }, (tx, at) => {
+    const events = undoEvents(tx, undoes, { actId, staffId: staff.id, at });
+    const readings = readingsOfAct(tx, undoes);
+    for (const row of readings) {
+      const { patientId } = row;
+      addReading(
+        tx,
+        voidingRow(newId(), row, { patientId, actId, recordedAt: at, recordedBy: staff.id, reason: REASON }),
+      );
+    }
+    const undone = events + readings.length;
+    if (undone === 0) throw new DomainError({ code: "nothing-to-undo" });
+    return { undone };
+  });
+}

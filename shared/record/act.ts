@@ -1,0 +1,23 @@
+import * as z from "zod";
+
+const id = z.string().min(1).max(64);
+
+/** Made by the form, so that sending again is the same act. */
+export const actIdSchema = z.string().regex(/^[\w-]{16,64}$/);
+
+/** What every recording form sends: its act, what it had seen, and what was typed, which the server reads again. */
+export const submitSchema = z.strictObject({
+  actId: actIdSchema,
+  /** Sequence of the last event of the patient that the page had seen; 0 for none. */
+  lastSeen: z.int().min(0),
+  texts: z.record(z.string().max(60), z.string().max(20_000, "text-too-long")),
+});
+export type Submit = z.infer<typeof submitSchema>;
+
+export const aboutPatientSchema = z.strictObject({ ...submitSchema.shape, patientId: id });
+export const aboutTubeSchema = z.strictObject({ ...submitSchema.shape, patientId: id, tubeId: id });
+export const amendingSchema = z.strictObject({ ...submitSchema.shape, patientId: id, eventId: id });
+export const undoSchema = z.strictObject({ actId: actIdSchema, undoes: actIdSchema });
+
+export type AboutPatient = z.infer<typeof aboutPatientSchema>;
+export type AboutTube = z.infer<typeof aboutTubeSchema>;
