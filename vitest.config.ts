@@ -19,7 +19,7 @@ const zoneProject = (zone: string) => ({
 export default defineConfig({
   test: {
     projects: [
-      { test: { name: "unit", include: ["shared/**/*.test.ts"], setupFiles } },
+      { test: { name: "unit", include: ["shared/**/*.test.ts", "tests/app/**/*.test.ts"], setupFiles } },
       ...zones.map(zoneProject),
       {
         test: {
