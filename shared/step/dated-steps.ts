@@ -65,6 +65,10 @@ function reviewTarget(tube: TubeState, row: ProtocolRow): { target: Day | null; 
   return { target: plus(checkedOn, row.target), lines: [line] };
 }
 
+/** A target never lies after the latest date. */
+const within = (target: Day | null, latest: Day | null): Day | null =>
+  target === null || latest === null ? target : earlier(target, latest);
+
 function rowDraft({ tube, protocol }: TubeQuestion, row: ProtocolRow): Draft | null {
   const start = tube.catheter.since.earliest;
   if (start === null) return null;
@@ -78,24 +82,33 @@ function rowDraft({ tube, protocol }: TubeQuestion, row: ProtocolRow): Draft | n
     const review = reviewTarget(tube, row);
     return {
       kind: "review",
-      window: { earliest: null, target: review.target, latest },
+      window: { earliest: null, target: within(review.target, latest), latest },
       why: [...lines, ...review.lines],
     };
   }
-  const window = { earliest: null, target: tube.catheter.recordedOn, latest };
+  const window = { earliest: null, target: within(tube.catheter.recordedOn, latest), latest };
   return { kind: "remove or exchange", window, why: [...lines, why("operator-date-missing")] };
 }
 
+type Beneath = {
+  readonly row: Draft | null;
+  readonly noRow: readonly Why[];
+  readonly hardLatest: number | null;
+};
+
 /** The operator's plan stands above the row: its day is the target, and the row's latest stays unless the plan passes it. */
-function planDraft(tube: TubeState, row: Draft | null, rowLines: readonly Why[]): Draft | null {
+function planDraft(tube: TubeState, { row, noRow, hardLatest }: Beneath): Draft | null {
   const { plan } = tube;
   if (plan === null) return null;
-  const lines = [...(row?.why ?? rowLines).filter((line) => line.code !== "operator-date-missing")];
+  const lines = [...(row?.why ?? noRow).filter((line) => line.code !== "operator-date-missing")];
   lines.push(why("plan", { act: plan.act, by: plan.by, byWhom: plan.byWhom }, plan.eventId));
   if (plan.reason !== null) lines.push(why("plan-reason", { reason: plan.reason }, plan.eventId));
   const rowLatest = row?.window.latest ?? null;
   const passes = rowLatest !== null && plan.by > rowLatest;
   if (passes) lines.push(why("plan-past-row-latest", { by: plan.by, latest: rowLatest }, plan.eventId));
+  const hard = plus(tube.catheter.since.earliest, hardLatest);
+  if (hard !== null && plan.by > hard)
+    lines.push(why("hard-latest", { by: plan.by, latest: hard }, plan.eventId));
   const rowEarliest = row?.window.earliest ?? null;
   const window = {
     earliest: rowEarliest === null ? null : earlier(rowEarliest, plan.by),
@@ -120,7 +133,8 @@ export function datedDrafts(question: TubeQuestion): Draft[] {
   const now = { earliest: null, target: tube.catheter.recordedOn, latest: null };
   const noRow = answer.found === "row" ? [] : [why(missingRow[answer.found], { kind: tube.kind })];
   const row = answer.found === "row" ? rowDraft(question, answer.row) : null;
-  const plan = planDraft(tube, row, noRow);
+  const hardLatest = answer.found === "row" ? answer.row.hardLatest : null;
+  const plan = planDraft(tube, { row, noRow, hardLatest });
   const drafts: Draft[] = [];
   if (tube.catheter.since.precision !== "day")
     drafts.push({ kind: "assess the date", window: now, why: startLines(tube) });

@@ -70,20 +70,16 @@ const dueOn = (on: Day): DayWindow => ({ earliest: null, target: on, latest: nul
 
 const single = (kind: StepKind, on: Day, line: Why): Draft => ({ kind, window: dueOn(on), why: [line] });
 
-function callDraft({ tube, protocol, calendar }: At): Draft[] {
+function callDraft({ tube, protocol }: At): Draft[] {
   const start = tube.catheter.since;
   if (!tube.startedHere || start.precision !== "day" || tube.called?.reached === true) return [];
   const { from, to, source } = protocol.firstCall;
-  const asked = {
-    earliest: addDays(start.earliest, from),
-    target: addDays(start.earliest, from),
-    latest: addDays(start.earliest, to),
-  };
-  const fitted = fitWindow(asked, calendar);
+  const first = addDays(start.earliest, from);
+  const window = { earliest: first, target: first, latest: addDays(start.earliest, to) };
   const lines = [why("first-call", { from, to, source, day: start.earliest }, tube.catheter.eventId)];
   if (tube.called !== null)
     lines.push(why("call-attempts", { attempts: tube.called.attempts }, tube.called.eventId));
-  return [{ kind: "call", window: fitted.kind === "fits" ? fitted.window : asked, why: lines }];
+  return [{ kind: "call", window, why: lines }];
 }
 
 function draftsOf(at: At, patient: PatientTubes, bornOn: Day | null): Draft[] {
@@ -103,14 +99,10 @@ function draftsOf(at: At, patient: PatientTubes, bornOn: Day | null): Draft[] {
       return [];
     case "out, undecided":
       return [single("tube out", outOn, why("fell-out", {}, tube.dislodged?.eventId ?? null))];
-    case "fragment retained":
-      return [
-        single(
-          "fragment retained",
-          tube.catheter.recordedOn,
-          why("fragment", {}, tube.ending?.eventId ?? null),
-        ),
-      ];
+    case "fragment retained": {
+      const on = tube.ending?.recordedOn ?? tube.catheter.recordedOn;
+      return [single("fragment retained", on, why("fragment", {}, tube.ending?.eventId ?? null))];
+    }
     case "removal not confirmed": {
       const told = tube.unverified ?? tube.catheter;
       // Told is not seen: until somebody confirms it, the tube may still be in and its dates stand.
@@ -131,7 +123,12 @@ function draftsOf(at: At, patient: PatientTubes, bornOn: Day | null): Draft[] {
                 why("reported-elsewhere", {}, unverified.eventId),
               ),
             ];
-      return [...part, ...dated(), ...elsewhere, ...callDraft(at)];
+      return [
+        ...part,
+        ...dated(),
+        ...elsewhere,
+        ...callDraft(at).flatMap((draft) => onClinicDays(at, draft)),
+      ];
     }
   }
 }

@@ -1,10 +1,10 @@
 import type { Day } from "#shared/day/day.ts";
 import type { When } from "#shared/day/when.ts";
-import type { Refusal } from "#shared/errors/refusal.ts";
+import { type Parsed, parsed, type Refusal, unread } from "#shared/errors/refusal.ts";
 import { printLength } from "#shared/size/print-length.ts";
 import { known } from "#shared/tube/certainty.ts";
 import type { Pins, TubeEvent } from "#shared/tube/event.ts";
-import { opensTube, ruleOf } from "#shared/tube/event-kinds.ts";
+import { type Aspect, opensTube, ruleOf } from "#shared/tube/event-kinds.ts";
 import { fold } from "#shared/tube/fold.ts";
 import { type EventKind, payloads } from "#shared/tube/payloads.ts";
 import type { PatientTubes } from "#shared/tube/state.ts";
@@ -30,6 +30,9 @@ export type Decision =
   | { readonly ok: true; readonly events: readonly TubeEvent[]; readonly state: PatientTubes }
   | { readonly ok: false; readonly refusals: readonly Refusal[] };
 
+type Payloaded = Pick<Command, "kind" | "amends" | "payload">;
+type Spoken = Pick<TubeEvent, "id" | "kind" | "tubes" | "amends">;
+
 type Guard = (asked: Asked) => Refusal | null;
 type Asked = {
   readonly events: readonly TubeEvent[];
@@ -44,18 +47,28 @@ const refusal = (code: Refusal["code"], field?: string, args?: Refusal["args"]):
   args,
 });
 
-const notInFuture: Guard = ({ command: { when, time, kind }, now }) => {
-  if (kind === "voided" || when.precision === "unknown") return null;
-  if (when.earliest > now.today) return refusal("day-in-future", "when", { day: when.earliest });
-  if (time !== null && when.earliest === now.today && time > now.time)
-    return refusal("time-in-future", "time", { time });
-  return null;
-};
+/** What is said to have been so on a day that is still to come, or at a time later today. */
+function future({ when, time }: Pick<Command, "when" | "time">, now: Now, field = "when"): Refusal | null {
+  if (when.precision === "unknown") return null;
+  if (when.earliest > now.today) return refusal("day-in-future", field, { day: when.earliest });
+  const ahead = time !== null && when.earliest === now.today && time > now.time;
+  return ahead ? refusal("time-in-future", "time", { time }) : null;
+}
+
+const notInFuture: Guard = ({ command, now }) => (command.kind === "voided" ? null : future(command, now));
 
 const tubesKnown: Guard = ({ state, command }) => {
   const asked = opensTube(command.kind) ? command.tubes.slice(0, -1) : command.tubes;
   const every = asked.every((id) => state.tubes.some((tube) => tube.id === id));
   return every && command.tubes.length === ruleOf(command.kind).tubes ? null : refusal("tube-unknown");
+};
+
+/** A conversion names the tube that it closes, then the one that it opens. */
+const convertsItsTubes: Guard = ({ command }) => {
+  const read = command.kind === "converted" ? payloads.converted.safeParse(command.payload) : null;
+  if (read === null || !read.success) return null;
+  const [closes, opens] = command.tubes;
+  return read.data.closes === closes && read.data.opens === opens ? null : refusal("tube-unknown");
 };
 
 const amendsKnownEntry: Guard = ({ events, command }) => {
@@ -64,15 +77,32 @@ const amendsKnownEntry: Guard = ({ events, command }) => {
   return events.some((event) => event.id === command.amends) ? null : refusal("entry-unknown");
 };
 
+type Reach = {
+  readonly root: string;
+  readonly tubes: readonly string[];
+  readonly touches: readonly Aspect[];
+};
+
+/** What an entry changes, and on which tubes; an amendment reaches as far as the entry that it speaks of in the end. */
+function reachOf(events: readonly TubeEvent[], of: Spoken): Reach {
+  const amended = of.amends === null ? undefined : events.find(({ id }) => id === of.amends);
+  if (amended !== undefined) return reachOf(events, amended);
+  return { root: of.id, tubes: of.tubes, touches: ruleOf(of.kind).touches };
+}
+
+/** An entry that names no tube concerns all of the patient's. */
+const sharesTube = (a: Reach, b: Reach): boolean =>
+  a.tubes.length === 0 || b.tubes.length === 0 || a.tubes.some((id) => b.tubes.includes(id));
+
 /** Adding never conflicts; changing conflicts only with a later event on the same tube that touches the same. */
 const nothingChangedMeanwhile: Guard = ({ events, command }) => {
-  const touches = ruleOf(command.kind).touches;
+  const asked = reachOf(events, { ...command, id: command.eventId });
   const since = events
     .filter((event) => event.seq > command.lastSeen)
     .filter((event) => {
-      if (command.amends !== null) return event.amends === command.amends || event.id === command.amends;
-      const sameTube = command.tubes.length === 0 || event.tubes.some((id) => command.tubes.includes(id));
-      return sameTube && ruleOf(event.kind).touches.some((aspect) => touches.includes(aspect));
+      const reach = reachOf(events, event);
+      if (reach.root === asked.root) return true;
+      return sharesTube(reach, asked) && reach.touches.some((aspect) => asked.touches.includes(aspect));
     });
   if (since.length === 0) return null;
   return refusal("changed-meanwhile", undefined, { entries: since.map((event) => event.kind).join(", ") });
@@ -89,26 +119,45 @@ const larger: Guard = ({ state, command }) => {
   return refusal("upsize-not-larger", "size", { old: printLength(old, "F"), size: printLength(size, "F") });
 };
 
-const guards: readonly Guard[] = [amendsKnownEntry, tubesKnown, notInFuture, larger, nothingChangedMeanwhile];
+const guards: readonly Guard[] = [
+  amendsKnownEntry,
+  tubesKnown,
+  convertsItsTubes,
+  notInFuture,
+  larger,
+  nothingChangedMeanwhile,
+];
 
-function readPayload({
-  events,
-  command,
-}: Asked): { ok: true; payload: unknown } | { ok: false; refusal: Refusal } {
-  const read = payloads[command.kind].safeParse(command.payload);
-  if (!read.success)
-    return { ok: false, refusal: refusal("entry-not-understood", undefined, { field: fieldOf(read.error) }) };
-  const target = events.find((event) => event.id === command.amends);
-  if (command.kind === "amended" && target !== undefined) {
-    const inner = payloads[target.kind].safeParse(payloads.amended.parse(read.data).payload);
-    if (!inner.success)
-      return {
-        ok: false,
-        refusal: refusal("entry-not-understood", undefined, { field: fieldOf(inner.error) }),
-      };
-    return { ok: true, payload: { ...read.data, payload: inner.data } };
+/** The same for the days that stand inside an entry. */
+function futureInside(kind: EventKind, payload: unknown, now: Now): Refusal | null {
+  const day = (when: When | null, field: string): Refusal | null =>
+    when === null ? null : future({ when, time: null }, now, field);
+  switch (kind) {
+    case "taken over":
+      return day(payloads[kind].parse(payload).tractSince, "tractSince");
+    case "clock dated": {
+      const { catheterSince, tractSince } = payloads[kind].parse(payload);
+      return day(catheterSince, "catheterSince") ?? day(tractSince, "tractSince");
+    }
+    case "amended":
+      return future(payloads[kind].parse(payload), now);
+    default:
+      return null;
   }
-  return { ok: true, payload: read.data };
+}
+
+/** A payload as its kind reads it; what an amendment puts in place is read as the kind of the entry that it amends. */
+function readPayload(asked: Asked, of: Payloaded): Parsed<unknown> {
+  const { events, now } = asked;
+  const read = payloads[of.kind].safeParse(of.payload);
+  if (!read.success) return unread("entry-not-understood", { field: fieldOf(read.error) });
+  const ahead = futureInside(of.kind, read.data, now);
+  if (ahead !== null) return { ok: false, refusal: ahead };
+  const target = of.kind === "amended" ? events.find((event) => event.id === of.amends) : undefined;
+  if (target === undefined) return parsed(read.data);
+  const amendment = payloads.amended.parse(read.data);
+  const inner = readPayload(asked, { ...target, payload: amendment.payload });
+  return inner.ok ? parsed({ ...amendment, payload: inner.value }) : inner;
 }
 
 const fieldOf = (error: { readonly issues: readonly { readonly path: readonly PropertyKey[] }[] }): string =>
@@ -131,7 +180,7 @@ export function decide(events: readonly TubeEvent[], command: Command, now: Now)
   const asked: Asked = { events, state, command, now };
   const refusals = guards.map((guard) => guard(asked)).filter((found) => found !== null);
   if (refusals.length > 0) return { ok: false, refusals };
-  const read = readPayload(asked);
+  const read = readPayload(asked, command);
   if (!read.ok) return { ok: false, refusals: [read.refusal] };
   const pins = ruleOf(command.kind).pins ? now.pins : null;
   if (pins === null && ruleOf(command.kind).pins) return { ok: false, refusals: [refusal("no-pins")] };
@@ -147,7 +196,7 @@ export function decide(events: readonly TubeEvent[], command: Command, now: Now)
     daySequence,
     amends,
     pins,
-    payload: read.payload,
+    payload: read.value,
     recordedOn: now.today,
   };
   const added = event as TubeEvent;

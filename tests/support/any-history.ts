@@ -1,0 +1,134 @@
+import fc from "fast-check";
+import { addDays, type Day, day } from "#shared/day/day.ts";
+import { confirmed, type Fact, unknownFact } from "#shared/tube/certainty.ts";
+import type { TubeEvent } from "#shared/tube/event.ts";
+import { tubeKinds } from "#shared/tube/kind/kinds.ts";
+import { sides } from "#shared/tube/vocabulary.ts";
+import * as make from "#tests/support/factories.ts";
+
+/**
+ * Histories that no clinic would write: events before the placement, of tubes that nobody placed, after the end, twice, in any
+ * order, of unknown date, with amendments of amendments and of nothing.
+ */
+
+const anyDay = fc.integer({ min: 0, max: 120 }).map((away) => addDays(day("2026-06-01"), away));
+const span = (from: Day, days: number): string => `${from}..${addDays(from, days)}`;
+const anyDate = fc.oneof(
+  { weight: 6, arbitrary: anyDay.map(String) },
+  { weight: 2, arbitrary: fc.tuple(anyDay, fc.integer({ min: 0, max: 40 })).map((of) => span(...of)) },
+  { weight: 1, arbitrary: fc.constant("?") },
+);
+const tubes = ["tube-1", "tube-2", "tube-3"] as const;
+const anyTube = fc.constantFrom(...tubes);
+const anyYesNo: fc.Arbitrary<Fact<boolean>> = fc.constantFrom(
+  confirmed(true),
+  confirmed(false),
+  unknownFact,
+  {
+    certainty: "reported",
+    value: true,
+  },
+);
+const anyPlan = fc.option(fc.record({ act: fc.constantFrom("exchange", "remove", "review"), by: anyDay }), {
+  freq: 2,
+});
+
+const said = fc.record({
+  on: anyDate,
+  at: fc.option(fc.constantFrom("00:30", "09:00", "14:10"), { nil: undefined }),
+  tube: anyTube,
+  recordedOn: anyDay.map(String),
+  pins: fc.constantFrom(undefined, undefined, undefined, null),
+});
+
+const opens = fc.record({
+  kind: fc.constantFrom(...tubeKinds),
+  side: fc.constantFrom(...sides, unknownFact),
+  size: fc.constantFrom(make.F(8), make.F(10), unknownFact),
+  plan: anyPlan,
+  number: fc.integer({ min: 1, max: 3 }),
+  cancerObstruction: anyYesNo,
+});
+const renews = fc.record({
+  size: fc.constantFrom(make.F(10), unknownFact),
+  plan: anyPlan,
+  elsewhere: fc.constantFrom(null, "another hospital"),
+});
+
+const openingEntry = fc.oneof(
+  fc.tuple(said, opens).map(([of, by]) => make.placed({ ...of, ...by })),
+  fc.tuple(said, opens, anyDate).map(([of, by, tractSince]) => make.takenOver({ ...of, ...by, tractSince })),
+);
+
+const tubeEntry = fc.oneof(
+  fc
+    .tuple(said, renews, fc.constantFrom(make.exchanged, make.upsized, make.salvaged, make.newPuncture))
+    .map(([of, by, word]) => word({ ...of, ...by })),
+  fc
+    .tuple(
+      said,
+      fc.constantFrom(
+        make.checked,
+        make.capped,
+        make.uncapped,
+        make.tipPosition,
+        make.partlyDislodged,
+        make.notReplaced,
+        make.factsNoted,
+        make.verified,
+        make.stepAssigned,
+        make.called,
+        make.datesConfirmed,
+        make.exchangePlanned,
+      ),
+    )
+    .map(([of, word]) => word(of)),
+  fc.tuple(said, anyYesNo).map(([of, whole]) => make.fellOut({ ...of, whole })),
+  fc
+    .tuple(said, anyYesNo, fc.constantFrom(null, "the ward"))
+    .map(([of, whole, toldBy]) => make.removed({ ...of, whole, toldBy })),
+  fc.tuple(said, anyDate).map(([of, since]) => make.clockDated({ ...of, since })),
+  fc.tuple(said, anyDay).map(([of, by]) => make.planRecorded({ ...of, act: "remove", by })),
+);
+
+const patientEntry = fc.oneof(
+  fc
+    .tuple(said, opens, anyTube, anyTube)
+    .map(([of, by, closes, to]) => make.converted({ ...of, ...by, closes, opens: to })),
+  said.map((of) => make.died(of)),
+  fc
+    .tuple(said, anyYesNo)
+    .map(([of, pregnancy]) =>
+      make.conditionsNoted({ ...of, conditions: { pregnancy, stoneFormer: pregnancy } }),
+    ),
+);
+
+const fact = fc.oneof(
+  { weight: 2, arbitrary: openingEntry },
+  { weight: 5, arbitrary: tubeEntry },
+  { weight: 1, arbitrary: patientEntry },
+);
+
+const MOST = 14;
+const anyId = fc.integer({ min: 1, max: MOST }).map((n) => `e${n}`);
+const amendment = fc.oneof(
+  fc.tuple(anyId, fact).map(([id, by]) => make.amended(id, by)),
+  anyId.map((id) => make.voided(id)),
+  fc.tuple(anyId, anyId).map(([id, other]) => make.amended(id, make.voided(other))),
+);
+
+/** Every entry gets its own sequence within the day, so that its place never rests on when it was recorded. */
+const numbered = (entries: readonly make.Entry[]): TubeEvent[] =>
+  make.history(...entries.map((entry, order) => ({ ...entry, daySequence: order })));
+
+/** Facts without amendments. */
+export const anyFacts = fc.array(fact, { maxLength: MOST }).map(numbered);
+
+export const anyHistory = fc
+  .array(fc.oneof({ weight: 5, arbitrary: fact }, { weight: 1, arbitrary: amendment }), { maxLength: MOST })
+  .map(numbered);
+
+/** Mostly believable: placed first, so that what follows finds a tube. */
+export const anyLife = fc
+  .tuple(opens, fc.array(fc.oneof(tubeEntry, patientEntry), { maxLength: MOST - 1 }))
+  .map(([by, entries]) => numbered([make.placed({ ...by, on: "2026-05-01", tube: "tube-1" }), ...entries]));
