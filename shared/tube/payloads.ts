@@ -5,7 +5,7 @@ import { factSchema } from "#shared/tube/certainty-schema.ts";
 import { concernsSchema, line, note, tubeFactsSchema } from "#shared/tube/facts.ts";
 import { tubeKinds } from "#shared/tube/kind/kinds.ts";
 import { ownerRoles, stepKinds } from "#shared/tube/step-kinds.ts";
-import { modes, roles, sides } from "#shared/tube/vocabulary.ts";
+import { callOutcomes, modes, roles, sides } from "#shared/tube/vocabulary.ts";
 
 export const operatorPlanSchema = z.strictObject({
   act: z.enum(["exchange", "remove", "review"]),
@@ -132,7 +132,7 @@ export const payloads = {
     ]),
   }),
   called: z.strictObject({
-    outcome: z.enum(["reached the patient", "reached a carer", "not reached"]),
+    outcome: z.enum(callOutcomes),
     note: note.nullable(),
   }),
   "dates confirmed": z.strictObject({ note: note.nullable() }),

@@ -63,3 +63,6 @@ export type Character = (typeof characters)[number];
 /** Why a kind's own row may be replaced by a shorter one. */
 export const factors = ["pregnancy", "stone former", "cancer obstruction"] as const;
 export type Factor = (typeof factors)[number];
+
+export const callOutcomes = ["reached the patient", "reached a carer", "not reached"] as const;
+export type CallOutcome = (typeof callOutcomes)[number];

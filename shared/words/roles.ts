@@ -1,7 +1,7 @@
 import type { Person } from "#shared/access/person.ts";
 import type { StaffRole } from "#shared/access/roles.ts";
 
-const words = {
+export const roleNames = {
   nurse: "scheduling nurse",
   caller: "caller",
   physician: "physician",
@@ -10,4 +10,4 @@ const words = {
 
 /** "physician, approver". */
 export const roleWords = ({ role, isApprover }: Pick<Person, "role" | "isApprover">): string =>
-  isApprover ? `${words[role]}, approver` : words[role];
+  isApprover ? `${roleNames[role]}, approver` : roleNames[role];

@@ -9,8 +9,8 @@ import type { OperatorPlan } from "#shared/tube/payloads.ts";
 
 type Act = OperatorPlan["act"];
 
-export const PLAN_HINT =
-  "exchange by 30 oct, remove by +90, review 14 nov because ...; blank: the protocol's row";
+export const PLAN_EXAMPLES = "exchange by 30 oct Dr Example, remove by +90, review 14 nov because ...";
+const PLAN_HINT = `${PLAN_EXAMPLES}; blank: the protocol's row`;
 
 const BY_ROW = /^(?:as )?(?:the )?(?:protocol|row)\.?$/i;
 const PLAN = /^(exchange|ex|change|remove|removal|rm|review|rv)\s+(?:by |on |before )?\s*(.+)$/is;

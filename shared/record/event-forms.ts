@@ -1,0 +1,65 @@
+import type { Texts } from "#shared/record/field-spec.ts";
+import type { EntryOf, FormContext, FormResult } from "#shared/record/form.ts";
+import { conditionsForm } from "#shared/record/patient/conditions-form.ts";
+import { deathForm } from "#shared/record/patient/death-form.ts";
+import { assignForm } from "#shared/record/tube/assign-form.ts";
+import { callForm } from "#shared/record/tube/call-form.ts";
+import { capForm, uncapForm } from "#shared/record/tube/capping-forms.ts";
+import { checkForm } from "#shared/record/tube/check-form.ts";
+import { clockForm } from "#shared/record/tube/clock-form.ts";
+import { conversionForm } from "#shared/record/tube/conversion-form.ts";
+import { fellOutForm, notReplacedForm, partlyDislodgedForm } from "#shared/record/tube/dislodged-forms.ts";
+import { factsForm } from "#shared/record/tube/facts-form.ts";
+import { openingForm } from "#shared/record/tube/opening-form.ts";
+import { planForm } from "#shared/record/tube/plan-form.ts";
+import { plannedExchangeForm } from "#shared/record/tube/planned-exchange-form.ts";
+import { removalForm } from "#shared/record/tube/removal-form.ts";
+import { exchangeForm, newPunctureForm, salvageForm, upsizeForm } from "#shared/record/tube/renewal-form.ts";
+import { tipForm } from "#shared/record/tube/tip-form.ts";
+import { verifyForm } from "#shared/record/tube/verify-form.ts";
+import type { EventKind } from "#shared/tube/payloads.ts";
+
+/** Kinds that a form of their own records; an amendment is the form of the entry that it mends, with a reason. */
+export type FormKind = Exclude<EventKind, "dates confirmed" | "amended" | "voided">;
+
+type OpeningKind = "placed" | "taken over";
+
+/** What a form of this kind may make: the opening form makes either kind, by where the tube came from. */
+type Made<K extends FormKind> = K extends OpeningKind
+  ? EntryOf<"placed"> | EntryOf<"taken over">
+  : EntryOf<K>;
+
+type Readable<E> = { readonly read: (texts: Texts, context: FormContext) => FormResult<E> };
+
+/**
+ * Every kind with the form that records it, for who reads any of them: server, import, seed. A screen imports the one form
+ * that it shows.
+ */
+export const eventForms = {
+  placed: openingForm,
+  "taken over": openingForm,
+  checked: checkForm,
+  exchanged: exchangeForm,
+  upsized: upsizeForm,
+  salvaged: salvageForm,
+  "new puncture": newPunctureForm,
+  capped: capForm,
+  uncapped: uncapForm,
+  "tip position": tipForm,
+  "partly dislodged": partlyDislodgedForm,
+  "fell out": fellOutForm,
+  "not replaced": notReplacedForm,
+  converted: conversionForm,
+  removed: removalForm,
+  died: deathForm,
+  "facts noted": factsForm,
+  verified: verifyForm,
+  "clock dated": clockForm,
+  "plan recorded": planForm,
+  "exchange planned": plannedExchangeForm,
+  "conditions noted": conditionsForm,
+  "step assigned": assignForm,
+  called: callForm,
+} as const satisfies { readonly [K in FormKind]: Readable<Made<K>> };
+
+export const formKinds = Object.keys(eventForms) as FormKind[];

@@ -1,0 +1,73 @@
+import type { Refusal } from "#shared/errors/refusal.ts";
+import { optionalChoiceField, yesNoField } from "#shared/record/field/choice-field.ts";
+import type { TypedKind } from "#shared/record/field/kind-field.ts";
+import { lineField } from "#shared/record/field/text-field.ts";
+import { sourced } from "#shared/record/sourced.ts";
+import { factFields, factsOf, type TypedFacts } from "#shared/record/tube/fact-fields.ts";
+import { type Fact, unknownFact } from "#shared/tube/certainty.ts";
+import { kindOf } from "#shared/tube/kind/kinds.ts";
+import type { Opening, OperatorPlan } from "#shared/tube/payloads.ts";
+import { type Mode, modes, type Role, roles, type Side } from "#shared/tube/vocabulary.ts";
+
+/** What may be said of a tube when its record opens, beside the five fields. */
+export const openingDetails = () => ({
+  ...factFields(),
+  cavity: lineField({ label: "Cavity", hint: "where it lies, as left subphrenic", detail: true }),
+  organ: lineField({ label: "Organ", hint: "blank: the usual one for the kind", detail: true }),
+  route: lineField({ label: "Route", hint: "transhepatic, through the flank", detail: true }),
+  indication: lineField({ label: "Indication", detail: true }),
+  cancerObstruction: yesNoField({ label: "Obstruction by cancer", detail: true }),
+  role: optionalChoiceField({ label: "Role", detail: true }, roles, "Usual for this kind"),
+  mode: optionalChoiceField({ label: "Mode", detail: true }, modes, "Usual for this kind"),
+});
+
+type TypedOpening = TypedFacts & {
+  readonly kind: TypedKind;
+  readonly side: Fact<Side> | undefined;
+  readonly plan: OperatorPlan | null;
+  readonly cavity: string | null;
+  readonly organ: string | null;
+  readonly route: string | null;
+  readonly indication: string | null;
+  readonly cancerObstruction: Fact<boolean> | undefined;
+  readonly role: Role | undefined;
+  readonly mode: Mode | undefined;
+};
+
+/** The side from its own field or beside the kind; two that differ, or none where the kind needs one, are refused. */
+export function sideRefusals({ kind, side }: Pick<TypedOpening, "kind" | "side">): readonly Refusal[] {
+  const typed = side !== undefined && side.certainty !== "unknown" ? side.value : null;
+  if (kind.side !== null && side !== undefined && typed !== kind.side)
+    return [{ code: "side-differs", field: "side", args: { kind: kind.side, side: typed ?? "unknown" } }];
+  const none = side === undefined && kind.side === null;
+  const unsided = (typed ?? kind.side) === "not sided";
+  return kindOf(kind.kind).sided && (none || unsided) ? [{ code: "side-missing", field: "side" }] : [];
+}
+
+const sideOf = ({ kind, side }: Pick<TypedOpening, "kind" | "side">): Fact<Side> => {
+  if (side !== undefined) return side;
+  return kind.side === null ? unknownFact : { certainty: "confirmed", value: kind.side };
+};
+
+/** What a record opens with. What another place says is reported; what is blank is unknown, or usual for the kind. */
+export function openingOf(
+  typed: TypedOpening,
+  { number, toldByOthers }: { readonly number: number; readonly toldByOthers: boolean },
+): Opening {
+  const { kind } = typed.kind;
+  const usual = kindOf(kind);
+  return {
+    kind,
+    role: typed.role ?? usual.role,
+    mode: typed.mode ?? usual.mode,
+    number,
+    side: sourced(sideOf(typed), toldByOthers),
+    organ: typed.organ ?? usual.organ,
+    route: typed.route,
+    cavity: typed.cavity,
+    indication: typed.indication,
+    cancerObstruction: sourced(typed.cancerObstruction ?? unknownFact, toldByOthers),
+    facts: factsOf(typed, { toldByOthers, blank: "unknown" }),
+    plan: typed.plan,
+  };
+}

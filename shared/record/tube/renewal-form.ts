@@ -1,0 +1,62 @@
+import { flagField } from "#shared/record/field/choice-field.ts";
+import { lengthField, optionalLengthField } from "#shared/record/field/length-field.ts";
+import { planField } from "#shared/record/field/plan-field.ts";
+import { lineField, noteField } from "#shared/record/field/text-field.ts";
+import { whenField } from "#shared/record/field/when-field.ts";
+import type { FieldSpec } from "#shared/record/field-spec.ts";
+import { type EntryOf, type FormContext, form } from "#shared/record/form.ts";
+import { factFields, factsOf, SIZE_HINT } from "#shared/record/tube/fact-fields.ts";
+import type { TubeFacts } from "#shared/tube/facts.ts";
+
+export type RenewalKind = "exchanged" | "upsized" | "salvaged" | "new puncture";
+
+const dateLabels = {
+  exchanged: "Exchanged on",
+  upsized: "Upsized on",
+  salvaged: "Salvaged on",
+  "new puncture": "New puncture on",
+} as const satisfies Record<RenewalKind, string>;
+
+/** An upsize says its size, though it may be unknown; the others keep the size that stood unless one is typed. */
+function sizeField(kind: RenewalKind): FieldSpec<TubeFacts["size"]> {
+  const words = { label: "Size", hint: `blank: as before; ${SIZE_HINT}` };
+  const optional = optionalLengthField(words, "tube outside");
+  if (kind !== "upsized") return optional;
+  const needed = { label: "New size", hint: SIZE_HINT };
+  return { ...optional, ...needed, read: lengthField(needed, "tube outside").read };
+}
+
+const renewalForm = <K extends RenewalKind>(kind: K) =>
+  form({
+    fields: (context: FormContext) => {
+      const { takes, ...facts } = factFields();
+      return {
+        when: whenField({ label: dateLabels[kind] }, context),
+        size: sizeField(kind),
+        takes: { ...takes, detail: false },
+        plan: planField({ label: "Plan from now on" }, context),
+        elsewhere: lineField({ label: "Done elsewhere, at", hint: "blank: done here" }),
+        difficult: flagField({ label: "It was difficult", detail: true }),
+        ...facts,
+        note: noteField({ label: "Note", detail: true }),
+      };
+    },
+    entry: ({ when, plan, elsewhere, difficult, note, ...typed }) => ({
+      kind,
+      ...when,
+      payload: {
+        facts: factsOf(typed, { toldByOthers: elsewhere !== null, blank: "says nothing" }),
+        plan,
+        elsewhere,
+        difficult,
+        note,
+      },
+    }),
+  });
+
+export const exchangeForm = renewalForm("exchanged");
+export const upsizeForm = renewalForm("upsized");
+export const salvageForm = renewalForm("salvaged");
+export const newPunctureForm = renewalForm("new puncture");
+
+export type RenewalEntry = { readonly [K in RenewalKind]: EntryOf<K> }[RenewalKind];
