@@ -5,7 +5,8 @@ import "./look/layers.css";
 import "./look/tokens.css";
 import "./look/ground.css";
 import "./look/print.css";
-// Every page carries the plain page for what fails; its sheet, fetched ahead and then not used, would be complained of.
+// Every page carries the plain page for what fails; its sheets, fetched ahead and then not used, would be complained of.
+import "./ui/book-name.module.css";
 import "./ui/plain-page.module.css";
 
 export const metadata: Metadata = { title: "Dwellbook", robots: { index: false, follow: false } };

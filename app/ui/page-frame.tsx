@@ -1,5 +1,7 @@
 import type { ReactNode } from "react";
+import { BookName } from "#app/ui/book-name.tsx";
 import { type Identity, IdentityBar } from "#app/ui/identity-bar.tsx";
+import { KeyListener } from "#app/ui/keys/key-listener.tsx";
 import type { SessionLeft } from "#app/ui/session/session-left.ts";
 import { SessionWatch } from "#app/ui/session/session-watch.tsx";
 import styles from "./page-frame.module.css";
@@ -42,14 +44,16 @@ export function PageFrame({ frame, heading, lede, here, identity, children }: Pa
       <a className={styles.skip} href="#content" data-screen-only>
         To the content
       </a>
-      <Masthead frame={frame} here={here} />
-      {frame.standing.length > 0 && (
-        <div className={styles.standing}>
-          {frame.standing.map((line) => (
-            <p key={line}>{line}</p>
-          ))}
-        </div>
-      )}
+      <header>
+        <RunningHead frame={frame} here={here} />
+        {frame.standing.length > 0 && (
+          <div className={styles.standing}>
+            {frame.standing.map((line) => (
+              <p key={line}>{line}</p>
+            ))}
+          </div>
+        )}
+      </header>
       {identity !== undefined && <IdentityBar {...identity} />}
       <main id="content" tabIndex={-1}>
         <header className={styles.opening}>
@@ -58,15 +62,22 @@ export function PageFrame({ frame, heading, lede, here, identity, children }: Pa
         </header>
         {children}
       </main>
+      <KeyListener />
       <SessionWatch userName={frame.person.userName} session={frame.session} />
     </div>
   );
 }
 
-function Masthead({ frame, here }: { readonly frame: Frame; readonly here: Place | undefined }): ReactNode {
+function RunningHead({
+  frame,
+  here,
+}: {
+  readonly frame: Frame;
+  readonly here: Place | undefined;
+}): ReactNode {
   return (
-    <header className={styles.masthead}>
-      <span className={styles.book}>Dwellbook</span>
+    <div className={styles.running}>
+      <BookName />
       <nav className={styles.nav} aria-label="Pages" data-screen-only>
         {places.map(({ href, word }) => (
           <a key={href} href={href} aria-current={word === here ? "page" : undefined}>
@@ -86,6 +97,6 @@ function Masthead({ frame, here }: { readonly frame: Frame; readonly here: Place
           </button>
         </form>
       </div>
-    </header>
+    </div>
   );
 }

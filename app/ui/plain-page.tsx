@@ -1,4 +1,5 @@
 import type { ReactNode } from "react";
+import { BookName } from "#app/ui/book-name.tsx";
 import styles from "./plain-page.module.css";
 
 type PlainPageProps = {
@@ -13,7 +14,7 @@ export function PlainPage({ heading, clinic = null, children }: PlainPageProps):
   return (
     <main className={styles.sheet}>
       <p className={styles.book}>
-        Dwellbook
+        <BookName />
         {clinic !== null && <bdi className={styles.clinic}>{clinic}</bdi>}
       </p>
       <h1 className={styles.heading}>{heading}</h1>

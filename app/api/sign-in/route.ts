@@ -3,12 +3,12 @@ import { ownPath } from "#app/api/_web/own-path.ts";
 import { readBody } from "#app/api/_web/read-body.ts";
 import { refuseFromElsewhere } from "#app/api/_web/refuse-from-elsewhere.ts";
 import { setSaid } from "#app/api/_web/said-cookie.ts";
-import { SESSION_COOKIE, setSession } from "#app/api/_web/session-cookie.ts";
 import { statusOf } from "#app/api/_web/status-of.ts";
 import { machineNow } from "#server/clock.ts";
 import { database } from "#server/database.ts";
 import { readEnv } from "#server/env.ts";
 import { clientAddress } from "#server/sign-in/client-address.ts";
+import { keepToken, tokenIn } from "#server/sign-in/cookie.ts";
 import { signIn } from "#server/sign-in/sign-in.ts";
 import { DomainError } from "#shared/errors/refusal.ts";
 import { refusalSentence } from "#shared/words/refusals.ts";
@@ -35,7 +35,7 @@ async function signInWith(request: NextRequest, form: URLSearchParams): Promise<
     userName: form.get("userName") ?? "",
     password: form.get("password") ?? "",
     address: clientAddress(request.headers, readEnv(process.env).TRUSTED_PROXY),
-    replaces: request.cookies.get(SESSION_COOKIE)?.value ?? null,
+    replaces: tokenIn(request.headers),
   };
   return signIn(database(), attempt, machineNow());
 }
@@ -49,7 +49,7 @@ export async function POST(request: NextRequest): Promise<NextResponse> {
     typed = { userName: form.get("userName") ?? "", next: form.get("next") ?? "/" };
     const token = await signInWith(request, form);
     const response = answer(request, typed);
-    setSession(response, token);
+    response.headers.append("set-cookie", keepToken(token));
     return response;
   } catch (error) {
     if (!(error instanceof DomainError)) throw error;

@@ -26,7 +26,7 @@ function listen(page: Page, complaints: string[]): void {
 /** Through the page, as a person does. */
 export async function signIn(page: Page, role: StaffRole): Promise<void> {
   const { userName, password } = signInOf(role);
-  await page.goto("/sign-in");
+  await page.goto("/sign-in?next=/keys");
   await page.getByLabel("User name").fill(userName);
   await page.getByLabel("Password").fill(password);
   await page.keyboard.press("Enter");
