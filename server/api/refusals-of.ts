@@ -1,38 +1,11 @@
 import type { TRPCError } from "@trpc/server";
 import * as z from "zod";
-import { type RefusalCode, refusalCodes } from "#shared/errors/codes.ts";
-import { DomainError, type Refusal, type RefusalArgs } from "#shared/errors/refusal.ts";
-
-const LONGEST_QUOTE = 60;
-
-const codeOf = (message: string): RefusalCode | undefined => refusalCodes.find((code) => code === message);
-
-function valueAt(input: unknown, path: readonly PropertyKey[]): unknown {
-  let value = input;
-  for (const key of path) {
-    value = value !== null && typeof value === "object" ? Reflect.get(value, key) : undefined;
-  }
-  return value;
-}
-
-function argsOf(issue: z.core.$ZodIssue, input: unknown): RefusalArgs {
-  const text = valueAt(input, issue.path);
-  const quote = typeof text === "string" || typeof text === "number" ? String(text) : "";
-  const args = { text: quote.slice(0, LONGEST_QUOTE) };
-  return issue.code === "too_big" ? { ...args, limit: Number(issue.maximum) } : args;
-}
-
-/** Schemas of shared/record say their refusal code as the message; any other fault of the shape is one code. */
-function refusalOf(issue: z.core.$ZodIssue, input: unknown): Refusal {
-  const field = issue.path.map(String).join(".");
-  const code = codeOf(issue.message);
-  if (code === undefined) return { code: "entry-not-understood", field, args: { field } };
-  return { code, field, args: argsOf(issue, input) };
-}
+import { DomainError, type Refusal } from "#shared/errors/refusal.ts";
+import { refusalsOfIssues } from "#shared/errors/refusals-of-issues.ts";
 
 /** Everything to mend that an error of the API carries; empty for an error of ours. */
 export function refusalsOf({ cause }: TRPCError, input: unknown): readonly Refusal[] {
   if (cause instanceof DomainError) return cause.refusals;
-  if (cause instanceof z.core.$ZodError) return cause.issues.map((issue) => refusalOf(issue, input));
+  if (cause instanceof z.core.$ZodError) return refusalsOfIssues(cause.issues, input);
   return [];
 }

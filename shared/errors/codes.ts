@@ -82,6 +82,7 @@ export const refusalCodes = [
   "tube-unknown",
   "entry-unknown",
   "nothing-to-undo",
+  "nothing-proposed",
   "entry-not-understood",
   "entry-newer",
   "time-in-future",

@@ -102,6 +102,7 @@ const sentences = {
     "This tube is not in this patient's record. Go back to the patient and choose the tube.",
   "entry-unknown": () =>
     "This entry is not in this patient's record. Open the story again and choose the entry.",
+  "nothing-proposed": () => "No change of dates is proposed for this tube any more. Open it again.",
   "nothing-to-undo": () => "There is nothing here to undo. Open the story to see what stands.",
   "entry-not-understood": ({ field }) =>
     `The entry is incomplete${field ? ` at "${field}"` : ""}. Check it and save again.`,
