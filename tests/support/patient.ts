@@ -5,16 +5,13 @@ import { inAct } from "#server/act.ts";
 import { newId } from "#server/ids.ts";
 import { searchText } from "#server/patients/search-text.ts";
 import { append } from "#server/record/append.ts";
-import { exampleProtocol } from "#shared/protocol/example.ts";
 import type { Command } from "#shared/tube/decide.ts";
 import type { TubeEvent } from "#shared/tube/event.ts";
 import { people, SEEDED_AT, testDatabase } from "#tests/support/database.ts";
 
-const { version: _version, approved: _approved, ...rows } = exampleProtocol;
-
 /** A test database whose protocol is the example table, with one patient in it, who has no tube yet. */
 export function clinicWithPatient(patientId = "patient-1"): Database & Disposable {
-  const db = testDatabase({ rows });
+  const db = testDatabase();
   addInventedPatient(db, patientId, "000417");
   return db;
 }
