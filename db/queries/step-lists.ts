@@ -36,6 +36,9 @@ const shown = {
   ownerFrom: openSteps.ownerFrom,
   escalatesOn: openSteps.escalatesOn,
   physicianOn: openSteps.physicianOn,
+  why: openSteps.why,
+  pinsProtocol: openSteps.pinsProtocol,
+  pinsCalendar: openSteps.pinsCalendar,
   patientId: openSteps.patientId,
   familyName: patients.familyName,
   givenName: patients.givenName,
@@ -43,7 +46,6 @@ const shown = {
   number: patientIdentifiers.value,
   tubeId: openSteps.tubeId,
   tubeName: tubes.name,
-  tubeKind: tubes.kind,
   clockEarliest: tubes.clockEarliest,
   clockLatest: tubes.clockLatest,
   plannedOn: tubes.plannedOn,
@@ -105,34 +107,36 @@ const urgent = prepared((orm) =>
     .prepare(),
 );
 
+const isPastLatest = () =>
+  and(lt(openSteps.latestOn, today), eq(openSteps.rank, 1), ne(openSteps.kind, "call"));
+
 const pastLatest = prepared((orm) =>
   rows(orm)
-    .where(and(lt(openSteps.latestOn, today), eq(openSteps.rank, 1), ne(openSteps.kind, "call")))
+    .where(isPastLatest())
     .orderBy(asc(openSteps.latestOn), asc(openSteps.rank), asc(openSteps.id))
     .limit(limit)
     .prepare(),
 );
 
-const dueToday = prepared((orm) =>
-  rows(orm)
-    .where(
+/** A call in its days, an exchange planned for today, a step whose target has come and whose latest date has not passed. */
+const isDueToday = () =>
+  and(
+    eq(openSteps.rank, 1),
+    or(
+      and(eq(openSteps.kind, "call"), lte(openSteps.ownerFrom, today)),
       and(
-        eq(openSteps.rank, 1),
+        ne(openSteps.kind, "call"),
         or(
-          and(eq(openSteps.kind, "call"), lte(openSteps.ownerFrom, today)),
-          and(
-            ne(openSteps.kind, "call"),
-            or(
-              and(
-                lte(openSteps.dueOn, today),
-                or(isNull(openSteps.latestOn), gte(openSteps.latestOn, today)),
-              ),
-              and(isNotNull(tubes.plannedOn), eq(tubes.plannedOn, today)),
-            ),
-          ),
+          and(lte(openSteps.dueOn, today), or(isNull(openSteps.latestOn), gte(openSteps.latestOn, today))),
+          and(isNotNull(tubes.plannedOn), eq(tubes.plannedOn, today)),
         ),
       ),
-    )
+    ),
+  );
+
+const dueToday = prepared((orm) =>
+  rows(orm)
+    .where(isDueToday())
     .orderBy(...byDue)
     .limit(limit)
     .prepare(),
@@ -146,15 +150,26 @@ const looseEnds = prepared((orm) =>
     .prepare(),
 );
 
-const ranks = prepared((orm) =>
-  orm.select({ rank: openSteps.rank, count: count() }).from(openSteps).groupBy(openSteps.rank).prepare(),
+const kindCounts = prepared((orm) =>
+  orm
+    .select({ rank: openSteps.rank, kind: openSteps.kind, count: count() })
+    .from(openSteps)
+    .where(ne(openSteps.rank, 1))
+    .groupBy(openSteps.rank, openSteps.kind)
+    .orderBy(asc(openSteps.kind))
+    .prepare(),
 );
 
 const pastLatestCount = prepared((orm) =>
+  orm.select({ count: count() }).from(openSteps).where(isPastLatest()).prepare(),
+);
+
+const dueTodayCount = prepared((orm) =>
   orm
     .select({ count: count() })
     .from(openSteps)
-    .where(and(lt(openSteps.latestOn, today), eq(openSteps.rank, 1), ne(openSteps.kind, "call")))
+    .leftJoin(tubes, eq(tubes.id, openSteps.tubeId))
+    .where(isDueToday())
     .prepare(),
 );
 
@@ -164,22 +179,26 @@ export type OnDay = { readonly today: Day; readonly limit: number };
 export const urgentSteps = (db: Database, size: number): readonly StepLine[] =>
   urgent(db).all({ limit: size });
 export const stepsPastLatest = (db: Database, on: OnDay): readonly StepLine[] => pastLatest(db).all(on);
-/** Calls open today, exchanges planned for today, steps whose target has come and whose latest date has not passed. */
 export const stepsDueToday = (db: Database, on: OnDay): readonly StepLine[] => dueToday(db).all(on);
 export const looseEndSteps = (db: Database, size: number): readonly StepLine[] =>
   looseEnds(db).all({ limit: size });
 
-/** How many steps stand behind each part of a day's list, however many of them are shown. */
-export function stepCounts(db: Database, on: Day): { urgent: number; pastLatest: number; looseEnds: number } {
-  const counts = new Map(
-    ranks(db)
-      .all()
-      .map((row) => [row.rank, row.count]),
-  );
+export type StepCounts = {
+  readonly urgent: number;
+  readonly pastLatest: number;
+  readonly dueToday: number;
+  readonly looseEnds: readonly { readonly kind: string; readonly count: number }[];
+};
+
+/** How many steps stand behind each part of a day's list, however many of them are shown; loose ends by their kind. */
+export function stepCounts(db: Database, on: Day): StepCounts {
+  const kinds = kindCounts(db).all();
+  const urgentOf = kinds.filter(({ rank }) => rank === 0);
   return {
-    urgent: counts.get(0) ?? 0,
+    urgent: urgentOf.reduce((sum, { count }) => sum + count, 0),
     pastLatest: pastLatestCount(db).get({ today: on })?.count ?? 0,
-    looseEnds: counts.get(2) ?? 0,
+    dueToday: dueTodayCount(db).get({ today: on })?.count ?? 0,
+    looseEnds: kinds.filter(({ rank }) => rank === 2).map(({ kind, count }) => ({ kind, count })),
   };
 }
 

@@ -1,5 +1,6 @@
 import {
   looseEndSteps,
+  type StepLine,
   stepCounts,
   stepsDueToday,
   stepsPastLatest,
@@ -7,6 +8,7 @@ import {
 } from "#db/queries/step-lists.ts";
 import type { Database } from "#db/sqlite.ts";
 import { today } from "#server/clock.ts";
+import { lineOf } from "#server/lists/list-line.ts";
 
 const SHOWN = 40;
 
@@ -14,13 +16,14 @@ const SHOWN = 40;
 export function todayList(db: Database) {
   const day = today(db);
   const on = { today: day, limit: SHOWN };
+  const lines = (rows: readonly StepLine[]) => rows.map((row) => lineOf(row, day));
   return {
     today: day,
-    out: urgentSteps(db, SHOWN),
-    pastLatest: stepsPastLatest(db, on),
-    dueToday: stepsDueToday(db, on),
-    looseEnds: looseEndSteps(db, SHOWN),
+    out: lines(urgentSteps(db, SHOWN)),
+    pastLatest: lines(stepsPastLatest(db, on)),
+    dueToday: lines(stepsDueToday(db, on)),
+    looseEnds: lines(looseEndSteps(db, SHOWN)),
+    /** How many stand behind each part, however many of them are shown. */
     counts: stepCounts(db, day),
-    shown: SHOWN,
   };
 }
