@@ -109,11 +109,13 @@ describe("a window", () => {
   });
 
   it("on open days stays as it is, and what is missing stays missing", () => {
-    expect(fitWindow(window("2026-11-02", null, "2026-11-06"), england)).toEqual({
-      kind: "fits",
-      window: window("2026-11-02", null, "2026-11-06"),
-      moved: [],
-    });
+    for (const asked of [
+      window("2026-11-02", null, "2026-11-06"),
+      window("2026-11-02", "2026-11-02", "2026-11-02"),
+      window(null, null, null),
+    ]) {
+      expect(fitWindow(asked, england)).toEqual({ kind: "fits", window: asked, moved: [] });
+    }
   });
 
   it("hard case 24: a latest date inside a two-week closure is pulled forward, and says so", () => {

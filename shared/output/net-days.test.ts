@@ -247,6 +247,13 @@ describe("what cannot be placed in time", () => {
     expect(told.days.map(netMl)).toEqual([25, "missing"]);
   });
 
+  it("a reading and a day that end this very instant are over", () => {
+    const told = netDays(netDaysInput(daily({}), { now: ny("2026-11-03T00:00") }));
+    expect(told.problems).toEqual([]);
+    expect(told.days.map(({ complete }) => complete)).toEqual([true, false]);
+    expect(told.days[1]?.because).toEqual(["no-reading", "day-in-progress"]);
+  });
+
   it("two readings of the same time are a problem, never summed silently", () => {
     const told = netDays(
       netDaysInput([
