@@ -1,0 +1,174 @@
+import { describe, expect, it } from "vitest";
+import { day } from "#shared/day/day.ts";
+import { exampleProtocol } from "#shared/protocol/example.ts";
+import { confirmed } from "#shared/tube/certainty.ts";
+import { books, calendar, conditionsNoted, datesConfirmed, placed } from "#tests/support/factories.ts";
+import { dates, kindsAfter, stepAfter, whyCodes } from "#tests/support/steps.ts";
+
+/**
+ * Every row of the example table, worked by hand from Fri 14 Aug 2026, Monday to Friday, no closures. The days of each row and their
+ * sources stand in shared/tube/kind; the dates here are arithmetic.
+ */
+const cancer = { cancerObstruction: confirmed(true) };
+const pregnant = conditionsNoted({ conditions: { pregnancy: confirmed(true) } });
+const stoneFormer = conditionsNoted({ conditions: { stoneFormer: confirmed(true) } });
+const nephrostomy = placed();
+const nephroureteral = placed({ kind: "nephroureteral catheter" });
+const stent = placed({ kind: "ureteral stent" });
+const abscess = placed({ kind: "abscess drain", side: "not sided" });
+
+const worked = [
+  // 63 / 77 / 90: Fri 16 Oct, Fri 30 Oct, Thu 12 Nov 2026.
+  ["nephrostomy", [nephrostomy], "exchange", ["2026-10-16", "2026-10-30", "2026-11-12"]],
+  // 42 / 49 / 70: Fri 25 Sep, Fri 2 Oct, Fri 23 Oct 2026.
+  [
+    "nephrostomy, cancer obstruction",
+    [placed(cancer)],
+    "exchange",
+    ["2026-09-25", "2026-10-02", "2026-10-23"],
+  ],
+  // 21 / 28 / 42: Fri 4 Sep, Fri 11 Sep, Fri 25 Sep 2026.
+  ["nephrostomy, pregnancy", [nephrostomy, pregnant], "exchange", ["2026-09-04", "2026-09-11", "2026-09-25"]],
+  // 35 / 42 / 60: Fri 18 Sep, Fri 25 Sep, Tue 13 Oct 2026.
+  [
+    "nephrostomy, stone former",
+    [nephrostomy, stoneFormer],
+    "exchange",
+    ["2026-09-18", "2026-09-25", "2026-10-13"],
+  ],
+  // 63 / 77 / 90, as a nephrostomy.
+  ["nephroureteral catheter", [nephroureteral], "exchange", ["2026-10-16", "2026-10-30", "2026-11-12"]],
+  // No date of the operator's: due now, Fri 14 Aug; ceiling 90, Thu 12 Nov 2026.
+  ["ureteral stent", [stent], "remove or exchange", [null, "2026-08-14", "2026-11-12"]],
+  // 21 / 28 / 56: Fri 4 Sep, Fri 11 Sep, Fri 9 Oct 2026.
+  ["ureteral stent, pregnancy", [stent, pregnant], "exchange", ["2026-09-04", "2026-09-11", "2026-10-09"]],
+  // Review at 14, Fri 28 Aug; latest 90, Thu 12 Nov 2026.
+  ["abscess or fluid drain", [abscess], "review", [null, "2026-08-28", "2026-11-12"]],
+] as const;
+
+describe("the example table, counted from Fri 14 Aug 2026", () => {
+  it.each(worked)("%s", (row, entries, kind, three) => {
+    const step = stepAfter(entries, kind);
+    expect(dates(step)).toEqual(three);
+    expect(step.provisional).toBe(false);
+    expect(step.why.find(({ code }) => code === "row")?.args.row).toBe(row);
+    expect(whyCodes(step)).toContain("row-example");
+  });
+
+  it("has a worked case for each row", () => {
+    expect(worked.map(([row]) => row).toSorted()).toEqual(
+      exampleProtocol.intervals.map(({ id }) => id).toSorted(),
+    );
+  });
+
+  it("loses the word EXAMPLE once somebody approved it", () => {
+    const approved = { ...exampleProtocol, approved: { by: "Dr. Orla Invented", on: day("2026-08-01") } };
+    const step = stepAfter([nephrostomy], "exchange", books({ protocol: () => approved }));
+    expect(whyCodes(step)).not.toContain("row-example");
+  });
+});
+
+describe("closed days", () => {
+  // From Sat 15 Aug 2026: Sat 17 Oct, Sat 31 Oct, Fri 13 Nov 2026.
+  const saturday = [placed({ on: "2026-08-15" })];
+
+  it("move an earliest later, target and latest earlier", () => {
+    const step = stepAfter(saturday, "exchange", books({ closed: ["2026-11-09..2026-11-20"] }));
+    expect(dates(step)).toEqual(["2026-10-19", "2026-10-30", "2026-11-06"]);
+    expect(step.why.filter(({ code }) => code === "moved").map(({ args }) => args)).toEqual([
+      { end: "earliest", from: "2026-10-17", to: "2026-10-19", because: "closed-weekday", reason: null },
+      { end: "target", from: "2026-10-31", to: "2026-10-30", because: "closed-weekday", reason: null },
+      { end: "latest", from: "2026-11-13", to: "2026-11-06", because: "closure", reason: "closed" },
+    ]);
+  });
+
+  it.each([
+    // The window of pregnancy is Fri 4 Sep to Fri 25 Sep 2026.
+    ["one day is left at its start", "2026-09-05..2026-09-30", ["2026-09-04", "2026-09-04", "2026-09-04"]],
+    ["one day is left at its end", "2026-08-20..2026-09-24", ["2026-09-25", "2026-09-25", "2026-09-25"]],
+  ])("%s", (_name, closed, three) => {
+    const of = books({ closed: [closed] });
+    expect(dates(stepAfter([nephrostomy, pregnant], "exchange", of))).toEqual(three);
+    expect(kindsAfter([nephrostomy, pregnant], of)).not.toContain("no day left");
+  });
+
+  it("leave no day: the asked dates stand, and a loose end says so", () => {
+    const of = books({ closed: ["2026-09-04..2026-09-25"] });
+    const entries = [nephrostomy, pregnant];
+    expect(dates(stepAfter(entries, "exchange", of))).toEqual(["2026-09-04", "2026-09-11", "2026-09-25"]);
+    const looseEnd = stepAfter(entries, "no day left", of);
+    expect(looseEnd.dueOn).toBe("2026-09-25");
+    expect(looseEnd.why[0]).toEqual({ code: "no-day-left", args: { step: "exchange" }, eventId: null });
+  });
+
+  it("leave no day for the first call either: a long weekend asks who covers", () => {
+    // Placed Fri 14 Aug 2026; days 1 to 3 are Saturday, Sunday and the closed Monday.
+    expect(kindsAfter([nephrostomy], books({ closed: ["2026-08-17"] }))).toContain("no day left");
+    expect(dates(stepAfter([nephrostomy], "call"))).toEqual(["2026-08-17", "2026-08-17", "2026-08-17"]);
+  });
+});
+
+describe("pins", () => {
+  const changed = {
+    ...exampleProtocol,
+    version: 2,
+    intervals: exampleProtocol.intervals.map((row) => ({ ...row, target: 70 })),
+  };
+  const of = books({
+    protocol: (version) => (version === 1 ? exampleProtocol : changed),
+    calendar: (version) => (version === 1 ? calendar() : calendar("2026-10-20..2026-10-25")),
+  });
+
+  it("keep a date at the versions that its clock started under", () => {
+    const step = stepAfter([nephrostomy], "exchange", of);
+    expect(step.target).toBe("2026-10-30");
+    expect(step.pins).toEqual({ protocol: 1, calendar: 1 });
+  });
+
+  it("move it when somebody confirms the new dates: 70 days are Fri 23 Oct, shut, so Mon 19 Oct 2026", () => {
+    const confirmedDates = datesConfirmed({ on: "2026-08-20", pins: { protocol: 2, calendar: 2 } });
+    const step = stepAfter([nephrostomy, confirmedDates], "exchange", of);
+    expect(step.target).toBe("2026-10-19");
+    expect(step.pins).toEqual({ protocol: 2, calendar: 2 });
+  });
+});
+
+describe("the adult table", () => {
+  const born = (bornOn: string) => books({ bornOn: day(bornOn) });
+
+  it.each([
+    ["the day before the 18th birthday", "2008-08-15", ["no row", "call"]],
+    ["on the 18th birthday", "2008-08-14", ["call", "exchange"]],
+    ["the day after", "2008-08-13", ["call", "exchange"]],
+  ])("placed %s", (_name, bornOn, kinds) => {
+    expect(kindsAfter([nephrostomy], born(bornOn))).toEqual(kinds);
+  });
+
+  it("says why a child has no row, and asks now", () => {
+    const step = stepAfter([nephrostomy], "no row", born("2015-01-01"));
+    expect(step.dueOn).toBe("2026-08-14");
+    expect(whyCodes(step)).toEqual(["no-example-for-child"]);
+  });
+
+  it("a child's operator may still plan", () => {
+    const planned = [placed({ plan: { act: "exchange", by: "2026-09-30" } })];
+    const step = stepAfter(planned, "exchange", born("2015-01-01"));
+    expect(step.target).toBe("2026-09-30");
+    expect(whyCodes(step)).toEqual(["no-example-for-child", "plan"]);
+    expect(kindsAfter(planned, born("2015-01-01"))).not.toContain("no row");
+  });
+
+  it("takes nobody for a child who was born on 29 February before 18 years are over", () => {
+    expect(kindsAfter([placed({ on: "2026-02-28" })], born("2008-02-29"))).toContain("no row");
+    expect(kindsAfter([placed({ on: "2026-03-01" })], born("2008-02-29"))).not.toContain("no row");
+  });
+});
+
+describe("no row at all", () => {
+  it("is a step for a physician, and no date is made up", () => {
+    const none = books({ protocol: () => ({ ...exampleProtocol, intervals: [] }) });
+    const step = stepAfter([nephrostomy], "no row", none);
+    expect(step.owner.role).toBe("physician");
+    expect(dates(step)).toEqual([null, "2026-08-14", null]);
+  });
+});
