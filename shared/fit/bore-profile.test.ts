@@ -1,24 +1,17 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { boreProfile } from "#shared/fit/bore-profile.ts";
-import { type Bore, type Place, places, type TubeInside } from "#shared/fit/inside.ts";
+import type { TubeInside } from "#shared/fit/inside.ts";
 import type { Passage } from "#shared/fit/passage.ts";
 import { lengthOf } from "#shared/size/exact-length.ts";
-import type { Length } from "#shared/size/length.ts";
-import { confirmed, type Fact, unknownFact } from "#shared/tube/certainty.ts";
+import { confirmed, unknownFact } from "#shared/tube/certainty.ts";
+import { blank, bore, inch, someFact, someLength, somePassage } from "#tests/factories/tube-inside.ts";
 
-const inch = (figure: number): Length => lengthOf(figure, "in");
 const eightFrench = confirmed(lengthOf(8, "F"));
-const nothing: TubeInside = { takes: unknownFact, bores: [], endHole: unknownFact };
 const rows = { clearance: inch(0), boreTolerance: undefined };
-const bore = (place: Place, inside: number, tolerance: number | null = 0): Bore => ({
-  place,
-  inside: confirmed(inch(inside)),
-  tolerance: tolerance === null ? null : inch(tolerance),
-});
 const through = (wire: number, inside: Partial<TubeInside>): Passage => ({
   wire: confirmed(inch(wire)),
-  inside: { ...nothing, ...inside },
+  inside: { ...blank, ...inside },
   rows,
 });
 const profile = (wire: number, inside: Partial<TubeInside>) =>
@@ -74,6 +67,13 @@ describe("parts", () => {
     expect(segments.at(-1)?.end.inner).toMatchObject({ least: inch(0.04), toleranceKnown: false });
   });
 
+  it("of two bores at one place the narrower is drawn, and none is drawn under nothing", () => {
+    const wide = profile(0.035, { bores: [bore("hub", 0.06), bore("hub", 0.04)] });
+    expect(wide.segments[0]?.start.inner).toMatchObject({ most: inch(0.04) });
+    const loose = profile(0.035, { bores: [bore("hub", 0.02, 0.03)] });
+    expect(loose.segments[0]?.start.inner).toMatchObject({ least: 0, most: inch(0.05) });
+  });
+
   it("a label stands for every place that is not measured", () => {
     const { segments } = profile(0.035, { takes: confirmed(inch(0.038)), bores: [bore("shaft", 0.075)] });
     expect(segments.map((segment) => segment.start.inner.known)).toEqual([
@@ -106,6 +106,13 @@ describe("the wire", () => {
     const taper = segments.find((segment) => segment.part === "taper");
     // 0.04 lies two thirds of the way from 0.06 down to 0.03.
     expect(wire?.to).toBeCloseTo((taper?.from ?? 0) + (2 / 3) * ((taper?.to ?? 0) - (taper?.from ?? 0)), 10);
+  });
+
+  it("comes to the end hole where only the clearance stops it", () => {
+    const passage = through(0.035, { bores: [bore("shaft", 0.075), bore("end hole", 0.0355)] });
+    const tight = { ...passage, rows: { ...rows, clearance: inch(0.001) } };
+    const { wire, segments } = boreProfile(tight, eightFrench);
+    expect(wire).toMatchObject({ to: segments.at(-1)?.from, ends: "stopped" });
   });
 
   it("stops at the first place, also when a later one is narrower and decides", () => {
@@ -149,28 +156,9 @@ describe("the wire", () => {
   });
 });
 
-const length = fc.integer({ min: 1, max: 60 }).map((thousandths) => inch(thousandths / 1000));
-const fact = <T>(value: fc.Arbitrary<T>): fc.Arbitrary<Fact<T>> =>
-  fc.oneof(
-    fc.record({ certainty: fc.constantFrom("confirmed", "reported", "estimated"), value }),
-    fc.constant<Fact<T>>(unknownFact),
-  );
-
 it("holds everything in the drawing, whatever is recorded", () => {
-  const passage = fc.record({
-    wire: fact(length),
-    inside: fc.record({
-      takes: fact(length),
-      bores: fc.array(
-        fc.record({ place: fc.constantFrom(...places), inside: fact(length), tolerance: fc.option(length) }),
-        { maxLength: 4 },
-      ),
-      endHole: fact(fc.constantFrom("open", "closed")),
-    }),
-    rows: fc.constantFrom(rows, { clearance: undefined, boreTolerance: inch(0.002) }),
-  });
   fc.assert(
-    fc.property(passage, fact(length), (of, outside) => {
+    fc.property(somePassage, someFact(someLength), (of, outside) => {
       const { across, segments, wire, deciding, bySize } = boreProfile(of, outside);
       expect(Number.isFinite(across) && across > 0).toBe(true);
       for (const { outer, inner } of segments.flatMap((segment) => [segment.start, segment.end])) {

@@ -1,41 +1,11 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { type Bore, places, type TubeInside } from "#shared/fit/inside.ts";
+import type { Bore } from "#shared/fit/inside.ts";
 import { passageBySize } from "#shared/fit/pass-by-size.ts";
-import type { Passage, PassageRows } from "#shared/fit/passage.ts";
+import type { Passage } from "#shared/fit/passage.ts";
 import type { Length } from "#shared/size/length.ts";
-import { type Fact, unknownFact } from "#shared/tube/certainty.ts";
-
-/** Few and close values, so that limits are met often. */
-const length = fc.integer({ min: 1, max: 24 }).map((units) => units as Length);
-const small = fc.integer({ min: 0, max: 5 }).map((units) => units as Length);
-
-const fact = <T>(value: fc.Arbitrary<T>): fc.Arbitrary<Fact<T>> =>
-  fc.oneof(
-    { weight: 4, arbitrary: value.map((of): Fact<T> => ({ certainty: "confirmed", value: of })) },
-    { weight: 1, arbitrary: value.map((of): Fact<T> => ({ certainty: "reported", value: of })) },
-    { weight: 1, arbitrary: value.map((of): Fact<T> => ({ certainty: "estimated", value: of })) },
-    { weight: 1, arbitrary: fc.constant<Fact<T>>(unknownFact) },
-  );
-
-const bore: fc.Arbitrary<Bore> = fc.record({
-  place: fc.constantFrom(...places),
-  inside: fact(length),
-  tolerance: fc.option(small),
-});
-
-const inside: fc.Arbitrary<TubeInside> = fc.record({
-  takes: fact(length),
-  bores: fc.array(bore, { maxLength: 5 }),
-  endHole: fact(fc.constantFrom("open" as const, "closed" as const)),
-});
-
-const rows: fc.Arbitrary<PassageRows> = fc.record({
-  clearance: fc.option(small, { nil: undefined }),
-  boreTolerance: fc.option(small, { nil: undefined }),
-});
-
-const passage: fc.Arbitrary<Passage> = fc.record({ wire: fact(length), inside, rows });
+import { unknownFact } from "#shared/tube/certainty.ts";
+import { someAllowance, someLength, somePassage } from "#tests/factories/tube-inside.ts";
 
 const verdict = (of: Passage): string => passageBySize(of).verdict;
 
@@ -47,7 +17,7 @@ const withBore = (of: Passage, index: number, change: Partial<Bore>): Passage =>
   },
 });
 
-const bored = passage.filter((of) => of.inside.bores.length > 0);
+const bored = somePassage.filter((of) => of.inside.bores.length > 0);
 const unlabelled = bored.map((of) => ({ ...of, inside: { ...of.inside, takes: unknownFact } }));
 const pick = (of: Passage, seed: number): number => seed % of.inside.bores.length;
 
@@ -56,7 +26,7 @@ const order = ["passes", "doubt", "does not pass"];
 describe("laws of a passage", () => {
   it("a thicker wire never passes where a thinner does not, of equal certainty", () => {
     fc.assert(
-      fc.property(passage, length, (thin, more) => {
+      fc.property(somePassage, someLength, (thin, more) => {
         const { wire } = thin;
         if (wire.certainty === "unknown") return;
         const thick = { ...thin, wire: { ...wire, value: (wire.value + more) as Length } };
@@ -79,7 +49,7 @@ describe("laws of a passage", () => {
 
   it("of label and bores, both answering, the worse is shown", () => {
     fc.assert(
-      fc.property(passage, (both) => {
+      fc.property(somePassage, (both) => {
         const labelOnly = verdict({ ...both, inside: { ...both.inside, bores: [] } });
         const boresOnly = verdict({ ...both, inside: { ...both.inside, takes: unknownFact } });
         if (labelOnly === "cannot tell" || boresOnly === "cannot tell") return;
@@ -101,7 +71,7 @@ describe("laws of a passage", () => {
 
   it("a missing row leaves the verdict or makes it cannot tell", () => {
     fc.assert(
-      fc.property(passage, fc.constantFrom("clearance", "boreTolerance"), (before, row) => {
+      fc.property(somePassage, fc.constantFrom("clearance", "boreTolerance"), (before, row) => {
         const after = verdict({ ...before, rows: { ...before.rows, [row]: undefined } });
         expect([verdict(before), "cannot tell"]).toContain(after);
       }),
@@ -110,7 +80,7 @@ describe("laws of a passage", () => {
 
   it("a narrower tolerance changes doubt only", () => {
     fc.assert(
-      fc.property(bored, fc.nat(), small, (before, seed, narrower) => {
+      fc.property(bored, fc.nat(), someAllowance, (before, seed, narrower) => {
         const index = pick(before, seed);
         const now = before.inside.bores[index]?.tolerance;
         if (now === null || now === undefined || narrower > now) return;
@@ -122,7 +92,7 @@ describe("laws of a passage", () => {
 
   it("the order of recording changes nothing", () => {
     fc.assert(
-      fc.property(passage, (of) => {
+      fc.property(somePassage, (of) => {
         const turned = { ...of, inside: { ...of.inside, bores: of.inside.bores.toReversed() } };
         expect(verdict(turned)).toBe(verdict(of));
       }),
@@ -131,7 +101,7 @@ describe("laws of a passage", () => {
 
   it("nothing passes and nothing is stopped by what is not confirmed", () => {
     fc.assert(
-      fc.property(passage, (of) => {
+      fc.property(somePassage, (of) => {
         const answer = passageBySize(of);
         if (answer.verdict !== "passes" && answer.verdict !== "does not pass") return;
         expect([of.wire.certainty, answer.decides.certainty]).toEqual(["confirmed", "confirmed"]);
@@ -141,7 +111,7 @@ describe("laws of a passage", () => {
 
   it("an answer has every fact that it needs, and cannot tell names at least one that it lacks", () => {
     fc.assert(
-      fc.property(passage, (of) => {
+      fc.property(somePassage, (of) => {
         const answer = passageBySize(of);
         if (answer.verdict === "cannot tell") expect(answer.missing.length).toBeGreaterThan(0);
         else expect(answer.compared).toContain(answer.decides);

@@ -1,28 +1,23 @@
 import { describe, expect, it } from "vitest";
-import type { Bore, Place, TubeInside } from "#shared/fit/inside.ts";
+import type { TubeInside } from "#shared/fit/inside.ts";
 import { passageBySize } from "#shared/fit/pass-by-size.ts";
 import type { BySize, PassageRows } from "#shared/fit/passage.ts";
 import { lengthOf } from "#shared/size/exact-length.ts";
 import type { Length } from "#shared/size/length.ts";
 import { confirmed, type Fact, unknownFact } from "#shared/tube/certainty.ts";
+import {
+  blank,
+  bore,
+  bores,
+  estimated,
+  inch,
+  noRows,
+  reported,
+  rows,
+  takes,
+} from "#tests/factories/tube-inside.ts";
 
-const inch = (figure: number): Length => lengthOf(figure, "in");
-const reported = <T>(value: T): Fact<T> => ({ certainty: "reported", value });
-const estimated = <T>(value: T): Fact<T> => ({ certainty: "estimated", value });
-
-const nothing: TubeInside = { takes: unknownFact, bores: [], endHole: unknownFact };
-const noRows: PassageRows = { clearance: undefined, boreTolerance: undefined };
-const noClearance: PassageRows = { clearance: inch(0), boreTolerance: undefined };
-const rows: PassageRows = { clearance: inch(0.001), boreTolerance: inch(0.002) };
-
-const bore = (place: Place, inside: number | Fact<Length>, tolerance: number | null = 0): Bore => ({
-  place,
-  inside: typeof inside === "number" ? confirmed(inch(inside)) : inside,
-  tolerance: tolerance === null ? null : inch(tolerance),
-});
-
-const takes = (figure: number): TubeInside => ({ ...nothing, takes: confirmed(inch(figure)) });
-const bores = (...list: Bore[]): TubeInside => ({ ...nothing, bores: list });
+const noTolerance: PassageRows = { clearance: inch(0), boreTolerance: undefined };
 const closed: Pick<TubeInside, "endHole"> = { endHole: confirmed("closed") };
 
 /** The verdict and what decides, in one line. */
@@ -112,16 +107,16 @@ describe("hand-worked passages", () => {
       rows,
       "passes: label",
     ],
-    ["nothing recorded", wire35, nothing, rows, "cannot tell: takes or bores"],
+    ["nothing recorded", wire35, blank, rows, "cannot tell: takes or bores"],
     [
       "end hole open, nothing measured",
       wire35,
-      { ...nothing, endHole: confirmed("open") },
+      { ...blank, endHole: confirmed("open") },
       rows,
       "cannot tell: takes or bores",
     ],
     ["closed tip, labelled", wire35, { ...takes(0.038), ...closed }, rows, "does not pass: closed end hole"],
-    ["closed tip, nothing else", wire35, { ...nothing, ...closed }, rows, "does not pass: closed end hole"],
+    ["closed tip, nothing else", wire35, { ...blank, ...closed }, rows, "does not pass: closed end hole"],
     [
       "closed tip, told by another hospital",
       wire35,
@@ -150,20 +145,8 @@ describe("hand-worked passages", () => {
       rows,
       "doubt: end hole",
     ],
-    [
-      "reported label, would pass",
-      wire35,
-      { ...nothing, takes: reported(inch(0.038)) },
-      rows,
-      "doubt: label",
-    ],
-    [
-      "reported label, would stop",
-      wire38,
-      { ...nothing, takes: reported(inch(0.035)) },
-      rows,
-      "doubt: label",
-    ],
+    ["reported label, would pass", wire35, { ...blank, takes: reported(inch(0.038)) }, rows, "doubt: label"],
+    ["reported label, would stop", wire38, { ...blank, takes: reported(inch(0.035)) }, rows, "doubt: label"],
     ["estimated bore", wire38, bores(bore("end hole", estimated(inch(0.03)))), rows, "doubt: end hole"],
     ["estimated wire", estimated(inch(0.035)), takes(0.038), rows, "doubt: label"],
     [
@@ -173,8 +156,29 @@ describe("hand-worked passages", () => {
       rows,
       "does not pass: hub",
     ],
+    [
+      "reported closed, no label: a closed tip has no bore to record",
+      wire35,
+      { ...bores(bore("shaft", 0.075)), endHole: reported("closed") },
+      rows,
+      "doubt: closed end hole",
+    ],
+    [
+      "two stops: the one narrower at its best decides",
+      wire38,
+      bores(bore("hub", 0.033, 0.002), bore("end hole", 0.032, 0.0005)),
+      rows,
+      "does not pass: end hole",
+    ],
+    [
+      "two in doubt: the one narrower at its worst decides",
+      wire35,
+      bores(bore("hub", 0.0365, 0.001), bore("end hole", 0.0365, 0.0015)),
+      rows,
+      "doubt: end hole",
+    ],
     ["wire unknown", unknownFact, takes(0.038), rows, "cannot tell: wire size"],
-    ["all unknown", unknownFact, nothing, rows, "cannot tell: wire size, takes or bores"],
+    ["all unknown", unknownFact, blank, rows, "cannot tell: wire size, takes or bores"],
     ["no clearance row", wire35, bores(bore("end hole", 0.05)), noRows, "cannot tell: clearance row"],
     [
       "no clearance row, a label that passes beside a bore",
@@ -194,7 +198,7 @@ describe("hand-worked passages", () => {
       "no tolerance anywhere",
       wire35,
       bores(bore("end hole", 0.05, null)),
-      noClearance,
+      noTolerance,
       "cannot tell: tolerance row",
     ],
     [
@@ -224,74 +228,5 @@ describe("one unit below, at and above 0.035 in", () => {
   ])("%s", (_name, inside, verdicts) => {
     const at = [-1, 0, 1].map((units) => confirmed((inch(0.035) + units) as Length));
     expect(at.map((wire) => passageBySize({ wire, inside, rows }).verdict)).toEqual(verdicts);
-  });
-});
-
-describe("what stands beside the verdict", () => {
-  it("a bore: by how much too thick, tolerance and clearance as used", () => {
-    const inside = bores(bore("end hole", 0.035, null));
-    expect(passageBySize({ wire: confirmed(inch(0.039)), inside, rows })).toEqual({
-      verdict: "does not pass",
-      wire: inch(0.039),
-      decides: {
-        basis: "bore",
-        place: "end hole",
-        certainty: "confirmed",
-        says: "does not pass",
-        inside: inch(0.035),
-        tolerance: inch(0.002),
-        toleranceFrom: "row",
-        clearance: inch(0.001),
-        limits: { least: inch(0.032), most: inch(0.036) },
-        gap: { is: "too thick", by: inch(0.004) },
-      },
-      compared: [expect.objectContaining({ place: "end hole" })],
-    });
-  });
-
-  it("a recorded tolerance goes before the row's, and nought is one", () => {
-    const inside = bores(bore("end hole", 0.04, 0));
-    expect(passageBySize({ wire: wire35, inside, rows })).toMatchObject({
-      decides: { tolerance: 0, toleranceFrom: "recorded", gap: { is: "room", by: inch(0.005) } },
-    });
-  });
-
-  it("doubt gives every reason", () => {
-    const inside = bores(bore("end hole", estimated(inch(0.036)), 0.001));
-    const wire = reported(inch(0.035));
-    expect(passageBySize({ wire, inside, rows })).toMatchObject({
-      verdict: "doubt",
-      reasons: [
-        { because: "tolerance" },
-        { because: "certainty", of: "wire", certainty: "reported" },
-        { because: "certainty", of: "bore", certainty: "estimated" },
-      ],
-    });
-  });
-
-  it("compares from the hub to the tip, the label last, in whatever order they were recorded", () => {
-    const list = [bore("end hole", 0.05), bore("stopcock", 0.06), bore("shaft", 0.07), bore("hub", 0.08)];
-    const inside = { takes: confirmed(inch(0.038)), bores: list, ...closed };
-    const { compared } = passageBySize({ wire: wire35, inside, rows });
-    expect(compared.map((each) => (each.basis === "bore" ? each.place : each.basis))).toEqual([
-      "stopcock",
-      "hub",
-      "shaft",
-      "end hole",
-      "closed end hole",
-      "label",
-    ]);
-    const turned = { ...inside, bores: list.toReversed() };
-    expect(passageBySize({ wire: wire35, inside: turned, rows })).toEqual(
-      passageBySize({ wire: wire35, inside, rows }),
-    );
-  });
-
-  it("a tolerance wider than the bore leaves no opening below nothing", () => {
-    const inside = bores(bore("end hole", 0.02, 0.03));
-    expect(passageBySize({ wire: wire35, inside, rows })).toMatchObject({
-      verdict: "doubt",
-      decides: { limits: { least: 0, most: inch(0.049) } },
-    });
   });
 });

@@ -1,29 +1,26 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { type Bore, type Place, places, stateConcerns, type TubeInside } from "#shared/fit/inside.ts";
+import { type Bore, stateConcerns, type TubeInside } from "#shared/fit/inside.ts";
 import { passageBySize } from "#shared/fit/pass-by-size.ts";
 import type { PassageRows } from "#shared/fit/passage.ts";
 import { passageByState } from "#shared/fit/wire-passage.ts";
-import { lengthOf } from "#shared/size/exact-length.ts";
 import type { Length } from "#shared/size/length.ts";
 import { confirmed, type Fact, unknownFact } from "#shared/tube/certainty.ts";
 import { sizeGrounds, sizeLine, stateLine } from "#shared/words/passage.ts";
+import {
+  blank,
+  bore,
+  bores,
+  estimated,
+  inch,
+  noRows,
+  reported,
+  rows,
+  somePassage,
+  takes,
+} from "#tests/factories/tube-inside.ts";
 
-const inch = (figure: number): Length => lengthOf(figure, "in");
-const nothing: TubeInside = { takes: unknownFact, bores: [], endHole: unknownFact };
-const noRows: PassageRows = { clearance: undefined, boreTolerance: undefined };
 const none: PassageRows = { clearance: inch(0), boreTolerance: inch(0) };
-const rows: PassageRows = { clearance: inch(0.001), boreTolerance: inch(0.002) };
-
-const bore = (place: Place, inside: number, tolerance: number | null = 0): Bore => ({
-  place,
-  inside: confirmed(inch(inside)),
-  tolerance: tolerance === null ? null : inch(tolerance),
-});
-const bores = (...list: Bore[]): TubeInside => ({ ...nothing, bores: list });
-const takes = (figure: number): TubeInside => ({ ...nothing, takes: confirmed(inch(figure)) });
-const reported = (figure: number): Fact<Length> => ({ certainty: "reported", value: inch(figure) });
-
 const wire = (figure: number) => confirmed(inch(figure));
 
 describe("by size", () => {
@@ -67,12 +64,12 @@ describe("by size", () => {
     ],
     [
       wire(0.038),
-      { ...nothing, takes: reported(0.035) },
+      { ...blank, takes: reported(inch(0.035)) },
       rows,
       "Doubt: labelled for 0.035 in; the wire is 0.038 in. What the label says is reported, not confirmed.",
     ],
     [
-      { certainty: "estimated", value: inch(0.035) },
+      estimated(inch(0.035)),
       bores(bore("end hole", 0.05)),
       rows,
       "Doubt: at the end hole the wire has 0.015 in (0.381 mm) of room. The wire's size is estimated, not confirmed.",
@@ -83,7 +80,7 @@ describe("by size", () => {
       rows,
       "Does not pass: the end hole is closed, so no wire comes out of the tip.",
     ],
-    [wire(0.035), nothing, rows, "Cannot tell: record what wire the tube takes, or its bores."],
+    [wire(0.035), blank, rows, "Cannot tell: record what wire the tube takes, or its bores."],
     [
       wire(0.035),
       bores(bore("shaft", 0.05)),
@@ -92,7 +89,7 @@ describe("by size", () => {
     ],
     [
       unknownFact,
-      nothing,
+      blank,
       rows,
       "Cannot tell: record the size of the wire; and what wire the tube takes, or its bores.",
     ],
@@ -139,28 +136,9 @@ describe("by state", () => {
 });
 
 describe("any passage", () => {
-  const length = fc.integer({ min: 1, max: 60 }).map((thousandths) => inch(thousandths / 1000));
-  const fact = <T>(value: fc.Arbitrary<T>): fc.Arbitrary<Fact<T>> =>
-    fc.oneof(
-      fc.record({ certainty: fc.constantFrom("confirmed", "reported", "estimated"), value }),
-      fc.constant<Fact<T>>(unknownFact),
-    );
-  const passage = fc.record({
-    wire: fact(length),
-    inside: fc.record({
-      takes: fact(length),
-      bores: fc.array(
-        fc.record({ place: fc.constantFrom(...places), inside: fact(length), tolerance: fc.option(length) }),
-        { maxLength: 4 },
-      ),
-      endHole: fact(fc.constantFrom("open", "closed")),
-    }),
-    rows: fc.constantFrom(rows, none, noRows),
-  });
-
   it("is told in whole sentences, never as harmless, never without its unit", () => {
     fc.assert(
-      fc.property(passage, (of) => {
+      fc.property(somePassage, (of) => {
         const answer = passageBySize(of);
         for (const line of [sizeLine(answer), ...sizeGrounds(answer)]) {
           expect(line).toMatch(/^[A-Z].*\.$/);
