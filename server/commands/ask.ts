@@ -22,10 +22,14 @@ export async function ask({ what, hidden = false }: Question): Promise<string> {
   if (!process.stdin.isTTY) throw new DomainError({ code: "text-missing", args: { what } });
   const output = screen(hidden);
   const terminal = createInterface({ input: process.stdin, output, terminal: true });
+  // Ctrl+C or Ctrl+D: without this the question would stay open and the command end without a word.
+  const left = new Promise<never>((_, reject) => {
+    terminal.once("close", () => reject(new DomainError({ code: "text-missing", args: { what } })));
+  });
   try {
     const answer = terminal.question(`${what}: `);
     output.asked = true;
-    return await answer;
+    return await Promise.race([answer, left]);
   } finally {
     terminal.close();
     if (hidden) process.stderr.write("\n");
