@@ -7,12 +7,12 @@ import styles from "./session.module.css";
 type SignInDialogProps = { readonly userName: string; readonly onSignedIn: () => void };
 
 /** Null when signed in, else what to mend. */
-async function trySignIn(userName: string, password: string): Promise<string | null> {
+async function trySignIn(typed: FormData): Promise<string | null> {
   try {
     const answer = await fetch("/api/sign-in", {
       method: "POST",
       headers: { accept: "application/json" },
-      body: new URLSearchParams({ userName, password }),
+      body: new URLSearchParams([...typed].map(([name, value]) => [name, String(value)])),
     });
     const { sentence } = (await answer.json()) as { readonly sentence: string | null };
     return sentence;
@@ -29,7 +29,7 @@ export function SignInDialog({ userName, onSignedIn }: SignInDialogProps): React
   const submit = async (form: HTMLFormElement): Promise<void> => {
     if (sending) return;
     setSending(true);
-    const sentence = await trySignIn(userName, String(new FormData(form).get("password")));
+    const sentence = await trySignIn(new FormData(form));
     setSending(false);
     if (sentence === null) onSignedIn();
     else setProblem(sentence);
@@ -46,6 +46,7 @@ export function SignInDialog({ userName, onSignedIn }: SignInDialogProps): React
           void submit(event.currentTarget);
         }}
       >
+        <input name="userName" autoComplete="username" value={userName} readOnly hidden />
         <label className={styles.field}>
           Password
           <input

@@ -26,7 +26,8 @@ export async function POST(request: Request): Promise<Response> {
     const body = await readBody(request, LIMIT_KIB);
     return await fetchRequestHandler({
       endpoint: "/api/trpc",
-      req: new Request(request.url, { method: "POST", headers: request.headers, body }),
+      // A query without input comes without a body, and an empty text is no JSON.
+      req: new Request(request.url, { method: "POST", headers: request.headers, body: body || null }),
       router: appRouter,
       allowMethodOverride: true,
       createContext: () => createContext(database(), request.headers),
