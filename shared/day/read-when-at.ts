@@ -1,4 +1,4 @@
-import { clockText, dayAt, type Instant, instantAt, type Zone } from "#shared/day/instant.ts";
+import { clockText, dayAt, type Instant, instant, instantAt, type Zone } from "#shared/day/instant.ts";
 import { readWhen } from "#shared/day/read-day.ts";
 import { onDay, type When } from "#shared/day/when.ts";
 import { type Parsed, parsed, unread } from "#shared/errors/refusal.ts";
@@ -36,9 +36,11 @@ export function readWhenAt(text: string, { now, zone }: Moment): Parsed<WhenAt> 
   return at.value > now ? unread("time-in-future", { time: clock }) : parsed({ when, time: clock });
 }
 
+const toMinute = (at: Instant): Instant => instant(at - (at % 60_000));
+
 /** A moment that lies behind, to the minute. A day without a time is refused (`time-missing`). */
 export function readInstant(text: string, moment: Moment): Parsed<Instant> {
-  if (text.trim().toLowerCase() === "now") return parsed(moment.now);
+  if (text.trim().toLowerCase() === "now") return parsed(toMinute(moment.now));
   const read = readWhenAt(text, moment);
   if (!read.ok) return read;
   const { when, time } = read.value;

@@ -78,6 +78,8 @@ export const refusalCodes = [
   "time-missing",
   "tract-after-tube",
   "nothing-said",
+  "too-many",
+  "amendment-changes-kind",
   // events
   "tube-unknown",
   "entry-unknown",
@@ -103,6 +105,7 @@ export const refusalCodes = [
   "patient-unknown",
   "number-taken",
   "side-missing",
+  "no-output",
   // staff
   "steps-still-owned",
   "person-unknown",

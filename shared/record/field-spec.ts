@@ -38,6 +38,10 @@ export function readField<T>(spec: FieldSpec<T>, text: string): FieldReading {
   return echo === "" ? {} : { echo };
 }
 
+/** An import or a seed leaves out what it does not say; a form sends every field, and a cleared one is empty. */
+const textOf = (spec: Pick<FieldSpec<never>, "initial">, text: string | undefined): string =>
+  text ?? spec.initial ?? "";
+
 export type FormReading<V> =
   | { readonly ok: true; readonly values: V }
   | { readonly ok: false; readonly refusals: readonly Refusal[] };
@@ -47,7 +51,7 @@ export function readFields<V>(fields: FieldSpecs<V>, texts: Texts): FormReading<
   const values = readWhatCan(fields, texts);
   const refusals: Refusal[] = [];
   for (const name of namesOf(fields)) {
-    const result = fields[name].read(texts[name] ?? "");
+    const result = fields[name].read(textOf(fields[name], texts[name]));
     if (!result.ok) refusals.push({ ...result.refusal, field: name });
   }
   if (refusals.length > 0) return { ok: false, refusals };
@@ -58,7 +62,7 @@ export function readFields<V>(fields: FieldSpecs<V>, texts: Texts): FormReading<
 export function readWhatCan<V>(fields: FieldSpecs<V>, texts: Texts): Partial<V> {
   const values: Partial<V> = {};
   for (const name of namesOf(fields)) {
-    const result = fields[name].read(texts[name] ?? "");
+    const result = fields[name].read(textOf(fields[name], texts[name]));
     if (result.ok) values[name] = result.value;
   }
   return values;

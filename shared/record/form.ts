@@ -29,21 +29,21 @@ export type FormResult<E> =
   | { readonly ok: true; readonly entry: E }
   | { readonly ok: false; readonly refusals: readonly Refusal[] };
 
-type FormParts<V, E> = {
+type FormParts<V, E, C> = {
   /** In the order in which they stand; the first is the one that is needed first. */
-  readonly fields: (context: FormContext) => FieldSpecs<V>;
+  readonly fields: (context: C) => FieldSpecs<V>;
   /** What the fields say against one another, once each can be read. */
-  readonly check?: (values: V, context: FormContext) => readonly Refusal[];
-  readonly entry: (values: V, context: FormContext) => E;
+  readonly check?: (values: V, context: C) => readonly Refusal[];
+  readonly entry: (values: V, context: C) => E;
 };
 
 /** A recording form as data: browser, server, import and seed read the same texts by it. */
-export type FormDefinition<V, E> = FormParts<V, E> & {
+export type FormDefinition<V, E, C = FormContext> = FormParts<V, E, C> & {
   /** Typed texts as the entry they make, or every refusal with its field. */
-  readonly read: (texts: Texts, context: FormContext) => FormResult<E>;
+  readonly read: (texts: Texts, context: C) => FormResult<E>;
 };
 
-export const form = <V, E>(parts: FormParts<V, E>): FormDefinition<V, E> => ({
+export const form = <V, E, C>(parts: FormParts<V, E, C>): FormDefinition<V, E, C> => ({
   ...parts,
   read: (texts, context) => {
     const reading = readFields(parts.fields(context), texts);
@@ -62,3 +62,6 @@ export type EntryOf<K extends EventKind> = {
   readonly payload: Payload<K>;
 };
 export type Entry = { readonly [K in EventKind]: EntryOf<K> }[EventKind];
+
+/** A form that is read beside nothing else. */
+export const plainForm = <V, E>(parts: FormParts<V, E, void>): FormDefinition<V, E, void> => form(parts);

@@ -97,6 +97,9 @@ const sentences = {
     `Line ${line} does not begin with a telephone number. Type the number first, then the best times.`,
   "time-missing": () => "Type the time too, like 14:05 or yesterday 23:50.",
   "tract-after-tube": () => "The puncture cannot be later than the tube in it. Check both dates.",
+  "too-many": ({ limit }) => `At most ${limit} fit here. Leave the others out.`,
+  "amendment-changes-kind": ({ from, to }) =>
+    `This was entered as "${from}" and would become "${to}". Void the entry and record it anew.`,
   "nothing-said": () => "Nothing is typed here yet. Type at least one entry, or leave the form.",
   "tube-unknown": () =>
     "This tube is not in this patient's record. Go back to the patient and choose the tube.",
@@ -132,6 +135,7 @@ const sentences = {
   "patient-unknown": () => "There is no such patient. Search by name or number.",
   "number-taken": ({ issuer }) =>
     `Another patient has this number (${issuer}). Check the number; if it is the same person, open that record.`,
+  "no-output": () => "This tube lies wholly inside and has no output. Record what was told as a check.",
   "side-missing": () => "Type the side: left, right, midline or transplant; ? if it is unknown.",
   "steps-still-owned": ({ count }) =>
     `${count} open steps are still this person's. Choose who takes them, a role or a person, then close the account.`,

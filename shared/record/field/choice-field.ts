@@ -13,8 +13,9 @@ function chosen(text: string, choices: readonly Choice[]): Parsed<string> {
 
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
-export const choicesOf = (values: readonly string[]): readonly Choice[] =>
-  values.map((value) => ({ value, label: capital(value) }));
+export const choicesOf = <T extends string>(
+  values: readonly T[],
+): readonly (Choice & { readonly value: T })[] => values.map((value) => ({ value, label: capital(value) }));
 
 /** One of a few; `none` names the choice that says nothing and comes first. */
 export function optionalChoiceField<T extends string>(

@@ -21,10 +21,6 @@ export const capForm = form({
 });
 
 const openModes = modes.filter((mode): mode is Exclude<Mode, "capped"> => mode !== "capped");
-const labeled = choicesOf(openModes).map(({ label }, index) => ({
-  value: openModes[index] ?? "to bag",
-  label,
-}));
 
 /** Record that the cap came off, and what the tube runs to now. */
 export const uncapForm = form({
@@ -36,7 +32,7 @@ export const uncapForm = form({
         what: "what the tube runs to now",
         initial: context.tube === null ? "to bag" : kindOf(context.tube.kind).mode,
       },
-      labeled,
+      choicesOf(openModes),
     ),
   }),
   entry: ({ when, mode }): EntryOf<"uncapped"> => ({ kind: "uncapped", ...when, payload: { mode } }),
