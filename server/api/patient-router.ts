@@ -1,7 +1,10 @@
 import * as z from "zod";
 import { procedure, router } from "#server/api/trpc.ts";
+import { correctPatient } from "#server/patients/correct-patient.ts";
 import { findPatient } from "#server/patients/find-patient.ts";
+import { registerPatient } from "#server/patients/register-patient.ts";
 import { viewPatient } from "#server/patients/view-patient.ts";
+import { correctingPatientSchema, registeringSchema } from "#shared/record/act.ts";
 
 const id = z.string().min(1).max(64);
 
@@ -14,4 +17,12 @@ export const patientRouter = router({
     .meta({ subject: { kind: "list", name: "find a patient" } })
     .input(z.strictObject({ typed: z.string().max(200) }))
     .query(({ ctx, input }) => findPatient(ctx.db, input.typed)),
+  register: procedure
+    .meta({ subject: { kind: "none" } })
+    .input(registeringSchema)
+    .mutation(({ ctx, input }) => registerPatient(ctx, input)),
+  correct: procedure
+    .meta({ subject: { kind: "none" } })
+    .input(correctingPatientSchema)
+    .mutation(({ ctx, input }) => correctPatient(ctx, input)),
 });

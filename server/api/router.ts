@@ -1,6 +1,8 @@
 import { draftRouter } from "#server/api/draft-router.ts";
 import { listRouter } from "#server/api/list-router.ts";
 import { patientRouter } from "#server/api/patient-router.ts";
+import { readingRouter } from "#server/api/reading-router.ts";
+import { recordRouter } from "#server/api/record-router.ts";
 import { staffRouter } from "#server/api/staff-router.ts";
 import { createCallerFactory, router } from "#server/api/trpc.ts";
 import { tubeRouter } from "#server/api/tube-router.ts";
@@ -9,6 +11,8 @@ export const appRouter = router({
   draft: draftRouter,
   list: listRouter,
   patient: patientRouter,
+  reading: readingRouter,
+  record: recordRouter,
   staff: staffRouter,
   tube: tubeRouter,
 });

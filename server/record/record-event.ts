@@ -7,6 +7,7 @@ import type { Person } from "#shared/access/person.ts";
 import { DomainError } from "#shared/errors/refusal.ts";
 import type { Submit } from "#shared/record/act.ts";
 import { eventForms, type FormKind } from "#shared/record/event-forms.ts";
+import type { Texts } from "#shared/record/field-spec.ts";
 import type { Entry, FormContext } from "#shared/record/form.ts";
 import { ruleOf } from "#shared/tube/event-kinds.ts";
 
@@ -20,6 +21,8 @@ export type RecordedAct = {
   readonly patientId: string;
   readonly tubeId: string | null;
   readonly eventIds: readonly string[];
+  /** What was typed, kept with the act so that a correction opens with it. */
+  readonly typed: Texts;
 };
 
 function tubesNamed({ kind }: Entry, { tube, opens }: FormContext): readonly string[] {
@@ -53,6 +56,12 @@ export function recordEvent({ db, staff }: Doing, form: FormKind, input: Submitt
       lastSeen,
     };
     const events = append(tx, { patientId, actId, staffId: staff.id, at }, [command]);
-    return { actId, patientId, tubeId: tubes.at(-1) ?? null, eventIds: events.map(({ id }) => id) };
+    return {
+      actId,
+      patientId,
+      tubeId: tubes.at(-1) ?? null,
+      eventIds: events.map(({ id }) => id),
+      typed: texts,
+    };
   });
 }

@@ -1,3 +1,4 @@
+import { actById } from "#db/queries/acts.ts";
 import { eventsOfAct } from "#db/queries/events.ts";
 import { addReading, readingsOfAct } from "#db/queries/readings.ts";
 import type { Tx } from "#db/transaction.ts";
@@ -6,9 +7,13 @@ import { newId } from "#server/ids.ts";
 import { voidingRow } from "#server/output/stored-reading.ts";
 import { append } from "#server/record/append.ts";
 import type { Doing } from "#server/record/record-event.ts";
+import { mayUndo } from "#shared/access/may.ts";
+import type { Person } from "#shared/access/person.ts";
 import { whenUnknown } from "#shared/day/when.ts";
 import { DomainError } from "#shared/errors/refusal.ts";
 import type { Command } from "#shared/tube/decide.ts";
+
+type UndoneBy = { readonly db: Doing["db"]; readonly staff: Pick<Person, "id" | "role"> };
 
 export type Undoing = { readonly actId: string; readonly undoes: string };
 
@@ -45,9 +50,12 @@ function undoEvents(
 }
 
 /** Takes back everything that one act recorded, as one amendment of that act; both stay in the story. */
-export function undoAct({ db, staff }: Doing, input: Undoing): { undone: number } {
+export function undoAct({ db, staff }: UndoneBy, input: Undoing): { undone: number } {
   const { actId, undoes } = input;
   return inAct({ db, staff, actId, command: "undo", input }, (tx, at) => {
+    const act = actById(tx, undoes);
+    if (act === undefined) throw new DomainError({ code: "nothing-to-undo" });
+    if (!mayUndo(staff, act.staffId)) throw new DomainError({ code: "not-allowed" });
     const events = undoEvents(tx, undoes, { actId, staffId: staff.id, at });
     const readings = readingsOfAct(tx, undoes);
     for (const row of readings) {

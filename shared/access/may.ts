@@ -5,6 +5,8 @@ import { type StaffRole, staffRoles } from "#shared/access/roles.ts";
 export type Actor = StaffRole | "approver";
 
 const everyone = staffRoles;
+/** Who plans, changes or ends what a tube is; a caller records what a call tells. */
+const clinical = ["nurse", "physician", "lead"] as const;
 
 /** What each may do: one line a procedure of the API. What stands in no line is refused. */
 export const access = {
@@ -14,8 +16,41 @@ export const access = {
   "list.exchanges": everyone,
   "list.today": everyone,
   "list.whoSawWhat": ["lead"],
+  "patient.correct": everyone,
   "patient.find": everyone,
+  "patient.register": clinical,
   "patient.view": everyone,
+  "reading.corrected": everyone,
+  "reading.recorded": everyone,
+  "reading.voided": everyone,
+  "record.amending": clinical,
+  "record.amended": clinical,
+  "record.called": everyone,
+  "record.capped": clinical,
+  "record.checked": clinical,
+  "record.clockDated": clinical,
+  "record.conditions": clinical,
+  "record.converted": clinical,
+  "record.datesConfirmed": clinical,
+  "record.died": everyone,
+  "record.exchangePlanned": clinical,
+  "record.exchanged": clinical,
+  "record.factsNoted": everyone,
+  "record.fellOut": everyone,
+  "record.newPuncture": clinical,
+  "record.notReplaced": clinical,
+  "record.partlyDislodged": everyone,
+  "record.planRecorded": clinical,
+  "record.removed": clinical,
+  "record.salvaged": clinical,
+  "record.stepAssigned": clinical,
+  "record.tipPosition": clinical,
+  "record.tube": clinical,
+  "record.uncapped": clinical,
+  "record.undone": everyone,
+  "record.upsized": clinical,
+  "record.verified": clinical,
+  "record.voided": clinical,
   "staff.list": everyone,
   "tube.output": everyone,
   "tube.view": everyone,
@@ -33,3 +68,7 @@ export function may(
   const actors: readonly Actor[] = access[procedure];
   return actors.includes(role) || (isApprover && actors.includes("approver"));
 }
+
+/** A caller takes back what that caller recorded; whoever may change a tube takes back anybody's. */
+export const mayUndo = ({ id, role }: Pick<Person, "id" | "role">, recordedBy: string): boolean =>
+  id === recordedBy || clinical.some((actor) => actor === role);

@@ -17,7 +17,31 @@ export type Submit = z.infer<typeof submitSchema>;
 export const aboutPatientSchema = z.strictObject({ ...submitSchema.shape, patientId: id });
 export const aboutTubeSchema = z.strictObject({ ...submitSchema.shape, patientId: id, tubeId: id });
 export const amendingSchema = z.strictObject({ ...submitSchema.shape, patientId: id, eventId: id });
+export const registeringSchema = z.strictObject({ actId: actIdSchema, texts: submitSchema.shape.texts });
+export const correctingPatientSchema = z.strictObject({
+  ...registeringSchema.shape,
+  patientId: id,
+  /** When the page last saw identity and contact change, ms. */
+  lastUpdatedAt: z.int(),
+});
+export const correctingReadingSchema = z.strictObject({
+  ...submitSchema.shape,
+  patientId: id,
+  readingId: id,
+});
+export const confirmingSchema = z.strictObject({
+  actId: actIdSchema,
+  lastSeen: z.int().min(0),
+  patientId: id,
+  tubeId: id,
+});
+export const amendingQuerySchema = z.strictObject({ patientId: id, eventId: id });
 export const undoSchema = z.strictObject({ actId: actIdSchema, undoes: actIdSchema });
 
+export type Registering = z.infer<typeof registeringSchema>;
+export type CorrectingPatient = z.infer<typeof correctingPatientSchema>;
+export type CorrectingReading = z.infer<typeof correctingReadingSchema>;
+export type Amending = z.infer<typeof amendingSchema>;
+export type Confirming = z.infer<typeof confirmingSchema>;
 export type AboutPatient = z.infer<typeof aboutPatientSchema>;
 export type AboutTube = z.infer<typeof aboutTubeSchema>;

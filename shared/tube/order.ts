@@ -13,7 +13,7 @@ const MIDNIGHT = "00:00";
 const startsTube = (kind: EventKind): boolean => opensTube(kind) && kind !== "converted";
 
 /** The tubes whose record the event opens. */
-const openedTubes = (event: TubeEvent): readonly string[] =>
+export const openedTubes = (event: TubeEvent): readonly string[] =>
   event.kind === "converted" ? [event.payload.opens] : opensTube(event.kind) ? event.tubes : [];
 
 /** The tubes that must have a record already. */

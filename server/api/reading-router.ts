@@ -1,0 +1,13 @@
+import { procedure, router } from "#server/api/trpc.ts";
+import { correctReading, recordReading, voidReading } from "#server/output/record-reading.ts";
+import { aboutTubeSchema, correctingReadingSchema } from "#shared/record/act.ts";
+
+const recording = procedure.meta({ subject: { kind: "none" } });
+
+export const readingRouter = router({
+  recorded: recording.input(aboutTubeSchema).mutation(({ ctx, input }) => recordReading(ctx, input)),
+  corrected: recording
+    .input(correctingReadingSchema)
+    .mutation(({ ctx, input }) => correctReading(ctx, input)),
+  voided: recording.input(correctingReadingSchema).mutation(({ ctx, input }) => voidReading(ctx, input)),
+});

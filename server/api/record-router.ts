@@ -1,0 +1,60 @@
+import { procedure, router } from "#server/api/trpc.ts";
+import { confirmDates } from "#server/record/confirm-dates.ts";
+import { openAmendment } from "#server/record/open-amendment.ts";
+import { recordAmendment } from "#server/record/record-amendment.ts";
+import { recordEvent } from "#server/record/record-event.ts";
+import { undoAct } from "#server/record/undo-act.ts";
+import { voidEntry } from "#server/record/void-entry.ts";
+import {
+  aboutPatientSchema,
+  aboutTubeSchema,
+  amendingQuerySchema,
+  amendingSchema,
+  confirmingSchema,
+  undoSchema,
+} from "#shared/record/act.ts";
+import type { FormKind } from "#shared/record/event-forms.ts";
+
+/** What is recorded changes a patient's stream, which names who did it; nothing is shown. */
+const recording = procedure.meta({ subject: { kind: "none" } });
+
+const ofPatient = (form: FormKind) =>
+  recording.input(aboutPatientSchema).mutation(({ ctx, input }) => recordEvent(ctx, form, input));
+
+const ofTube = (form: FormKind) =>
+  recording.input(aboutTubeSchema).mutation(({ ctx, input }) => recordEvent(ctx, form, input));
+
+/** One procedure for each form, so that the access table says line by line who may record what. */
+export const recordRouter = router({
+  tube: ofPatient("placed"),
+  conditions: ofPatient("conditions noted"),
+  died: ofPatient("died"),
+  checked: ofTube("checked"),
+  exchanged: ofTube("exchanged"),
+  upsized: ofTube("upsized"),
+  salvaged: ofTube("salvaged"),
+  newPuncture: ofTube("new puncture"),
+  capped: ofTube("capped"),
+  uncapped: ofTube("uncapped"),
+  tipPosition: ofTube("tip position"),
+  partlyDislodged: ofTube("partly dislodged"),
+  fellOut: ofTube("fell out"),
+  notReplaced: ofTube("not replaced"),
+  converted: ofTube("converted"),
+  removed: ofTube("removed"),
+  factsNoted: ofTube("facts noted"),
+  verified: ofTube("verified"),
+  clockDated: ofTube("clock dated"),
+  planRecorded: ofTube("plan recorded"),
+  exchangePlanned: ofTube("exchange planned"),
+  stepAssigned: ofTube("step assigned"),
+  called: ofTube("called"),
+  amended: recording.input(amendingSchema).mutation(({ ctx, input }) => recordAmendment(ctx, input)),
+  voided: recording.input(amendingSchema).mutation(({ ctx, input }) => voidEntry(ctx, input)),
+  amending: procedure
+    .meta({ subject: { kind: "patient", key: "patientId" } })
+    .input(amendingQuerySchema)
+    .query(({ ctx, input }) => openAmendment(ctx.db, input)),
+  undone: recording.input(undoSchema).mutation(({ ctx, input }) => undoAct(ctx, input)),
+  datesConfirmed: recording.input(confirmingSchema).mutation(({ ctx, input }) => confirmDates(ctx, input)),
+});

@@ -1,0 +1,71 @@
+import { addReading, readingById } from "#db/queries/readings.ts";
+import type { Tx } from "#db/transaction.ts";
+import { inAct } from "#server/act.ts";
+import { newId } from "#server/ids.ts";
+import { readingRow, voidingRow } from "#server/output/stored-reading.ts";
+import { formContext } from "#server/record/form-context.ts";
+import type { Doing } from "#server/record/record-event.ts";
+import type { Instant } from "#shared/day/instant.ts";
+import { DomainError } from "#shared/errors/refusal.ts";
+import type { Reading } from "#shared/output/reading.ts";
+import type { AboutTube, CorrectingReading } from "#shared/record/act.ts";
+import { voidForm } from "#shared/record/amend/void-form.ts";
+import { readingForm } from "#shared/record/output/reading-form.ts";
+import { kindOf } from "#shared/tube/kind/kinds.ts";
+
+export type RecordedReading = { readonly actId: string; readonly readingId: string };
+
+/** What was typed as a reading of that tube, or every field to mend. A tube wholly inside has none (`no-output`). */
+function readReading(tx: Tx, at: Instant, { patientId, tubeId, texts }: AboutTube): Reading {
+  const context = formContext(tx, at, { patientId, tubeId });
+  if (context.tube === null || !kindOf(context.tube.kind).outside)
+    throw new DomainError({ code: "no-output" });
+  const read = readingForm.read(texts, context);
+  if (!read.ok) throw new DomainError(read.refusals);
+  return { id: newId(), tubeId, ...read.entry };
+}
+
+/** Adds a reading to a tube's log. Adding conflicts with nothing. */
+export function recordReading({ db, staff }: Doing, input: AboutTube): RecordedReading {
+  const { actId, patientId } = input;
+  return inAct({ db, staff, actId, command: "reading: record", input }, (tx, at) => {
+    const reading = readReading(tx, at, input);
+    addReading(tx, readingRow(reading, { patientId, actId, recordedAt: at, recordedBy: staff.id }));
+    return { actId, readingId: reading.id };
+  });
+}
+
+/** Puts another reading in the place of one; the log keeps both and the reason. */
+export function correctReading({ db, staff }: Doing, input: CorrectingReading): RecordedReading {
+  const { actId, patientId, readingId } = input;
+  return inAct({ db, staff, actId, command: "reading: correct", input }, (tx, at) => {
+    const { tubeId } = readingOf(tx, readingId, patientId);
+    const reading = readReading(tx, at, { ...input, tubeId });
+    const by = { patientId, actId, recordedAt: at, recordedBy: staff.id };
+    addReading(tx, readingRow(reading, by, { replaces: readingId, reason: reasonIn(input) }));
+    return { actId, readingId: reading.id };
+  });
+}
+
+/** Takes a reading out of what counts; the log keeps it and the reason. */
+export function voidReading({ db, staff }: Doing, input: CorrectingReading): RecordedReading {
+  const { actId, patientId, readingId } = input;
+  return inAct({ db, staff, actId, command: "reading: void", input }, (tx, at) => {
+    const row = readingOf(tx, readingId, patientId);
+    const by = { patientId, actId, recordedAt: at, recordedBy: staff.id, reason: reasonIn(input) };
+    addReading(tx, voidingRow(newId(), row, by));
+    return { actId, readingId };
+  });
+}
+
+function readingOf(tx: Tx, readingId: string, patientId: string) {
+  const row = readingById(tx, readingId);
+  if (row === undefined || row.patientId !== patientId) throw new DomainError({ code: "entry-unknown" });
+  return row;
+}
+
+function reasonIn({ texts }: CorrectingReading): string {
+  const read = voidForm.read(texts);
+  if (!read.ok) throw new DomainError(read.refusals);
+  return read.entry.reason;
+}

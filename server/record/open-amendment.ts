@@ -1,0 +1,36 @@
+import { actById } from "#db/queries/acts.ts";
+import { eventsOfPatient } from "#db/queries/events.ts";
+import type { Database } from "#db/sqlite.ts";
+import { now } from "#server/clock.ts";
+import { entryContext } from "#server/record/entry-context.ts";
+import type { RecordedAct } from "#server/record/record-event.ts";
+import { DomainError } from "#shared/errors/refusal.ts";
+import { retype } from "#shared/record/amend/retype.ts";
+import { eventForms, type FormKind } from "#shared/record/event-forms.ts";
+import type { FieldSpecs, Texts } from "#shared/record/field-spec.ts";
+import type { FormContext } from "#shared/record/form.ts";
+
+/** The fields of a form of any kind: read and said again by themselves, so what they hold need not be known. */
+const fieldsOf = (kind: FormKind, context: FormContext) =>
+  eventForms[kind].fields(context) as unknown as FieldSpecs<Record<string, unknown>>;
+
+export type OpenAmendment = {
+  readonly kind: FormKind;
+  readonly tubeId: string | null;
+  /** What the entry says now, as it must be typed today to mean the same. */
+  readonly texts: Texts;
+};
+
+/** What the form that corrects an entry opens with: the newest texts of that entry, so that nothing is lost by correcting one field. */
+export function openAmendment(db: Database, asked: { patientId: string; eventId: string }): OpenAmendment {
+  const { kind, event, context } = entryContext(db, now(db), asked);
+  const rows = eventsOfPatient(db, asked.patientId).map(({ row }) => row);
+  const last =
+    rows.findLast(({ amends, kind: of }) => amends === event.id && of === "amended") ??
+    rows.find(({ id }) => id === event.id);
+  const act = last === undefined ? undefined : actById(db, last.actId);
+  if (last === undefined || act === undefined) throw new DomainError({ code: "entry-unknown" });
+  const typed = (JSON.parse(act.result) as Partial<RecordedAct>).typed ?? {};
+  const then = { texts: typed, fields: fieldsOf(kind, entryContext(db, last.recordedAt, asked).context) };
+  return { kind, tubeId: event.tubes.at(-1) ?? null, texts: retype(then, fieldsOf(kind, context)) };
+}

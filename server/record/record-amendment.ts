@@ -1,0 +1,37 @@
+import { inAct } from "#server/act.ts";
+import { newId } from "#server/ids.ts";
+import { append } from "#server/record/append.ts";
+import { entryContext } from "#server/record/entry-context.ts";
+import type { Doing, RecordedAct } from "#server/record/record-event.ts";
+import { DomainError } from "#shared/errors/refusal.ts";
+import type { Amending } from "#shared/record/act.ts";
+import { readAmendment } from "#shared/record/amend/amend-form.ts";
+
+/** Puts what an entry should have said in its place, with the reason; the first text stays in the story. */
+export function recordAmendment({ db, staff }: Doing, input: Amending): RecordedAct {
+  const { actId, patientId, eventId: amends, lastSeen, texts } = input;
+  return inAct({ db, staff, actId, command: "record: amended", input }, (tx, at) => {
+    const { kind, context, event } = entryContext(tx, at, { patientId, eventId: amends });
+    const read = readAmendment(kind, texts, context);
+    if (!read.ok) throw new DomainError(read.refusals);
+    const command = {
+      eventId: newId(),
+      kind: "amended",
+      tubes: [],
+      when: read.entry.when,
+      time: read.entry.time,
+      daySequence: event.daySequence,
+      payload: read.entry,
+      amends,
+      lastSeen,
+    } as const;
+    const events = append(tx, { patientId, actId, staffId: staff.id, at }, [command]);
+    return {
+      actId,
+      patientId,
+      tubeId: event.tubes.at(-1) ?? null,
+      eventIds: events.map(({ id }) => id),
+      typed: texts,
+    };
+  });
+}
