@@ -27,7 +27,7 @@ export async function POST(request: Request): Promise<Response> {
     return await fetchRequestHandler({
       endpoint: "/api/trpc",
       // A query without input comes without a body, and an empty text is no JSON.
-      req: new Request(request.url, { method: "POST", headers: request.headers, body: body || null }),
+      req: new Request(request.url, { method: "POST", headers: request.headers, body: body || "null" }),
       router: appRouter,
       allowMethodOverride: true,
       createContext: () => createContext(database(), request.headers),
