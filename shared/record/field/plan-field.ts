@@ -1,4 +1,3 @@
-import { printDay } from "#shared/day/print-day.ts";
 import { readDay } from "#shared/day/read-day.ts";
 import { type Parsed, parsed, unread } from "#shared/errors/refusal.ts";
 import type { FieldWords } from "#shared/record/field/field-words.ts";
@@ -6,6 +5,7 @@ import type { FieldSpec } from "#shared/record/field-spec.ts";
 import type { FormContext } from "#shared/record/form.ts";
 import { LINE_LIMIT } from "#shared/tube/entry-limits.ts";
 import type { OperatorPlan } from "#shared/tube/payloads.ts";
+import { printPlan } from "#shared/words/plan.ts";
 
 type Act = OperatorPlan["act"];
 
@@ -51,17 +51,6 @@ export function readPlan(text: string, context: FormContext): Parsed<OperatorPla
   if ((byWhom ?? "").length > LINE_LIMIT || (reason ?? "").length > LINE_LIMIT)
     return unread("text-too-long", { limit: LINE_LIMIT });
   return parsed({ act: actOf(word), by, byWhom, reason });
-}
-
-const actWords = { exchange: "Exchange", remove: "Remove", review: "Review" } as const satisfies Record<
-  Act,
-  string
->;
-
-/** "Exchange by Fri 30 Oct 2026, Dr Example, because of the trip". */
-export function printPlan({ act, by, byWhom, reason }: OperatorPlan): string {
-  const because = reason === null ? null : `because ${reason}`;
-  return [`${actWords[act]} by ${printDay(by)}`, byWhom, because].filter(Boolean).join(", ");
 }
 
 export const planField = (words: FieldWords, context: FormContext): FieldSpec<OperatorPlan | null> => ({

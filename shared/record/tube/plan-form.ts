@@ -1,9 +1,10 @@
 import { onDay } from "#shared/day/when.ts";
 import { parsed, unread } from "#shared/errors/refusal.ts";
-import { PLAN_EXAMPLES, printPlan, readPlan } from "#shared/record/field/plan-field.ts";
+import { PLAN_EXAMPLES, readPlan } from "#shared/record/field/plan-field.ts";
 import type { FieldSpec } from "#shared/record/field-spec.ts";
 import { type EntryOf, type FormContext, form } from "#shared/record/form.ts";
 import type { OperatorPlan } from "#shared/tube/payloads.ts";
+import { printPlan } from "#shared/words/plan.ts";
 
 /** A plan is what this form records, so a blank is no entry here. */
 const neededPlanField = (context: FormContext): FieldSpec<OperatorPlan> => ({

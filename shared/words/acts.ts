@@ -1,0 +1,32 @@
+import type { EventKind } from "#shared/tube/payloads.ts";
+
+/** Each kind of event as the act that records it: the heading of its form and the words of its button. */
+export const actLabels = {
+  placed: "Record a tube",
+  "taken over": "Record a tube taken over",
+  checked: "Record a tube check",
+  exchanged: "Record an exchange",
+  upsized: "Record an upsize",
+  salvaged: "Record a salvage through the old tract",
+  "new puncture": "Record a new puncture",
+  capped: "Record a cap",
+  uncapped: "Record uncapping",
+  "tip position": "Record the position of the tip",
+  "partly dislodged": "Record that it was pulled back",
+  "fell out": "Record that it fell out",
+  "not replaced": "Record that it is not replaced",
+  converted: "Record a conversion",
+  removed: "Record a removal",
+  died: "Record a death",
+  "facts noted": "Note facts of the tube",
+  verified: "Confirm what was told",
+  "clock dated": "Date the tube",
+  "plan recorded": "Record the operator's plan",
+  "exchange planned": "Plan the exchange",
+  "conditions noted": "Note conditions of the patient",
+  "step assigned": "Give a step to someone",
+  called: "Record a call",
+  "dates confirmed": "Confirm new dates",
+  amended: "Amend an entry",
+  voided: "Void an entry",
+} as const satisfies Record<EventKind, string>;

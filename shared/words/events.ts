@@ -1,0 +1,155 @@
+import { printDay, printWhen } from "#shared/day/print-day.ts";
+import { printLength } from "#shared/size/print-length.ts";
+import { type Fact, known } from "#shared/tube/certainty.ts";
+import { kindOf } from "#shared/tube/kind/kinds.ts";
+import { tubeTitle } from "#shared/tube/name.ts";
+import type { EventKind, Opening, Payload, Renewal } from "#shared/tube/payloads.ts";
+import { conditionNames } from "#shared/words/conditions.ts";
+import { factPhrases, toldFact } from "#shared/words/facts.ts";
+import { printPlan } from "#shared/words/plan.ts";
+import { roleNames } from "#shared/words/roles.ts";
+import { stepNames } from "#shared/words/steps.ts";
+
+/** Names a member of staff by id. */
+export type NameOf = (staffId: string) => string;
+type Tell<K extends EventKind> = (payload: Payload<K>, nameOf: NameOf) => string;
+
+type Part = string | null | undefined | false;
+
+/** "Exchanged: 8 F, takes 0.035 in. Note." A head alone ends in its full stop. */
+function sentence(head: string, parts: readonly Part[], note?: string | null): string {
+  const told = parts.filter((part): part is string => typeof part === "string" && part !== "");
+  const line = told.length === 0 ? `${head}.` : `${head}: ${told.join(", ")}.`;
+  return note === null || note === undefined ? line : `${line} ${note}`;
+}
+
+const yesNo = (fact: Fact<boolean>, [yes, no, unknown]: readonly [string, string, string]): string =>
+  fact.certainty === "unknown"
+    ? unknown
+    : toldFact(fact, { what: unknown, print: (value) => (value ? yes : no), telling: "marked" });
+
+const toldBy = (who: string | null | undefined): Part => (who ? `told by ${who}` : null);
+
+const planned = (plan: Opening["plan"]): Part => (plan === null ? null : `plan: ${printPlan(plan)}`);
+
+function opened(head: string, opening: Opening, extra: readonly Part[]): string {
+  const { facts, plan, cavity, route, indication, cancerObstruction } = opening;
+  const telling = extra.length > 0 ? "plain" : "marked";
+  return sentence(head, [
+    tubeTitle(opening),
+    ...factPhrases(facts, telling, "left out"),
+    cavity,
+    route,
+    indication,
+    known(cancerObstruction) === true && "obstruction by cancer",
+    planned(plan),
+    ...extra,
+  ]);
+}
+
+const renewed =
+  (head: string) =>
+  ({ facts, plan, elsewhere, difficult, note }: Renewal): string =>
+    sentence(
+      head,
+      [
+        ...factPhrases(facts, elsewhere === null ? "marked" : "plain", "told"),
+        elsewhere !== null && `elsewhere, at ${elsewhere} (reported)`,
+        difficult && "difficult",
+        planned(plan),
+      ],
+      note,
+    );
+
+const removed: Tell<"removed"> = ({ whole, loopReleased, byWhom, seenHow, toldBy: who }) =>
+  sentence("Removed", [
+    yesNo(whole, ["whole", "not whole: a piece is left", "unknown whether whole"]),
+    yesNo(loopReleased, ["loop released", "loop not released", "unknown whether the loop was released"]),
+    byWhom !== null && `by ${byWhom}`,
+    seenHow,
+    toldBy(who),
+  ]);
+
+const plannedExchange: Tell<"exchange planned"> = ({ on, kind, size, takes, wire }) =>
+  sentence("Exchange planned", [
+    on === null ? "no day set" : `for ${printDay(on)}`,
+    kindOf(kind).name,
+    ...factPhrases({ size, takes }, "marked", "told"),
+    wire !== null && `over a wire of ${printLength(wire, "in")}`,
+  ]);
+
+const conditions: Tell<"conditions noted"> = ({ conditions: said, toldBy: who }) =>
+  sentence("Noted of the patient", [
+    ...Object.entries<Fact<boolean | string> | undefined>(said).flatMap(([name, fact]) => {
+      const what = conditionNames[name as keyof typeof conditionNames];
+      const print = (value: boolean | string): string =>
+        typeof value === "string" ? `${what} ${value}` : `${what} ${value ? "yes" : "no"}`;
+      return fact === undefined ? [] : [toldFact(fact, { what, print, telling: "plain" })];
+    }),
+    toldBy(who),
+  ]);
+
+const assigned: Tell<"step assigned"> = ({ step, owner }, nameOf) => {
+  const to = "staffId" in owner ? nameOf(owner.staffId) : roleNames[owner.role];
+  return sentence("Step given", [`"${stepNames[step]}" to ${to}`]);
+};
+
+const sentences: { readonly [K in EventKind]: Tell<K> } = {
+  placed: (opening) => opened("Placed", opening, []),
+  "taken over": (opening) =>
+    opened("Taken over", opening, [
+      opening.from === null ? "from elsewhere (reported)" : `from ${opening.from} (reported)`,
+      opening.tractSince.earliest !== null && `punctured ${printWhen(opening.tractSince)}`,
+    ]),
+  checked: ({ study, finding, concerns }) => sentence("Checked", [study, ...concerns], finding),
+  exchanged: renewed("Exchanged"),
+  upsized: renewed("Upsized"),
+  salvaged: renewed("Salvaged through the old tract"),
+  "new puncture": renewed("Replaced by a new puncture"),
+  capped: ({ covers, bagAtHome }) =>
+    sentence("Capped", [
+      covers === null ? "nobody named to cover the calls" : `calls covered by ${covers}`,
+      yesNo(bagAtHome, ["a bag is at home", "no bag at home", "unknown whether a bag is at home"]),
+    ]),
+  uncapped: ({ mode }) => sentence("Uncapped", [mode]),
+  "tip position": ({ inPlace, where }) =>
+    sentence("Tip", [yesNo(inPlace, ["in place", "not in place", "position unknown"]), where]),
+  "partly dislodged": ({ externalLength, toldBy: who, note }) =>
+    sentence("Pulled back", [...factPhrases({ externalLength }, "marked", "told"), toldBy(who)], note),
+  "fell out": ({ whole, toldBy: who, note }) =>
+    sentence(
+      "Fell out",
+      [yesNo(whole, ["whole", "not whole: a piece is left", "unknown whether whole"]), toldBy(who)],
+      note,
+    ),
+  "not replaced": ({ decidedBy, reason }) => sentence("Not replaced", [`decided by ${decidedBy}`], reason),
+  converted: ({ opening }) => opened("Converted", opening, []),
+  removed,
+  died: ({ toldBy: who }) => sentence("Died", [toldBy(who)]),
+  "facts noted": ({ facts, mode, toldBy: who, note }) =>
+    sentence("Noted", [...factPhrases(facts, "marked", "told"), mode, toldBy(who)], note),
+  verified: ({ how }) => sentence("Confirmed", [how]),
+  "clock dated": ({ catheterSince, tractSince, how }) =>
+    sentence("Dated", [
+      `in place since ${printWhen(catheterSince)}`,
+      tractSince !== null && `punctured ${printWhen(tractSince)}`,
+      how,
+    ]),
+  "plan recorded": ({ plan }) => sentence("Plan", [printPlan(plan)]),
+  "exchange planned": plannedExchange,
+  "conditions noted": conditions,
+  "step assigned": assigned,
+  called: ({ outcome, note }) => sentence("Called", [outcome], note),
+  "dates confirmed": ({ note }) => sentence("New dates confirmed", [], note),
+  amended: ({ reason }) => sentence("Amended", [], reason),
+  voided: ({ reason, wrongPatient }) =>
+    wrongPatient ? sentence("Voided", ["wrong patient"]) : sentence("Voided", [], reason),
+};
+
+/** An entry as the story tells it, in the past tense. The payload is one of that kind, as its schema read it. */
+export function storySentence(
+  { kind, payload }: { readonly kind: EventKind; readonly payload: unknown },
+  nameOf: NameOf,
+): string {
+  return sentences[kind](payload as never, nameOf);
+}

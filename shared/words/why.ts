@@ -1,0 +1,106 @@
+import { isDay, weekdayOf } from "#shared/day/day.ts";
+import { printDay, weekdayNames } from "#shared/day/print-day.ts";
+import type { Why, WhyCode } from "#shared/step/step.ts";
+import { kindOf, tubeKinds } from "#shared/tube/kind/kinds.ts";
+import type { ContradictionCode } from "#shared/tube/state.ts";
+import { stepKinds } from "#shared/tube/step-kinds.ts";
+import { stepNames } from "#shared/words/steps.ts";
+
+type Args = Why["args"];
+type Value = Args[string] | undefined;
+type Sentence = (args: Args) => string;
+
+/** A day as people read it; what is no day is told as it stands. */
+const on = (value: Value): string =>
+  typeof value === "string" && isDay(value) ? printDay(value) : String(value ?? "an unknown day");
+
+const daysOf = (name: string, days: Value): string =>
+  days === null || days === undefined ? `no ${name}` : `${name} ${days}`;
+
+const kindName = (kind: Value): string => {
+  const found = tubeKinds.find((name) => name === kind);
+  return found === undefined ? "this kind" : kindOf(found).name;
+};
+
+const stepName = (step: Value): string => {
+  const found = stepKinds.find((name) => name === step);
+  return found === undefined ? "this step" : stepNames[found];
+};
+
+const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+
+function because({ because: code, reason, from }: Args): string {
+  switch (code) {
+    case "closure":
+      return `clinic closed (${reason})`;
+    case "closed-weekday":
+      return typeof from === "string" && isDay(from)
+        ? `the clinic is closed on ${weekdayNames[weekdayOf(from) - 1]}s`
+        : "the clinic is closed on that weekday";
+    default:
+      return "it would lie before the earliest date";
+  }
+}
+
+function moved(args: Args): string {
+  const end = capital(String(args.end));
+  if (args.to === null || args.to === undefined)
+    return `${end} ${on(args.from)} cannot be moved, no open day is near: ${because(args)}.`;
+  return `${end} moved from ${on(args.from)} to ${on(args.to)}: ${because(args)}.`;
+}
+
+const contradictions = {
+  "event-before-opening": "something is recorded before the tube was placed or taken over",
+  "event-after-end": "something is recorded after the tube's record had ended",
+  "tube-opened-twice": "the tube is recorded as placed twice",
+  "tube-not-opened": "a conversion names a tube that has no record",
+  "already-capped": "it was capped while it was capped",
+  "not-capped": "it was uncapped while it was not capped",
+  "already-out": "something is recorded of a tube that was out",
+  "not-out": "it was not replaced while it was still in",
+  "fragment-inside": "a piece of it is still inside",
+  "no-pins": "the entry names no version of the protocol",
+} as const satisfies Record<ContradictionCode, string>;
+
+const contradiction = (code: Value): string =>
+  Object.entries(contradictions).find(([known]) => known === code)?.[1] ?? "two entries disagree";
+
+const sentences = {
+  "counted-from": ({ day }) => `Counted from ${on(day)}.`,
+  "counted-from-span": ({ earliest, latest }) =>
+    `Counted from ${on(earliest)}, the earliest of the days that it may have been (to ${on(latest)}). Provisional.`,
+  "date-unknown": () => "The day on which this tube was placed or last exchanged is unknown.",
+  "reported-elsewhere": () => "Done elsewhere and not confirmed here yet.",
+  row: ({ row, version, earliest, target, latest, source }) =>
+    `Row ${row}, version ${version}: ${daysOf("earliest", earliest)}, ${daysOf("target", target)}, ${daysOf("latest", latest)} days (source ${source}).`,
+  "row-example": ({ version }) => `Version ${version} of the protocol is an EXAMPLE: nobody has approved it.`,
+  factor: ({ factor }) => `A shorter row stands because of: ${factor}.`,
+  plan: ({ act, by, byWhom }) =>
+    `The operator's plan stands above the row: ${act} by ${on(by)}${byWhom === null || byWhom === undefined ? "" : `, ${byWhom}`}.`,
+  "plan-reason": ({ reason }) => `Reason of the plan: ${reason}.`,
+  "plan-past-row-latest": ({ by, latest }) =>
+    `The plan's day, ${on(by)}, is past the row's latest, ${on(latest)}.`,
+  "operator-date-missing": () => "The row waits for the operator's date and there is none: due now.",
+  "counted-from-check": ({ day }) => `Counted from the last check, ${on(day)}.`,
+  "no-row": ({ kind }) => `The protocol has no row for ${kindName(kind)}. No row is not zero: ask.`,
+  "no-example-for-child": () => "Under 18: the example rows are for adults and none applies. Ask.",
+  moved,
+  "no-day-left": ({ step }) => `No open day is left in the window of "${stepName(step)}".`,
+  "first-call": ({ from, to, day, source }) =>
+    `First call on day ${from} to ${to} after ${on(day)} (source ${source}).`,
+  "call-attempts": ({ attempts }) =>
+    `Called ${attempts} ${attempts === 1 ? "time" : "times"}, not reached yet.`,
+  "fell-out": () => "The tube fell out, and what follows is not decided.",
+  "partly-dislodged": () => "The tube was pulled back and has not been put right.",
+  fragment: () => "It did not come out whole: a piece is left inside.",
+  "removal-told": () => "Told removed. Nobody here has confirmed it: whole, seen how, by whom.",
+  contradiction: ({ code }) => `Two entries cannot both be true: ${contradiction(code)}.`,
+  "hard-latest": ({ by, latest }) =>
+    `The plan's day, ${on(by)}, is past the row's hard limit, ${on(latest)}.`,
+} as const satisfies Record<WhyCode, Sentence>;
+
+/** One line of a step's why, as a sentence. */
+export function whySentence({ code, args }: Why): string {
+  const tell: Sentence = sentences[code];
+  return tell(args);
+}
