@@ -36,8 +36,10 @@ export const confirmingSchema = z.strictObject({
   tubeId: id,
 });
 export const amendingQuerySchema = z.strictObject({ patientId: id, eventId: id });
+export const closingAccountSchema = z.strictObject({ ...registeringSchema.shape, closes: id });
 export const undoSchema = z.strictObject({ actId: actIdSchema, undoes: actIdSchema });
 
+export type ClosingAccount = z.infer<typeof closingAccountSchema>;
 export type Registering = z.infer<typeof registeringSchema>;
 export type CorrectingPatient = z.infer<typeof correctingPatientSchema>;
 export type CorrectingReading = z.infer<typeof correctingReadingSchema>;
