@@ -56,7 +56,9 @@ export function RecordingForm<V, Result>(props: RecordingFormProps<V, Result>): 
       <ErrorSummary problems={problems} attempt={attempt} />
       {draft !== null && <NoticeLine>What you typed here and did not save is here again.</NoticeLine>}
       {phase.kind === "unanswered" && (
-        <NoticeLine>No answer came from the server. Save again: it is entered only once.</NoticeLine>
+        <NoticeLine>
+          No answer came, so it is not known whether this was entered. Save again: it is entered only once.
+        </NoticeLine>
       )}
       <RecordingFields plan={props} texts={texts} problems={problems} typed={typed} />
       {beneath?.(readWhatCan(fields, texts))}

@@ -1,21 +1,22 @@
+import { existsSync } from "node:fs";
+import { parseArgs } from "node:util";
 import { migrateFile } from "#db/migrate.ts";
+import { telling } from "#server/commands/telling.ts";
 import { DomainError } from "#shared/errors/refusal.ts";
-import { refusalSentence } from "#shared/words/refusals.ts";
 
-/** Brings the database file that is named up to this code, or says in one sentence why it cannot. */
-function migrateNamed(file: string): void {
+/** Brings a database file up to this code; makes it if it is missing, unless `--existing` says that it must be there. */
+function migrate(file: string, mustExist: boolean): void {
+  if (mustExist && !existsSync(file)) throw new DomainError({ code: "database-missing", args: { file } });
   const { applied, backup } = migrateFile(file);
   const steps = applied.length === 1 ? "1 migration" : `${applied.length} migrations`;
   if (applied.length === 0) console.log("up to date");
-  else console.log(backup === null ? steps : `${steps}, the old file is kept as ${backup}`);
+  else console.log(backup === null ? steps : `${steps}, the file as it was is kept as ${backup}`);
 }
 
-const [file] = process.argv.slice(2);
+const { positionals, values } = parseArgs({
+  options: { existing: { type: "boolean" } },
+  allowPositionals: true,
+});
+const [file] = positionals;
 if (file === undefined) throw new RangeError("migrate.ts needs the database file");
-try {
-  migrateNamed(file);
-} catch (error) {
-  if (!(error instanceof DomainError)) throw error;
-  console.error(error.refusals.map(refusalSentence).join(" "));
-  process.exitCode = 1;
-}
+await telling(async () => migrate(file, values.existing ?? false));

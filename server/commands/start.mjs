@@ -24,7 +24,9 @@ await command(async () => {
   await refuseTakenPort({ host, port });
   await step("Install what is missing", install);
   await step("Build the screens", build);
-  await step("Bring the database up to date", () => runTypeScript("server/commands/migrate.ts", database));
+  await step("Bring the database up to date", () =>
+    runTypeScript("server/commands/migrate.ts", database, "--existing"),
+  );
   const server = startServer({ host, port, database }, "inherit");
   await step("Start the server", () => answering({ host, port }, server));
   endTogether(server);

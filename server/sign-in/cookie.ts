@@ -1,6 +1,6 @@
 /** Bound to this host, https (or loopback) and the whole site: the prefix makes browsers insist on all three. */
 const NAME = "__Host-dwellbook";
-const ALWAYS = "Path=/; Secure; HttpOnly; SameSite=Strict";
+const ALWAYS = "Path=/; Secure; HttpOnly; SameSite=Lax";
 
 /** The token that a browser sends; null when it sends none. */
 export function tokenIn(headers: Headers): string | null {
