@@ -1,5 +1,6 @@
 /** Bound to this host, https (or loopback) and the whole site: the prefix makes browsers insist on all three. */
 const NAME = "__Host-dwellbook";
+/** Lax: a link from elsewhere finds the session. What changes anything is refused from elsewhere by its origin. */
 const ALWAYS = "Path=/; Secure; HttpOnly; SameSite=Lax";
 
 /** The token that a browser sends; null when it sends none. */
