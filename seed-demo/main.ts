@@ -1,0 +1,36 @@
+import { openDatabase } from "#db/connection.ts";
+import { inTransaction } from "#db/transaction.ts";
+import { openClinic } from "#server/clinic/open-clinic.ts";
+import { machineNow, today } from "#server/clock.ts";
+import { hashPassword } from "#server/sign-in/password.ts";
+import { addAccount } from "#server/staff/add-account.ts";
+import { people } from "./people.ts";
+import { kidneys } from "./stories/kidneys.ts";
+import { others } from "./stories/others.ts";
+import { tellStories } from "./tell.ts";
+
+const clinic = { name: "Quillmere Tube Clinic", zone: "Europe/London", phone: "555 0100", isDemo: true };
+
+/** Fills a migrated, empty database with the invented clinic. Prints its sign-ins as one JSON object. */
+async function fill(file: string): Promise<void> {
+  const db = openDatabase(file);
+  const accounts = await Promise.all(
+    people.map(async ({ password, ...account }) => ({
+      ...account,
+      passwordHash: await hashPassword(password),
+    })),
+  );
+  const at = machineNow();
+  inTransaction(db, (tx) => {
+    openClinic(tx, clinic, at);
+    for (const account of accounts) addAccount(tx, account, at);
+  });
+  tellStories({ db, startDay: today(db) }, [...kidneys, ...others]);
+  db.sqlite.close();
+  const signIns = people.map(({ role, userName, password }) => ({ role, userName, password }));
+  console.log(JSON.stringify({ signIns }));
+}
+
+const file = process.argv[2];
+if (file === undefined) throw new Error("name the database to fill");
+await fill(file);
