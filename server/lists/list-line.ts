@@ -34,6 +34,12 @@ const tubeOf = (row: StepLine) =>
         marks: row.strip as readonly StripMark[],
       };
 
+/** What its dates come from: a row that the clinic approved, an example that nobody has, or no row at all. */
+function rowOf(why: readonly Why[]): "approved" | "example" | "none" {
+  if (!why.some(({ code }) => code === "row")) return "none";
+  return why.some(({ code }) => code === "row-example") ? "example" : "approved";
+}
+
 /** One open step as lists show it: what, whose, of which tube, who has it today. */
 export function lineOf(row: StepLine, today: Day) {
   const step = stepOf(row);
@@ -49,8 +55,7 @@ export function lineOf(row: StepLine, today: Day) {
       birthOn: row.birthOn,
     },
     tube: tubeOf(row),
-    /** Its dates come from rows that nobody has approved. */
-    isExample: step.why.some(({ code }) => code === "row-example"),
+    row: rowOf(step.why),
   };
 }
 

@@ -35,6 +35,9 @@ const dateOf = (of: Day): string => `${Number(of.slice(8, 10))} ${monthName(of).
 export const printDay = (of: Day): string =>
   `${weekdayNames[weekdayOf(of) - 1]?.slice(0, 3)} ${dateOf(of)} ${yearOf(of)}`;
 
+/** `3 Apr 1961`: of a birth, which nobody looks up by its weekday. */
+export const printBirth = (of: Day): string => `${dateOf(of)} ${yearOf(of)}`;
+
 /** `Fri 6 Nov 2026, 14:05`, by the clock of that zone. */
 export const printInstant = (at: Instant, where: Zone): string =>
   `${printDay(dayAt(at, where))}, ${clockText(at, where)}`;
