@@ -1,0 +1,80 @@
+import { existsSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
+import { fileURLToPath } from "node:url";
+import type { ClinicCalendar } from "#shared/day/clinic-days.ts";
+import type { Day } from "#shared/day/day.ts";
+import { DomainError } from "#shared/errors/refusal.ts";
+import type { Protocol } from "#shared/protocol/protocol.ts";
+import { openSteps } from "#shared/step/open-steps.ts";
+import type { OpenStep } from "#shared/step/step.ts";
+import type { TubeEvent } from "#shared/tube/event.ts";
+import { fold } from "#shared/tube/fold.ts";
+import { lift } from "#shared/tube/lift.ts";
+import type { PatientTubes } from "#shared/tube/state.ts";
+
+/** An event as a release stored it: the payload at the version of its time. */
+export type FrozenEvent = Omit<TubeEvent, "payload"> & {
+  readonly payloadVersion: number;
+  readonly payload: unknown;
+};
+
+/** What a release leaves behind: events of every kind, with the tables that their pins point into. */
+export type FrozenEvents = {
+  readonly protocol: Protocol;
+  readonly calendar: ClinicCalendar;
+  readonly patients: readonly {
+    readonly name: string;
+    readonly bornOn: Day | null;
+    readonly events: readonly FrozenEvent[];
+  }[];
+};
+
+/** What they must still come to, patient by patient. */
+export type FrozenResults = readonly {
+  readonly name: string;
+  readonly state: PatientTubes;
+  readonly steps: readonly OpenStep[];
+}[];
+
+const FOLDER = fileURLToPath(new URL("../frozen/", import.meta.url));
+const EVENTS = ".events.json";
+const pathOf = (release: string, part: "events" | "expected"): string => `${FOLDER}${release}.${part}.json`;
+const read = (path: string): unknown => JSON.parse(readFileSync(path, "utf8"));
+
+export const frozenReleases = (): string[] =>
+  readdirSync(FOLDER)
+    .filter((name) => name.endsWith(EVENTS))
+    .map((name) => name.slice(0, -EVENTS.length));
+
+export const frozenEvents = (release: string): FrozenEvents =>
+  read(pathOf(release, "events")) as FrozenEvents;
+export const frozenResults = (release: string): FrozenResults =>
+  read(pathOf(release, "expected")) as FrozenResults;
+
+function lifted(event: FrozenEvent): TubeEvent {
+  const { payloadVersion, ...rest } = event;
+  const payload = lift(event.kind, payloadVersion, event.payload);
+  if (!payload.ok) throw new DomainError(payload.refusal);
+  return { ...rest, payload: payload.value } as TubeEvent;
+}
+
+/** What today's code makes of them, as it would stand in JSON. */
+export function resultsOf({ protocol, calendar, patients }: FrozenEvents): FrozenResults {
+  const results = patients.map(({ name, bornOn, events }) => {
+    const state = fold(events.map(lifted));
+    return {
+      name,
+      state,
+      steps: openSteps(state, { protocol: () => protocol, calendar: () => calendar, bornOn }),
+    };
+  });
+  return JSON.parse(JSON.stringify(results)) as FrozenResults;
+}
+
+/** Writes a release's two files. What has been written once is never written again. */
+export function freeze(release: string, events: FrozenEvents): void {
+  const files = [pathOf(release, "events"), pathOf(release, "expected")] as const;
+  for (const file of files) if (existsSync(file)) throw new Error(`${file} is frozen already.`);
+  const [toEvents, toExpected] = files;
+  writeFileSync(toEvents, `${JSON.stringify(events, null, 1)}\n`);
+  writeFileSync(toExpected, `${JSON.stringify(resultsOf(events), null, 1)}\n`);
+}
