@@ -6,9 +6,9 @@ import type { Difference } from "#db/compare-projections.ts";
 import { openDatabase } from "#db/connection.ts";
 import { emptyProjections } from "#db/queries/projections.ts";
 import { inTransaction } from "#db/transaction.ts";
+import { databaseFile } from "#server/commands/database-file.ts";
+import { telling } from "#server/commands/telling.ts";
 import { compareWithRebuilt, proposeSuperseded, rebuildAll } from "#server/record/rebuild.ts";
-import { DomainError } from "#shared/errors/refusal.ts";
-import { refusalSentence } from "#shared/words/refusals.ts";
 
 const name = ({ table, id, found, columns }: Difference): string =>
   `${table} ${id}: ${found} (${columns.join(", ")})`;
@@ -40,16 +40,6 @@ async function rebuild(file: string, write: boolean): Promise<number> {
   }
 }
 
-const file = process.env.DATABASE_FILE;
-if (file === undefined) {
-  console.error("Set DATABASE_FILE to the clinic's database.");
-  process.exitCode = 1;
-} else {
-  try {
-    process.exitCode = await rebuild(file, process.argv.includes("--write"));
-  } catch (error) {
-    if (!(error instanceof DomainError)) throw error;
-    console.error(error.refusals.map(refusalSentence).join("\n"));
-    process.exitCode = 1;
-  }
-}
+await telling(async () => {
+  process.exitCode = await rebuild(databaseFile(), process.argv.includes("--write"));
+});
