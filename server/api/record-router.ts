@@ -1,4 +1,5 @@
 import { procedure, router } from "#server/api/trpc.ts";
+import { besideForm } from "#server/record/beside-form.ts";
 import { confirmDates } from "#server/record/confirm-dates.ts";
 import { openAmendment } from "#server/record/open-amendment.ts";
 import { recordAmendment } from "#server/record/record-amendment.ts";
@@ -26,6 +27,7 @@ const ofTube = (form: FormKind) =>
 
 /** One procedure for each form, so that the access table says line by line who may record what. */
 export const recordRouter = router({
+  beside: recording.query(({ ctx }) => besideForm(ctx.db)),
   tube: ofPatient("placed"),
   conditions: ofPatient("conditions noted"),
   died: ofPatient("died"),

@@ -1,6 +1,7 @@
 import { draftRouter } from "#server/api/draft-router.ts";
 import { listRouter } from "#server/api/list-router.ts";
 import { patientRouter } from "#server/api/patient-router.ts";
+import { protocolRouter } from "#server/api/protocol-router.ts";
 import { readingRouter } from "#server/api/reading-router.ts";
 import { recordRouter } from "#server/api/record-router.ts";
 import { staffRouter } from "#server/api/staff-router.ts";
@@ -11,6 +12,7 @@ export const appRouter = router({
   draft: draftRouter,
   list: listRouter,
   patient: patientRouter,
+  protocol: protocolRouter,
   reading: readingRouter,
   record: recordRouter,
   staff: staffRouter,

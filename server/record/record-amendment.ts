@@ -5,7 +5,7 @@ import { entryContext } from "#server/record/entry-context.ts";
 import type { Doing, RecordedAct } from "#server/record/record-event.ts";
 import { DomainError } from "#shared/errors/refusal.ts";
 import type { Amending } from "#shared/record/act.ts";
-import { readAmendment } from "#shared/record/amend/amend-form.ts";
+import { readAmendment } from "#shared/record/amend/read-amendment.ts";
 
 /** Puts what an entry should have said in its place, with the reason; the first text stays in the story. */
 export function recordAmendment({ db, staff }: Doing, input: Amending): RecordedAct {

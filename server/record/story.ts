@@ -18,6 +18,7 @@ export type StoryEntry = {
   readonly payload: unknown;
   readonly recordedAt: Instant;
   readonly recordedBy: string;
+  readonly recordedById: string;
   /** An undone entry stays in the story, with its reason. */
   readonly standing: "stands" | "corrected" | "undone";
   readonly reason: string | null;
@@ -56,6 +57,7 @@ export function storyOf(
           payload: now?.event.payload ?? event.payload,
           recordedAt: row.recordedAt,
           recordedBy: names.get(row.recordedBy) ?? "",
+          recordedById: row.recordedBy,
           standing: now === undefined ? "undone" : now.amendedBy.length > 0 ? "corrected" : "stands",
           reason: now === undefined || now.amendedBy.length > 0 ? (last?.payload.reason ?? null) : null,
         },

@@ -1,3 +1,4 @@
+import { clinicOf } from "#db/queries/clinic.ts";
 import { identifiersOf } from "#db/queries/patients.ts";
 import { tubeById } from "#db/queries/projections.ts";
 import type { Database } from "#db/sqlite.ts";
@@ -25,6 +26,7 @@ export function viewTube(db: Database, tubeId: string) {
   const { search: _search, contact: _contact, ...identity } = patient;
   return {
     today: day,
+    zone: clinicOf(db).zone,
     patient: { ...identity, identifiers: identifiersOf(db, patientId) },
     conditions: state.conditions,
     died: state.died,
