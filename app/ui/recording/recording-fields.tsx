@@ -10,35 +10,60 @@ type RecordingFieldsProps<V> = {
   readonly texts: Texts;
   readonly problems: readonly Problem[];
   readonly typed: (field: string) => void;
+  /** What stands right after one field: a warning where the fact is entered. */
+  readonly after?: { readonly field: keyof V & string; readonly says: ReactNode } | undefined;
 };
 
-/** The fields, each with what was understood. A field speaks of what is to mend once it has been left, not while it is typed in. */
-export function RecordingFields<V>({ plan, texts, problems, typed }: RecordingFieldsProps<V>): ReactNode {
+/**
+ * The fields, each with what was understood; those that most entries do without stand folded away. A field speaks of what is to
+ * mend once it has been left, not while it is typed in.
+ */
+export function RecordingFields<V>(props: RecordingFieldsProps<V>): ReactNode {
+  const { plan, texts, problems, typed, after } = props;
   const { fields } = plan;
   const [opening] = useState(() => openingTexts(plan));
   const [left, setLeft] = useState<ReadonlySet<string>>(new Set());
 
+  const field = (name: keyof V & string): ReactNode => {
+    const { label, hint, choices, long } = fields[name];
+    const reading = readField(fields[name], texts[name] ?? "");
+    const refused = problems.find((problem) => problem.field === name)?.sentence;
+    const unreadable = left.has(name) && texts[name] !== "" ? reading.problem : undefined;
+    return (
+      <Field
+        key={name}
+        {...{ name, label, hint, choices, long }}
+        echo={reading.echo}
+        problem={refused ?? unreadable}
+        control={{
+          defaultValue: opening[name],
+          onInput: () => typed(name),
+          onBlur: () => setLeft((before) => new Set([...before, name])),
+        }}
+      />
+    );
+  };
+  const shown = namesOf(fields).filter((name) => fields[name].detail !== true);
+  const folded = namesOf(fields).filter((name) => fields[name].detail === true);
+  const used = folded.some(
+    (name) => opening[name] !== (fields[name].initial ?? "") || problems.some((each) => each.field === name),
+  );
   return (
     <div className={styles.fields}>
-      {namesOf(fields).map((name) => {
-        const { label, hint, choices, long } = fields[name];
-        const reading = readField(fields[name], texts[name] ?? "");
-        const refused = problems.find((problem) => problem.field === name)?.sentence;
-        const unreadable = left.has(name) && texts[name] !== "" ? reading.problem : undefined;
-        return (
-          <Field
-            key={name}
-            {...{ name, label, hint, choices, long }}
-            echo={reading.echo}
-            problem={refused ?? unreadable}
-            control={{
-              defaultValue: opening[name],
-              onInput: () => typed(name),
-              onBlur: () => setLeft((before) => new Set([...before, name])),
-            }}
-          />
-        );
-      })}
+      {shown.flatMap((name) => (name === after?.field ? [field(name), after.says] : [field(name)]))}
+      {folded.length > 0 && <Folded open={used}>{folded.map(field)}</Folded>}
     </div>
+  );
+}
+
+/** Opens by itself where something stands in it or is to mend, and stays; closed, its fields still count. */
+function Folded({ open, children }: { readonly open: boolean; readonly children: ReactNode }): ReactNode {
+  const [opened, setOpened] = useState(open);
+  if (open && !opened) setOpened(true);
+  return (
+    <details className={styles.folded} open={opened || undefined}>
+      <summary>More that is known</summary>
+      {children}
+    </details>
   );
 }

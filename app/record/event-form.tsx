@@ -1,0 +1,92 @@
+"use client";
+
+import type { ReactNode } from "react";
+import { api } from "#app/_trpc/client.ts";
+import type { EventFormProps } from "#app/record/form-props.ts";
+import { patientProcedures, tubeProcedures } from "#app/record/procedures.ts";
+import { Recorded } from "#app/record/recorded.tsx";
+import { draftStore } from "#app/ui/recording/draft-store.ts";
+import type { Act } from "#app/ui/recording/use-recording.ts";
+import { RecordingForm } from "#app/ui/recording-form.tsx";
+import { amendForm } from "#shared/record/amend/amend-form.ts";
+import type { FormKind } from "#shared/record/event-forms.ts";
+import { type FieldSpecs, namesOf, type Texts } from "#shared/record/field-spec.ts";
+import type { FormContext } from "#shared/record/form.ts";
+import { actLabels } from "#shared/words/acts.ts";
+
+/** One form as data, as far as a page shows it. */
+export type ShownForm<V> = { readonly fields: (context: FormContext) => FieldSpecs<V> };
+
+type Warnings<V> = Pick<Parameters<typeof RecordingForm<V, unknown>>[0], "after" | "beneath">;
+
+type Props<V> = EventFormProps & { readonly form: ShownForm<V>; readonly warnings?: Warnings<V> };
+
+const isOf = <F extends FormKind>(forms: Readonly<Record<F, string>>, kind: FormKind): kind is F =>
+  Object.hasOwn(forms, kind);
+
+/** Sends what was typed to the procedure of this form, or as an amendment of the entry that it corrects. */
+function sendOf({ kind, patientId, tubeId, amends }: EventFormProps) {
+  return (texts: Texts, act: Act) => {
+    const said = { ...act, texts, patientId };
+    if (amends !== null) return api.record.amended.mutate({ ...said, eventId: amends.eventId });
+    if (isOf(patientProcedures, kind)) return api.record[patientProcedures[kind]].mutate(said);
+    if (isOf(tubeProcedures, kind) && tubeId !== null)
+      return api.record[tubeProcedures[kind]].mutate({ ...said, tubeId });
+    throw new Error(`no procedure takes "${kind}"`);
+  };
+}
+
+/** What stands in the entry is shown, also where a new one would stand folded away. */
+const opened = <V,>(fields: FieldSpecs<V>, texts: Texts): FieldSpecs<V> =>
+  Object.fromEntries(
+    namesOf(fields).map((name) => {
+      const { initial = "", detail = false, ...spec } = fields[name];
+      const text = texts[name] ?? initial;
+      return [name, { ...spec, initial: text, detail: detail && text === initial }];
+    }),
+  ) as unknown as FieldSpecs<V>;
+
+/** A form that records an event, or corrects one. */
+export function EventForm<V>(props: Props<V>): ReactNode {
+  const { form, kind, context, amends } = props;
+  const fields = form.fields(context);
+  return amends === null ? (
+    <Form {...props} fields={fields} name={`record.${kind.replaceAll(" ", "-")}`} act={actLabels[kind]} />
+  ) : (
+    <Form
+      {...props}
+      fields={{ ...amendForm.fields(), ...opened(fields, amends.texts) }}
+      name="record.amended"
+      act="Correct the entry"
+    />
+  );
+}
+
+type FormProps<V> = Omit<Props<V>, "form"> & {
+  readonly fields: FieldSpecs<V>;
+  readonly name: string;
+  readonly act: string;
+};
+
+function Form<V>(props: FormProps<V>): ReactNode {
+  const { fields, name, act, patientId, tubeId, amends, lastSeen, draft, leaveTo, warnings } = props;
+  return (
+    <RecordingForm
+      {...warnings}
+      fields={fields}
+      act={act}
+      lastSeen={lastSeen}
+      draft={draft}
+      drafts={draftStore(name, amends?.eventId ?? tubeId ?? patientId)}
+      send={sendOf(props)}
+      leaveTo={leaveTo}
+      saved={(result) => (
+        <Recorded said={`${act}: saved.`} actId={result.actId}>
+          <a href={result.tubeId === null ? leaveTo : `/tubes/${result.tubeId}`}>
+            {result.tubeId === null ? "To the patient" : "To the tube"}
+          </a>
+        </Recorded>
+      )}
+    />
+  );
+}

@@ -1,0 +1,22 @@
+import type { StoredDraft } from "#app/ui/recording/use-draft.ts";
+import type { PassageRows } from "#shared/fit/passage.ts";
+import type { TubeInPlace } from "#shared/fit/planned-passages.ts";
+import type { FormKind } from "#shared/record/event-forms.ts";
+import type { Texts } from "#shared/record/field-spec.ts";
+import type { FormContext } from "#shared/record/form.ts";
+
+/** What a recording page hands to the browser: plain data, from which the one form that it shows is made. */
+export type EventFormProps = {
+  readonly kind: FormKind;
+  readonly patientId: string;
+  readonly tubeId: string | null;
+  readonly context: FormContext;
+  readonly lastSeen: number;
+  readonly draft: StoredDraft | null;
+  /** Where Escape leads, and where one goes on after saving. */
+  readonly leaveTo: string;
+  /** Set where an entry is corrected: which, and what it says now, as typed today. */
+  readonly amends: { readonly eventId: string; readonly texts: Texts } | null;
+  /** What decides whether a wire passes; null where the form asks of no wire. */
+  readonly passage: { readonly tube: TubeInPlace; readonly rows: PassageRows } | null;
+};

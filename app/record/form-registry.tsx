@@ -1,0 +1,66 @@
+"use client";
+
+import dynamic from "next/dynamic";
+import type { ComponentType, ReactNode } from "react";
+import { EventForm, type ShownForm } from "#app/record/event-form.tsx";
+import type { EventFormProps } from "#app/record/form-props.ts";
+import type { FormKind } from "#shared/record/event-forms.ts";
+
+/** A form's data as a component. */
+const shown = <V,>(form: ShownForm<V>): { default: ComponentType<EventFormProps> } => ({
+  default: (props) => <EventForm {...props} form={form} />,
+});
+
+const opening = dynamic(() =>
+  import("#shared/record/tube/opening-form.ts").then(({ openingForm }) => shown(openingForm)),
+);
+
+/** Each form with the part of the script that holds it: a page loads its own and no other. */
+const forms: { readonly [K in FormKind]: ComponentType<EventFormProps> } = {
+  placed: opening,
+  "taken over": opening,
+  checked: dynamic(() => import("#shared/record/tube/check-form.ts").then((m) => shown(m.checkForm))),
+  exchanged: dynamic(() => import("#shared/record/tube/renewal-form.ts").then((m) => shown(m.exchangeForm))),
+  upsized: dynamic(() => import("#shared/record/tube/renewal-form.ts").then((m) => shown(m.upsizeForm))),
+  salvaged: dynamic(() => import("#shared/record/tube/renewal-form.ts").then((m) => shown(m.salvageForm))),
+  "new puncture": dynamic(() =>
+    import("#shared/record/tube/renewal-form.ts").then((m) => shown(m.newPunctureForm)),
+  ),
+  capped: dynamic(() => import("#shared/record/tube/capping-forms.ts").then((m) => shown(m.capForm))),
+  uncapped: dynamic(() => import("#shared/record/tube/capping-forms.ts").then((m) => shown(m.uncapForm))),
+  "tip position": dynamic(() => import("#shared/record/tube/tip-form.ts").then((m) => shown(m.tipForm))),
+  "partly dislodged": dynamic(() =>
+    import("#shared/record/tube/dislodged-forms.ts").then((m) => shown(m.partlyDislodgedForm)),
+  ),
+  "fell out": dynamic(() =>
+    import("#shared/record/tube/dislodged-forms.ts").then((m) => shown(m.fellOutForm)),
+  ),
+  "not replaced": dynamic(() =>
+    import("#shared/record/tube/dislodged-forms.ts").then((m) => shown(m.notReplacedForm)),
+  ),
+  converted: dynamic(() =>
+    import("#shared/record/tube/conversion-form.ts").then((m) => shown(m.conversionForm)),
+  ),
+  removed: dynamic(() => import("#shared/record/tube/removal-form.ts").then((m) => shown(m.removalForm))),
+  died: dynamic(() => import("#shared/record/patient/death-form.ts").then((m) => shown(m.deathForm))),
+  "facts noted": dynamic(() => import("#shared/record/tube/facts-form.ts").then((m) => shown(m.factsForm))),
+  verified: dynamic(() => import("#shared/record/tube/verify-form.ts").then((m) => shown(m.verifyForm))),
+  "clock dated": dynamic(() => import("#shared/record/tube/clock-form.ts").then((m) => shown(m.clockForm))),
+  "plan recorded": dynamic(() => import("#shared/record/tube/plan-form.ts").then((m) => shown(m.planForm))),
+  "exchange planned": dynamic(() =>
+    import("#app/record/planned-exchange.tsx").then((m) => ({ default: m.PlannedExchange })),
+  ),
+  "conditions noted": dynamic(() =>
+    import("#shared/record/patient/conditions-form.ts").then((m) => shown(m.conditionsForm)),
+  ),
+  "step assigned": dynamic(() =>
+    import("#shared/record/tube/assign-form.ts").then((m) => shown(m.assignForm)),
+  ),
+  called: dynamic(() => import("#shared/record/tube/call-form.ts").then((m) => shown(m.callForm))),
+};
+
+/** The form of this kind. */
+export function RecordEvent(props: EventFormProps): ReactNode {
+  const Form = forms[props.kind];
+  return <Form {...props} />;
+}

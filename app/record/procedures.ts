@@ -1,0 +1,56 @@
+import { isProcedure, may } from "#shared/access/may.ts";
+import type { Person } from "#shared/access/person.ts";
+import type { FormKind } from "#shared/record/event-forms.ts";
+
+/** Each form about one tube with the procedure of the API that takes what was typed in it. */
+export const tubeProcedures = {
+  checked: "checked",
+  exchanged: "exchanged",
+  upsized: "upsized",
+  salvaged: "salvaged",
+  "new puncture": "newPuncture",
+  capped: "capped",
+  uncapped: "uncapped",
+  "tip position": "tipPosition",
+  "partly dislodged": "partlyDislodged",
+  "fell out": "fellOut",
+  "not replaced": "notReplaced",
+  converted: "converted",
+  removed: "removed",
+  "facts noted": "factsNoted",
+  verified: "verified",
+  "clock dated": "clockDated",
+  "plan recorded": "planRecorded",
+  "exchange planned": "exchangePlanned",
+  "step assigned": "stepAssigned",
+  called: "called",
+} as const satisfies Partial<Record<FormKind, string>>;
+export type TubeForm = keyof typeof tubeProcedures;
+
+/** The same for forms about a patient. */
+export const patientProcedures = {
+  placed: "tube",
+  "conditions noted": "conditions",
+  died: "died",
+} as const satisfies Partial<Record<FormKind, string>>;
+export type PatientForm = keyof typeof patientProcedures;
+
+/** The last part of a form's address: "new-puncture". */
+export const slugOf = (form: TubeForm | PatientForm): string => form.replaceAll(" ", "-");
+
+const found = <F extends string>(forms: Readonly<Record<F, string>>, slug: string): F | undefined =>
+  (Object.keys(forms) as F[]).find((form) => form.replaceAll(" ", "-") === slug);
+
+export const tubeFormOf = (slug: string): TubeForm | undefined => found(tubeProcedures, slug);
+export const patientFormOf = (slug: string): PatientForm | undefined => found(patientProcedures, slug);
+
+/** Whether this person may record by this form, as the access table says. */
+export function mayRecord(person: Person, form: TubeForm | PatientForm): boolean {
+  const path = `record.${{ ...tubeProcedures, ...patientProcedures }[form]}`;
+  return isProcedure(path) && may(person, path);
+}
+
+export const tubeFormHref = (tubeId: string, form: TubeForm): string =>
+  `/tubes/${tubeId}/record/${slugOf(form)}`;
+export const patientFormHref = (patientId: string, form: PatientForm): string =>
+  `/patients/${patientId}/record/${slugOf(form)}`;
