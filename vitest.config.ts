@@ -12,6 +12,7 @@ const zoneProject = (zone: string) => ({
     include: ["shared/day/**/*.test.ts", "shared/step/**/*.test.ts", "shared/output/**/*.test.ts"],
     pool: "forks" as const,
     env: { TZ: zone },
+    isolate: false,
     setupFiles: ["tests/support/assert-zone.ts", ...setupFiles],
   },
 });
@@ -19,7 +20,15 @@ const zoneProject = (zone: string) => ({
 export default defineConfig({
   test: {
     projects: [
-      { test: { name: "unit", include: ["shared/**/*.test.ts", "tests/app/**/*.test.ts"], setupFiles } },
+      // Pure functions share a worker: loading everything anew for each file takes four times as long.
+      {
+        test: {
+          name: "unit",
+          include: ["shared/**/*.test.ts", "tests/app/**/*.test.ts"],
+          setupFiles,
+          isolate: false,
+        },
+      },
       ...zones.map(zoneProject),
       {
         test: {
