@@ -66,7 +66,7 @@ describe("an age", () => {
   });
 
   it("of a span is the longest for the catheter and the shortest for the tract", () => {
-    const march = tube(takenOver({ on: "2026-03-01..2026-03-31", tractSince: "2026-01-01..2026-01-31" }));
+    const march = tube(takenOver({ on: "2026-03", tractSince: "2026-01-01..2026-01-31" }));
     // From 1 March 31 days, from 31 January 60.
     expect(catheterAge(march, day("2026-04-01"))).toEqual(known(31, false));
     expect(tractAge(march, day("2026-04-01"))).toEqual(known(60, false));
@@ -78,7 +78,7 @@ describe("an age", () => {
   });
 
   it("of an undated tract is at least the catheter's, counted from its latest day", () => {
-    const march = tube(takenOver({ on: "2026-03-01..2026-03-31", tractSince: "?" }));
+    const march = tube(takenOver({ on: "2026-03", tractSince: "?" }));
     expect(tractAge(march, day("2026-04-01"))).toEqual(known(1, false));
   });
 

@@ -1,7 +1,8 @@
 import { describe, expect, it } from "vitest";
-import { onDay, whenUnknown } from "#shared/day/when.ts";
+import { whenUnknown } from "#shared/day/when.ts";
 import {
   amended,
+  called,
   capped,
   checked,
   converted,
@@ -10,6 +11,7 @@ import {
   exchanged,
   fellOut,
   history,
+  notReplaced,
   placed,
   removed,
   takenOver,
@@ -99,7 +101,7 @@ describe("the order of entries", () => {
 
 describe("a span is cut to what is possible", () => {
   const open = placed({ id: "p", on: "2026-03-10" });
-  const march = "2026-03-01..2026-03-31";
+  const march = "2026-03";
 
   it.each([
     ["an exchange after the placement", [exchanged({ id: "x", on: march })], "2026-03-10..2026-03-31"],
@@ -115,6 +117,35 @@ describe("a span is cut to what is possible", () => {
       "2026-03-25..2026-03-31",
     ],
     [
+      "a decision not to replace after the loss",
+      [fellOut({ on: "2026-03-20" }), notReplaced({ id: "x", on: march })],
+      "2026-03-20..2026-03-31",
+    ],
+    [
+      "a conversion after the last thing that happened to the old tube",
+      [capped({ on: "2026-03-20" }), converted({ id: "x", on: march })],
+      "2026-03-20..2026-03-31",
+    ],
+    [
+      "what happens to the new tube after the conversion",
+      [converted({ on: "2026-03-15" }), capped({ id: "x", tube: "tube-2", on: march })],
+      "2026-03-15..2026-03-31",
+    ],
+    [
+      "what happens to the last of a chain after the last conversion",
+      [
+        converted({ on: "2026-03-22", closes: "tube-2", opens: "tube-3" }),
+        converted({ on: "2026-03-15" }),
+        capped({ id: "x", tube: "tube-3", on: march }),
+      ],
+      "2026-03-22..2026-03-31",
+    ],
+    [
+      "not by a call, which may follow the end",
+      [called({ on: "2026-03-25" }), removed({ id: "x", on: march })],
+      "2026-03-10..2026-03-31",
+    ],
+    [
       "not by what came later",
       [exchanged({ on: "2026-04-02" }), removed({ id: "x", on: march })],
       "2026-03-10..2026-03-31",
@@ -128,10 +159,16 @@ describe("a span is cut to what is possible", () => {
     expect(dayOf("x", open, ...entries)).toEqual(when(cut));
   });
 
-  it("to one day where one is left", () => {
-    expect(dayOf("x", open, exchanged({ id: "x", on: "2026-03-01..2026-03-10" }))).toEqual(
-      onDay(when("2026-03-10").earliest!),
-    );
+  it.each([
+    ["an exchange", [exchanged({ id: "x", on: "2026-03-01..2026-03-10" })], "2026-03-10"],
+    ["a removal", [exchanged({ on: "2026-03-31" }), removed({ id: "x", on: march })], "2026-03-31"],
+  ])("to one day where one is left: %s", (_name, entries, cut) => {
+    expect(dayOf("x", open, ...entries)).toEqual(when(cut));
+  });
+
+  it("and stays a month where all of it is possible", () => {
+    const first = placed({ on: "2026-03-01" });
+    expect(dayOf("x", first, exchanged({ id: "x", on: march }))).toEqual(when(march));
   });
 });
 

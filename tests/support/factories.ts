@@ -1,5 +1,5 @@
 import type { ClinicCalendar } from "#shared/day/clinic-days.ts";
-import { day } from "#shared/day/day.ts";
+import { day, lastOfMonth } from "#shared/day/day.ts";
 import { onDay, type When, whenUnknown } from "#shared/day/when.ts";
 import { exampleProtocol } from "#shared/protocol/example.ts";
 import { lengthOf } from "#shared/size/exact-length.ts";
@@ -21,10 +21,13 @@ import type { Side } from "#shared/tube/vocabulary.ts";
 export const F = (figure: number): Length => lengthOf(figure, "F");
 export const inch = (figure: number): Length => lengthOf(figure, "in");
 
-/** A day, a span "2026-03-01..2026-03-31", or "?" for unknown. */
+/** A day, a month "2026-03", a span "2026-03-10..2026-03-31", or "?" for unknown. */
 export function when(text: string): When {
   if (text === "?") return whenUnknown;
   const [from = "", to] = text.split("..");
+  const [year = "", month = "", date] = from.split("-");
+  if (date === undefined)
+    return { precision: "month", earliest: day(`${from}-01`), latest: lastOfMonth(+year, +month) };
   if (to === undefined) return onDay(day(from));
   return { precision: "span", earliest: day(from), latest: day(to) };
 }
