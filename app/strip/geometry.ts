@@ -1,7 +1,7 @@
 import { type Axis, type Place, placeOf } from "#app/strip/axis.ts";
 import { type Day, daysBetween, later } from "#shared/day/day.ts";
 import type { EventKind } from "#shared/tube/payloads.ts";
-import { isMarked, type StripMark } from "#shared/tube/strip.ts";
+import type { StripMark } from "#shared/tube/strip.ts";
 
 /** What a dwell strip is drawn from. Days that nobody knows are null. */
 export type StripFacts = {
@@ -75,8 +75,7 @@ export function startOn(drawn: Drawn, earliest: Day | null, latest: Day | null):
 
 function marksOn(drawn: Drawn, marks: readonly StripMark[]): DrawnMark[] {
   const kindsOn = new Map<Day, Set<EventKind>>();
-  for (const { on, kind } of marks.filter(({ kind }) => isMarked(kind)))
-    kindsOn.set(on, (kindsOn.get(on) ?? new Set()).add(kind));
+  for (const { on, kind } of marks) kindsOn.set(on, (kindsOn.get(on) ?? new Set()).add(kind));
   return [...kindsOn]
     .map(([on, kinds]) => ({ on, at: at(drawn, on), kinds: [...kinds] }))
     .filter((mark) => isOn(mark.at))

@@ -1,7 +1,6 @@
 import type { StripFacts } from "#app/strip/geometry.ts";
 import { type Day, daysBetween } from "#shared/day/day.ts";
 import { printDay } from "#shared/day/print-day.ts";
-import { isMarked } from "#shared/tube/strip.ts";
 
 const daysInPlace = (count: number): string => `${count} ${count === 1 ? "day" : "days"} in place`;
 
@@ -20,10 +19,7 @@ const windowDay = (word: string, day: Day | null): string[] =>
 
 /** "checked Thu 3 Sep 2026; capped Mon 2 Nov 2026": the diamonds by name; empty when there are none. */
 export const marksText = (marks: StripFacts["marks"]): string =>
-  marks
-    .filter(({ kind }) => isMarked(kind))
-    .map(({ kind, on }) => `${kind} ${printDay(on)}`)
-    .join("; ");
+  marks.map(({ kind, on }) => `${kind} ${printDay(on)}`).join("; ");
 
 /** Everything that a strip draws, as one line of text: its clock, its window, its events. */
 export function stripText(facts: StripFacts): string {

@@ -179,8 +179,8 @@ CREATE TABLE `open_steps` (
 	CONSTRAINT "open_steps_why_is_json" CHECK(json_valid("open_steps"."why"))
 ) STRICT;
 --> statement-breakpoint
-CREATE INDEX `open_steps_due_list` ON `open_steps` (`due_on`,`rank`,`id`);--> statement-breakpoint
-CREATE INDEX `open_steps_past_latest` ON `open_steps` (`latest_on`,`rank`,`id`);--> statement-breakpoint
+CREATE INDEX `open_steps_due_list` ON `open_steps` (`rank`,`due_on`,`id`);--> statement-breakpoint
+CREATE INDEX `open_steps_past_latest` ON `open_steps` (`rank`,`latest_on`,`id`);--> statement-breakpoint
 CREATE INDEX `open_steps_by_patient` ON `open_steps` (`patient_id`,`due_on`,`rank`,`id`);--> statement-breakpoint
 CREATE INDEX `open_steps_by_tube` ON `open_steps` (`tube_id`,`due_on`,`rank`,`id`);--> statement-breakpoint
 CREATE INDEX `open_steps_by_owner` ON `open_steps` (`owner_staff_id`);--> statement-breakpoint

@@ -1,25 +1,11 @@
-import {
-  and,
-  asc,
-  count,
-  eq,
-  gte,
-  inArray,
-  isNotNull,
-  isNull,
-  lt,
-  lte,
-  ne,
-  or,
-  type SQL,
-  sql,
-} from "drizzle-orm";
+import { and, asc, count, eq, gte, inArray, isNull, lt, lte, or, sql } from "drizzle-orm";
 import { prepared } from "#db/prepared.ts";
 import { patientIdentifiers, patients } from "#db/schema/patients.ts";
 import { openSteps, tubes } from "#db/schema/projections.ts";
 import { staff } from "#db/schema/staff.ts";
 import type { Database } from "#db/sqlite.ts";
 import type { Day } from "#shared/day/day.ts";
+import { listRank } from "#shared/step/list-rank.ts";
 
 const shown = {
   id: openSteps.id,
@@ -71,25 +57,18 @@ export type StepLine = ReturnType<ReturnType<typeof rows>["all"]>[number];
 const today = sql.placeholder("today");
 const limit = sql.placeholder("limit");
 
-/** Work that hangs on the catheter's clock; a tube without any date stands among it, once. */
-const ofTheClock = (): SQL | undefined =>
-  or(
-    inArray(openSteps.kind, ["exchange", "remove or exchange", "remove", "review"]),
-    and(inArray(openSteps.kind, ["assess the date", "no row"]), isNull(tubes.clockEarliest)),
-  );
-
-const byDue = [asc(openSteps.dueOn), asc(openSteps.rank), asc(openSteps.id)];
+const byDue = [asc(openSteps.dueOn), asc(openSteps.id)];
 
 /** Where the next page of the due list goes on: after this step. */
-export type DuePlace = { readonly dueOn: Day; readonly rank: number; readonly id: string };
+export type DuePlace = { readonly dueOn: Day; readonly id: string };
 
-const START: DuePlace = { dueOn: "1900-01-01" as Day, rank: 0, id: "" };
+const START: DuePlace = { dueOn: "1900-01-01" as Day, id: "" };
 
-const afterPlace = sql`(${openSteps.dueOn}, ${openSteps.rank}, ${openSteps.id}) > (${sql.placeholder("dueOn")}, ${sql.placeholder("rank")}, ${sql.placeholder("id")})`;
+const afterPlace = sql`(${openSteps.dueOn}, ${openSteps.id}) > (${sql.placeholder("dueOn")}, ${sql.placeholder("id")})`;
 
 const dueList = prepared((orm) =>
   rows(orm)
-    .where(and(afterPlace, ofTheClock()))
+    .where(and(eq(openSteps.rank, listRank.clock), afterPlace))
     .orderBy(...byDue)
     .limit(limit)
     .prepare(),
@@ -101,42 +80,35 @@ export const dueSteps = (db: Database, size: number, place: DuePlace = START): r
 
 const urgent = prepared((orm) =>
   rows(orm)
-    .where(eq(openSteps.rank, 0))
+    .where(eq(openSteps.rank, listRank.urgent))
     .orderBy(...byDue)
     .limit(limit)
     .prepare(),
 );
 
-const isPastLatest = () =>
-  and(lt(openSteps.latestOn, today), eq(openSteps.rank, 1), ne(openSteps.kind, "call"));
+const isPastLatest = () => and(eq(openSteps.rank, listRank.clock), lt(openSteps.latestOn, today));
 
 const pastLatest = prepared((orm) =>
-  rows(orm)
-    .where(isPastLatest())
-    .orderBy(asc(openSteps.latestOn), asc(openSteps.rank), asc(openSteps.id))
-    .limit(limit)
-    .prepare(),
+  rows(orm).where(isPastLatest()).orderBy(asc(openSteps.latestOn), asc(openSteps.id)).limit(limit).prepare(),
 );
 
-/** A call in its days, an exchange planned for today, a step whose target has come and whose latest date has not passed. */
-const isDueToday = () =>
-  and(
-    eq(openSteps.rank, 1),
-    or(
-      and(eq(openSteps.kind, "call"), lte(openSteps.ownerFrom, today)),
-      and(
-        ne(openSteps.kind, "call"),
-        or(
-          and(lte(openSteps.dueOn, today), or(isNull(openSteps.latestOn), gte(openSteps.latestOn, today))),
-          and(isNotNull(tubes.plannedOn), eq(tubes.plannedOn, today)),
-        ),
-      ),
-    ),
+/** Tubes whose exchange is planned for today; each arm of `isDueToday` must be answered by an index of its own. */
+const plannedToday = (orm: Database["orm"]) =>
+  inArray(openSteps.tubeId, orm.select({ id: tubes.id }).from(tubes).where(eq(tubes.plannedOn, today)));
+
+const onTime = () => or(isNull(openSteps.latestOn), gte(openSteps.latestOn, today));
+
+/** A call whose days have come, an exchange planned for today, a step whose target has come and whose latest date has not passed. */
+const isDueToday = (orm: Database["orm"]) =>
+  or(
+    and(eq(openSteps.rank, listRank.call), lte(openSteps.dueOn, today)),
+    and(eq(openSteps.rank, listRank.clock), lte(openSteps.dueOn, today), onTime()),
+    and(plannedToday(orm), eq(openSteps.rank, listRank.clock), onTime()),
   );
 
 const dueToday = prepared((orm) =>
   rows(orm)
-    .where(isDueToday())
+    .where(isDueToday(orm))
     .orderBy(...byDue)
     .limit(limit)
     .prepare(),
@@ -144,32 +116,25 @@ const dueToday = prepared((orm) =>
 
 const looseEnds = prepared((orm) =>
   rows(orm)
-    .where(eq(openSteps.rank, 2))
+    .where(eq(openSteps.rank, listRank.looseEnd))
     .orderBy(...byDue)
     .limit(limit)
     .prepare(),
 );
 
-const kindCounts = prepared((orm) =>
+const counted = (orm: Database["orm"]) => orm.select({ count: count() }).from(openSteps).$dynamic();
+
+const urgentCount = prepared((orm) => counted(orm).where(eq(openSteps.rank, listRank.urgent)).prepare());
+const pastLatestCount = prepared((orm) => counted(orm).where(isPastLatest()).prepare());
+const dueTodayCount = prepared((orm) => counted(orm).where(isDueToday(orm)).prepare());
+
+const looseEndCounts = prepared((orm) =>
   orm
-    .select({ rank: openSteps.rank, kind: openSteps.kind, count: count() })
+    .select({ kind: openSteps.kind, count: count() })
     .from(openSteps)
-    .where(ne(openSteps.rank, 1))
-    .groupBy(openSteps.rank, openSteps.kind)
+    .where(eq(openSteps.rank, listRank.looseEnd))
+    .groupBy(openSteps.kind)
     .orderBy(asc(openSteps.kind))
-    .prepare(),
-);
-
-const pastLatestCount = prepared((orm) =>
-  orm.select({ count: count() }).from(openSteps).where(isPastLatest()).prepare(),
-);
-
-const dueTodayCount = prepared((orm) =>
-  orm
-    .select({ count: count() })
-    .from(openSteps)
-    .leftJoin(tubes, eq(tubes.id, openSteps.tubeId))
-    .where(isDueToday())
     .prepare(),
 );
 
@@ -191,16 +156,12 @@ export type StepCounts = {
 };
 
 /** How many steps stand behind each part of a day's list, however many of them are shown; loose ends by their kind. */
-export function stepCounts(db: Database, on: Day): StepCounts {
-  const kinds = kindCounts(db).all();
-  const urgentOf = kinds.filter(({ rank }) => rank === 0);
-  return {
-    urgent: urgentOf.reduce((sum, { count }) => sum + count, 0),
-    pastLatest: pastLatestCount(db).get({ today: on })?.count ?? 0,
-    dueToday: dueTodayCount(db).get({ today: on })?.count ?? 0,
-    looseEnds: kinds.filter(({ rank }) => rank === 2).map(({ kind, count }) => ({ kind, count })),
-  };
-}
+export const stepCounts = (db: Database, on: Day): StepCounts => ({
+  urgent: urgentCount(db).get()?.count ?? 0,
+  pastLatest: pastLatestCount(db).get({ today: on })?.count ?? 0,
+  dueToday: dueTodayCount(db).get({ today: on })?.count ?? 0,
+  looseEnds: looseEndCounts(db).all(),
+});
 
 const ofPatient = prepared((orm) =>
   rows(orm)

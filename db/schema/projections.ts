@@ -7,6 +7,7 @@ import { staff } from "#db/schema/staff.ts";
 import { calendarVersions, protocolVersions } from "#db/schema/versions.ts";
 import { type StaffRole, staffRoles } from "#shared/access/roles.ts";
 import type { Length } from "#shared/size/length.ts";
+import type { ListRank } from "#shared/step/list-rank.ts";
 
 /** Projection: one row a tube, computed from its patient's events and written again with each of them. */
 export const tubes = sqliteTable(
@@ -59,7 +60,8 @@ export const openSteps = sqliteTable(
       .references(() => patients.id, { onDelete: "restrict" }),
     tubeId: id("tube_id").references(() => tubes.id, { onDelete: "restrict" }),
     kind: text("kind").notNull(),
-    rank: integer("rank").notNull(),
+    /** In which part of the lists it stands (shared/step/list-rank.ts). */
+    rank: integer("rank").$type<ListRank>().notNull(),
     earliestOn: dayText("earliest_on"),
     targetOn: dayText("target_on"),
     latestOn: dayText("latest_on"),
@@ -94,10 +96,10 @@ export const openSteps = sqliteTable(
     ),
     ...areFlags("open_steps", t.provisional),
     ...areJson("open_steps", t.why),
-    // query: due list
-    index("open_steps_due_list").on(t.dueOn, t.rank, t.id),
+    // query: due list, and every other part of the lists
+    index("open_steps_due_list").on(t.rank, t.dueOn, t.id),
     // query: past latest
-    index("open_steps_past_latest").on(t.latestOn, t.rank, t.id),
+    index("open_steps_past_latest").on(t.rank, t.latestOn, t.id),
     // query: open steps of one patient
     index("open_steps_by_patient").on(t.patientId, t.dueOn, t.rank, t.id),
     // query: open steps of one tube

@@ -5,7 +5,7 @@ import { todayList } from "#server/lists/today-list.ts";
 import { whoSawWhat } from "#server/lists/who-saw-what.ts";
 import { daySchema } from "#shared/day/when-schema.ts";
 
-const placeSchema = z.strictObject({ dueOn: daySchema, rank: z.int(), id: z.string().max(200) });
+const placeSchema = z.strictObject({ dueOn: daySchema, id: z.string().max(200) });
 
 export const listRouter = router({
   today: procedure.meta({ subject: { kind: "list", name: "today" } }).query(({ ctx }) => todayList(ctx.db)),

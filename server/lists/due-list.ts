@@ -11,8 +11,7 @@ export function dueList(db: Database, place?: DuePlace) {
   const rows = dueSteps(db, DUE_PAGE + 1, place);
   const page = rows.slice(0, DUE_PAGE);
   const last = page.at(-1);
-  const next =
-    rows.length > DUE_PAGE && last !== undefined ? { dueOn: last.dueOn, rank: last.rank, id: last.id } : null;
+  const next = rows.length > DUE_PAGE && last !== undefined ? { dueOn: last.dueOn, id: last.id } : null;
   const day = today(db);
   return { today: day, lines: page.map((row) => lineOf(row, day)), next };
 }

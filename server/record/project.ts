@@ -1,22 +1,10 @@
 import type { Projection, StepRow, TubeRow } from "#db/queries/projections.ts";
-import { isLooseEnd, isUrgent, type OpenStep, RULES_VERSION } from "#shared/step/step.ts";
+import { type ListRank, rankOf } from "#shared/step/list-rank.ts";
+import { type OpenStep, RULES_VERSION } from "#shared/step/step.ts";
 import { known } from "#shared/tube/certainty.ts";
 import { tubeName } from "#shared/tube/name.ts";
-import type { PatientTubes, StoryLine, TubeState } from "#shared/tube/state.ts";
-import type { StripMark } from "#shared/tube/strip.ts";
-
-/** Rank in lists: what needs somebody now, dated work, then what is missing in a record. */
-const rankOf = (step: OpenStep): number => (isUrgent(step.kind) ? 0 : isLooseEnd(step.kind) ? 2 : 1);
-
-/** Events from the start of the catheter's clock on: what the dwell strip marks. */
-function stripOf(tube: TubeState): readonly StripMark[] {
-  const since = tube.catheter.since.earliest;
-  const marks = (line: StoryLine): readonly StripMark[] =>
-    line.when.earliest === null || (since !== null && line.when.earliest < since)
-      ? []
-      : [{ on: line.when.earliest, kind: line.kind }];
-  return tube.story.filter((line) => line.eventId !== tube.catheter.eventId).flatMap(marks);
-}
+import type { PatientTubes, TubeState } from "#shared/tube/state.ts";
+import { marksOf } from "#shared/tube/strip.ts";
 
 function tubeRow(tube: TubeState, patientId: string): TubeRow {
   return {
@@ -31,18 +19,17 @@ function tubeRow(tube: TubeState, patientId: string): TubeRow {
     clockEarliest: tube.catheter.since.earliest,
     clockLatest: tube.catheter.since.latest,
     plannedOn: tube.status === "in" ? (tube.plannedExchange?.on ?? null) : null,
-    strip: stripOf(tube),
+    strip: marksOf(tube),
     state: tube,
     rulesVersion: RULES_VERSION,
   };
 }
 
-const stepRow = (step: OpenStep, patientId: string): StepRow => ({
+const stepRow = (step: OpenStep, rank: ListRank): Omit<StepRow, "patientId"> => ({
   id: step.id,
-  patientId,
   tubeId: step.tubeId,
   kind: step.kind,
-  rank: rankOf(step),
+  rank,
   earliestOn: step.earliest,
   targetOn: step.target,
   latestOn: step.latest,
@@ -66,5 +53,5 @@ export const projectionFrom = (
   steps: readonly OpenStep[],
 ): Projection => ({
   tubes: state.tubes.map((tube) => tubeRow(tube, patientId)),
-  steps: steps.map((step) => stepRow(step, patientId)),
+  steps: steps.map((step) => ({ patientId, ...stepRow(step, rankOf(step, steps)) })),
 });

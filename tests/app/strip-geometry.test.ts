@@ -163,17 +163,6 @@ describe("the marks of a strip", () => {
     ]);
   });
 
-  it("are what happened to the tube, not what was written at a desk", () => {
-    const { marks } = draw({
-      marks: [
-        { on: inDays(-10), kind: "called" },
-        { on: inDays(-9), kind: "plan recorded" },
-        { on: inDays(-8), kind: "partly dislodged" },
-      ],
-    });
-    expect(marks.map(({ kinds }) => kinds)).toEqual([["partly dislodged"]]);
-  });
-
   it("before the axis are left out", () => {
     expect(draw({ marks: [{ on: inDays(-51), kind: "checked" }] }).marks).toEqual([]);
   });
