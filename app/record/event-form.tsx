@@ -3,6 +3,7 @@
 import type { ReactNode } from "react";
 import { api } from "#app/_trpc/client.ts";
 import type { EventFormProps } from "#app/record/form-props.ts";
+import { openedWith } from "#app/record/opened-with.ts";
 import { patientProcedures, tubeProcedures } from "#app/record/procedures.ts";
 import { Recorded } from "#app/record/recorded.tsx";
 import { draftStore } from "#app/ui/recording/draft-store.ts";
@@ -10,7 +11,7 @@ import type { Act } from "#app/ui/recording/use-recording.ts";
 import { RecordingForm } from "#app/ui/recording-form.tsx";
 import { amendForm } from "#shared/record/amend/amend-form.ts";
 import type { FormKind } from "#shared/record/event-forms.ts";
-import { type FieldSpecs, namesOf, type Texts } from "#shared/record/field-spec.ts";
+import type { FieldSpecs, Texts } from "#shared/record/field-spec.ts";
 import type { FormContext } from "#shared/record/form.ts";
 import { actLabels } from "#shared/words/acts.ts";
 
@@ -36,16 +37,6 @@ function sendOf({ kind, patientId, tubeId, amends }: EventFormProps) {
   };
 }
 
-/** What stands in the entry is shown, also where a new one would stand folded away. */
-const opened = <V,>(fields: FieldSpecs<V>, texts: Texts): FieldSpecs<V> =>
-  Object.fromEntries(
-    namesOf(fields).map((name) => {
-      const { initial = "", detail = false, ...spec } = fields[name];
-      const text = texts[name] ?? initial;
-      return [name, { ...spec, initial: text, detail: detail && text === initial }];
-    }),
-  ) as unknown as FieldSpecs<V>;
-
 /** A form that records an event, or corrects one. */
 export function EventForm<V>(props: Props<V>): ReactNode {
   const { form, kind, context, amends } = props;
@@ -55,7 +46,7 @@ export function EventForm<V>(props: Props<V>): ReactNode {
   ) : (
     <Form
       {...props}
-      fields={{ ...amendForm.fields(), ...opened(fields, amends.texts) }}
+      fields={{ ...amendForm.fields(), ...openedWith(fields, amends.texts) }}
       name="record.amended"
       act="Correct the entry"
     />

@@ -14,3 +14,11 @@ export const sources: Readonly<Record<string, string>> = {
   CP: "common practice, no source",
   MEM: "from memory, not verified",
 };
+
+const NAMED = /\b(?:\d+|CP|MEM)\b/g;
+
+/** Each source that a row's `source` points to, spelled out: "5: CADTH rapid response ...". */
+export const sourceLines = (source: string): readonly string[] =>
+  (source.match(NAMED) ?? []).flatMap((name) =>
+    sources[name] === undefined ? [] : [`${name}: ${sources[name]}`],
+  );

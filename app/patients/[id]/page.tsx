@@ -1,0 +1,79 @@
+import type { Metadata } from "next";
+import type { ReactNode } from "react";
+import { orNotFound } from "#app/_trpc/or-not-found.ts";
+import { signedIn } from "#app/_trpc/server.ts";
+import { FactList } from "#app/facts/fact-list.tsx";
+import { contactRows } from "#app/patients/contact-rows.ts";
+import { EndedTubes } from "#app/patients/ended-tubes.tsx";
+import { identityOf } from "#app/patients/identity-of.ts";
+import { KnownOfPatient } from "#app/patients/known-of-patient.tsx";
+import styles from "#app/patients/patient.module.css";
+import { TubesTable } from "#app/patients/tubes-table.tsx";
+import { ActLinks } from "#app/record/act-links.tsx";
+import { patientFormHref } from "#app/record/procedures.ts";
+import { namesOfStaff } from "#app/staff/names-of-staff.ts";
+import { Story } from "#app/story/story.tsx";
+import { Now } from "#app/ui/now.tsx";
+import { PageFrame } from "#app/ui/page-frame.tsx";
+import { may } from "#shared/access/may.ts";
+import { printWhen } from "#shared/day/print-day.ts";
+import type { Contact } from "#shared/record/patient/patient-details.ts";
+import { tubeName } from "#shared/tube/name.ts";
+
+export const metadata: Metadata = { title: "Patient - Dwellbook" };
+
+type PatientPageProps = { readonly params: Promise<{ readonly id: string }> };
+
+/** One patient: what is in place, what comes next, what bears on it, how they are reached, what was recorded. */
+export default async function PatientPage({ params }: PatientPageProps): Promise<ReactNode> {
+  const { id: patientId } = await params;
+  const { api, frame, person, today } = await signedIn();
+  const { patient, state, steps, story, zone } = await orNotFound(api.patient.view({ patientId }));
+  const nameOf = namesOfStaff(await api.staff.list());
+  const names = new Map(state.tubes.map((tube) => [tube.id, tubeName(tube)]));
+  return (
+    <PageFrame
+      frame={frame}
+      heading="What is in place, and what comes next?"
+      here="Patients"
+      identity={identityOf(patient, null)}
+    >
+      {state.died !== null && (
+        <p className={styles.died}>
+          <Now>Died {printWhen(state.died.when)}.</Now> Every record has ended and no call is due.
+        </p>
+      )}
+      <TubesTable state={state} steps={steps} today={today} person={person} />
+      <div className={styles.acts}>
+        <ActLinks
+          forms={state.died === null ? ["placed", "conditions noted", "died"] : ["conditions noted"]}
+          hrefOf={(form) => patientFormHref(patientId, form)}
+          person={person}
+          label="What to record of this patient"
+        />
+        {may(person, "patient.correct") && (
+          <a href={`/patients/${patientId}/identity`} data-screen-only>
+            Correct identity or contact
+          </a>
+        )}
+      </div>
+      <div className={styles.columns}>
+        <section>
+          <h2>What bears on the tubes</h2>
+          <KnownOfPatient conditions={state.conditions} />
+        </section>
+        <section>
+          <h2>How to reach</h2>
+          <FactList rows={contactRows({ ...patient, contact: patient.contact as Contact })} />
+        </section>
+      </div>
+      <EndedTubes tubes={state.tubes} />
+      <section className={styles.section} id="story">
+        <Story
+          {...{ story, patientId, zone, nameOf, person }}
+          tubeName={(tubeId) => names.get(tubeId) ?? "a tube without a record"}
+        />
+      </section>
+    </PageFrame>
+  );
+}

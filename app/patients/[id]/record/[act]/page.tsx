@@ -1,0 +1,44 @@
+import type { Metadata } from "next";
+import { notFound } from "next/navigation";
+import type { ReactNode } from "react";
+import { orNotFound } from "#app/_trpc/or-not-found.ts";
+import { signedIn } from "#app/_trpc/server.ts";
+import { identityOf } from "#app/patients/identity-of.ts";
+import { RecordEvent } from "#app/record/form-registry.tsx";
+import { NotForYou } from "#app/record/not-for-you.tsx";
+import { mayRecord, patientFormOf, slugOf } from "#app/record/procedures.ts";
+import { PageFrame } from "#app/ui/page-frame.tsx";
+import { actLabels } from "#shared/words/acts.ts";
+
+export const metadata: Metadata = { title: "Record - Dwellbook" };
+
+type RecordPatientPageProps = { readonly params: Promise<{ readonly id: string; readonly act: string }> };
+
+/** One form about a patient: a tube, what bears on the tubes, a death. */
+export default async function RecordPatientPage({ params }: RecordPatientPageProps): Promise<ReactNode> {
+  const { id: patientId, act } = await params;
+  const kind = patientFormOf(act);
+  if (kind === undefined) notFound();
+  const { api, frame, person } = await signedIn();
+  const { patient, state } = await orNotFound(api.patient.view({ patientId }));
+  const leaveTo = `/patients/${patientId}`;
+  return (
+    <PageFrame frame={frame} heading={actLabels[kind]} identity={identityOf(patient, null)}>
+      {mayRecord(person, kind) ? (
+        <RecordEvent
+          kind={kind}
+          patientId={patientId}
+          tubeId={null}
+          context={{ ...(await api.record.beside()), tube: null, opens: { tubeId: "", number: 0 } }}
+          lastSeen={state.lastSeq}
+          draft={await api.draft.load({ form: `record.${slugOf(kind)}`, subject: patientId })}
+          leaveTo={leaveTo}
+          amends={null}
+          passage={null}
+        />
+      ) : (
+        <NotForYou back={leaveTo} />
+      )}
+    </PageFrame>
+  );
+}

@@ -1,0 +1,106 @@
+import type { ReactNode } from "react";
+import type { ListLine } from "#app/lists/list-line.ts";
+import { isDated, ownerText } from "#app/lists/standing.ts";
+import { StandingCell } from "#app/lists/standing-cell.tsx";
+import type { PatientPage } from "#app/patients/patient-page.ts";
+import { formOfStep } from "#app/record/offered.ts";
+import { mayRecord, tubeFormHref } from "#app/record/procedures.ts";
+import { DwellStrip } from "#app/strip/dwell-strip.tsx";
+import { AxisHead, cropStyle } from "#app/strip/strip-defs.tsx";
+import type { Person } from "#shared/access/person.ts";
+import type { Day } from "#shared/day/day.ts";
+import { tubeDetail, tubeName, tubeTitle } from "#shared/tube/name.ts";
+import type { TubeState } from "#shared/tube/state.ts";
+import { actLabels } from "#shared/words/acts.ts";
+import { stepNames } from "#shared/words/steps.ts";
+import styles from "./tubes-table.module.css";
+
+type TubesTableProps = Pick<PatientPage, "state" | "steps"> & {
+  readonly today: Day;
+  readonly person: Person;
+};
+
+type Row = { readonly tube: TubeState; readonly lines: readonly ListLine[]; readonly next: ListLine };
+
+/** Every tube whose record has not ended, by what it needs first, on one axis. */
+export function TubesTable({ state, steps, today, person }: TubesTableProps): ReactNode {
+  const rows = state.tubes
+    .flatMap((tube): Row[] => {
+      const lines = steps.filter(({ step }) => step.tubeId === tube.id);
+      const [next] = lines;
+      return next === undefined ? [] : [{ tube, lines, next }];
+    })
+    .toSorted((a, b) => steps.indexOf(a.next) - steps.indexOf(b.next));
+  if (rows.length === 0) return <p className={styles.none}>No tube is in by this record.</p>;
+  return (
+    <table className={styles.table} style={cropStyle}>
+      <caption className={styles.unseen}>Tubes whose record has not ended</caption>
+      <thead className={styles.head}>
+        <tr>
+          <th scope="col">Tube</th>
+          <th scope="col" className={styles.axis}>
+            <span className={styles.unseen}>Dwell and window, in days from today</span>
+            <AxisHead />
+          </th>
+          <th scope="col">Next step</th>
+        </tr>
+      </thead>
+      <tbody>
+        {rows.map((row) => (
+          <TubeRow key={row.tube.id} row={row} today={today} person={person} />
+        ))}
+      </tbody>
+    </table>
+  );
+}
+
+type TubeRowProps = { readonly row: Row; readonly today: Day; readonly person: Person };
+
+function TubeRow({ row, today, person }: TubeRowProps): ReactNode {
+  const { tube, next, lines } = row;
+  const form = formOfStep[next.step.kind];
+  return (
+    <tr className={styles.row}>
+      <th scope="row">
+        <a className={styles.name} href={`/tubes/${tube.id}`}>
+          {tubeTitle(tube)}
+        </a>
+        <br />
+        {tubeDetail(tube)}
+      </th>
+      <td className={styles.strip}>
+        <DwellStrip title={tubeName(tube)} facts={stripOf(row, today)} />
+      </td>
+      <td>
+        <b>{stepNames[next.step.kind]}</b> <StandingCell line={next} today={today} marksExample />
+        <br />
+        With {ownerText(next.owner)}.
+        {lines.length > 1 && (
+          <>
+            {" "}
+            <a href={`/tubes/${tube.id}`}>{lines.length - 1} more open</a>
+          </>
+        )}{" "}
+        {form !== null && mayRecord(person, form) && (
+          <a href={tubeFormHref(tube.id, form)} data-screen-only>
+            {actLabels[form]}
+          </a>
+        )}
+      </td>
+    </tr>
+  );
+}
+
+function stripOf({ tube, lines }: Row, today: Day) {
+  const dated = lines.find(({ step }) => step.kind !== "call" && isDated(step))?.step;
+  return {
+    today,
+    clockEarliest: tube.catheter.since.earliest,
+    clockLatest: tube.catheter.since.latest,
+    outOn: tube.status === "in" ? null : (tube.dislodged?.when.earliest ?? null),
+    earliest: dated?.earliest ?? null,
+    target: dated?.target ?? null,
+    latest: dated?.latest ?? null,
+    marks: lines[0]?.tube?.marks ?? [],
+  };
+}

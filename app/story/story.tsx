@@ -1,0 +1,91 @@
+import type { ReactNode } from "react";
+import type { SignedIn } from "#app/_trpc/server.ts";
+import { type Column, DataTable } from "#app/ui/data-table.tsx";
+import { Soft } from "#app/ui/soft.tsx";
+import { may, mayUndo } from "#shared/access/may.ts";
+import type { Person } from "#shared/access/person.ts";
+import type { Zone } from "#shared/day/instant.ts";
+import { printInstant, printWhen } from "#shared/day/print-day.ts";
+import { type NameOf, storySentence } from "#shared/words/events.ts";
+import styles from "./story.module.css";
+
+export type StoryEntry = Awaited<ReturnType<SignedIn["api"]["patient"]["view"]>>["story"][number];
+
+type StoryProps = {
+  readonly story: readonly StoryEntry[];
+  readonly patientId: string;
+  readonly zone: Zone;
+  readonly nameOf: NameOf;
+  readonly person: Person;
+  /** Names tubes by id on a page with several; left out on a tube's own page. */
+  readonly tubeName?: (tubeId: string) => string;
+};
+
+/** Everything that was recorded, newest first: what, when, who wrote it and when. What was undone stays, struck out, with its reason. */
+export function Story({ story, patientId, zone, nameOf, person, tubeName }: StoryProps): ReactNode {
+  const columns: readonly Column<StoryEntry>[] = [
+    { head: "When", cell: (entry) => <WhenCell entry={entry} /> },
+    ...(tubeName === undefined
+      ? []
+      : [{ head: "Tube", cell: ({ tubes }: StoryEntry) => tubes.map(tubeName).join("; ") || "the patient" }]),
+    { head: "What", cell: (entry) => <WhatCell entry={entry} nameOf={nameOf} /> },
+    {
+      head: "Recorded by",
+      cell: ({ recordedBy, recordedAt }) => (
+        <>
+          {recordedBy} <Soft>{printInstant(recordedAt, zone)}</Soft>
+        </>
+      ),
+    },
+    { head: "Change", cell: (entry) => <ChangeCell {...{ entry, patientId, person }} /> },
+  ];
+  return (
+    <DataTable
+      caption="Story, newest first"
+      columns={columns}
+      rows={story}
+      keyOf={({ eventId }) => eventId}
+      none="Nothing is recorded yet."
+    />
+  );
+}
+
+const isUndone = ({ standing }: StoryEntry): boolean => standing === "undone";
+
+function WhenCell({ entry }: { readonly entry: StoryEntry }): ReactNode {
+  const { when, time, eventId } = entry;
+  const said = time === null ? printWhen(when) : `${printWhen(when)}, ${time}`;
+  return <span id={eventId}>{isUndone(entry) ? <s>{said}</s> : said}</span>;
+}
+
+function WhatCell({ entry, nameOf }: { readonly entry: StoryEntry; readonly nameOf: NameOf }): ReactNode {
+  const sentence = <bdi>{storySentence(entry, nameOf)}</bdi>;
+  if (isUndone(entry))
+    return (
+      <>
+        <s>{sentence}</s> <strong>Undone: {entry.reason ?? "no reason given"}.</strong>
+      </>
+    );
+  if (entry.standing === "corrected")
+    return (
+      <>
+        {sentence} <strong>Corrected: {entry.reason ?? "no reason given"}.</strong>
+      </>
+    );
+  return sentence;
+}
+
+type ChangeCellProps = Pick<StoryProps, "patientId" | "person"> & { readonly entry: StoryEntry };
+
+/** Correct and undo, where this person may; an entry that is undone is changed no more. */
+function ChangeCell({ entry, patientId, person }: ChangeCellProps): ReactNode {
+  if (isUndone(entry)) return "";
+  const { eventId, actId, kind } = entry;
+  const mayCorrect = may(person, "record.amended") && kind !== "dates confirmed";
+  return (
+    <span className={styles.change}>
+      {mayCorrect && <a href={`/patients/${patientId}/correct/${eventId}`}>Correct</a>}
+      {mayUndo(person, entry.recordedById) && <a href={`/patients/${patientId}/undo/${actId}`}>Undo</a>}
+    </span>
+  );
+}

@@ -1,0 +1,65 @@
+import type { Metadata } from "next";
+import type { ReactNode } from "react";
+import { orNotFound } from "#app/_trpc/or-not-found.ts";
+import { signedIn } from "#app/_trpc/server.ts";
+import { FactList } from "#app/facts/fact-list.tsx";
+import { identityOf } from "#app/patients/identity-of.ts";
+import { ActLinks } from "#app/record/act-links.tsx";
+import { offeredForms } from "#app/record/offered.ts";
+import { tubeFormHref } from "#app/record/procedures.ts";
+import { namesOfStaff } from "#app/staff/names-of-staff.ts";
+import { Story } from "#app/story/story.tsx";
+import { Clocks } from "#app/tubes/clocks.tsx";
+import { OutputSummary } from "#app/tubes/output-summary.tsx";
+import { PlannedExchangeOf } from "#app/tubes/planned-exchange.tsx";
+import { Steps } from "#app/tubes/steps.tsx";
+import styles from "#app/tubes/tube.module.css";
+import { factsOfTube } from "#app/tubes/tube-facts.ts";
+import { PageFrame } from "#app/ui/page-frame.tsx";
+import { may } from "#shared/access/may.ts";
+import { tubeName } from "#shared/tube/name.ts";
+
+export const metadata: Metadata = { title: "Tube - Dwellbook" };
+
+type TubePageProps = { readonly params: Promise<{ readonly id: string }> };
+
+/** One tube: what comes next and why, its clocks, what is known of it, its output, its story. */
+export default async function TubePage({ params }: TubePageProps): Promise<ReactNode> {
+  const { id: tubeId } = await params;
+  const { api, frame, person, today } = await signedIn();
+  const view = await orNotFound(api.tube.view({ tubeId }));
+  const output = await api.tube.output({ tubeId });
+  const nameOf = namesOfStaff(await api.staff.list());
+  const { tube, patient } = view;
+  return (
+    <PageFrame
+      frame={frame}
+      heading="What comes next for this tube, and why?"
+      lede={<a href={`/patients/${patient.id}`}>All of this patient</a>}
+      identity={identityOf(patient, tubeName(tube))}
+    >
+      <div className={styles.opening}>
+        <Steps steps={view.steps} tube={tube} {...{ today, person, nameOf }} />
+        <Clocks view={view} />
+      </div>
+      <section className={styles.section} data-screen-only>
+        <h2>Record</h2>
+        <ActLinks
+          forms={offeredForms(tube)}
+          hrefOf={(form) => tubeFormHref(tubeId, form)}
+          person={person}
+          label="What to record of this tube"
+        />
+      </section>
+      <PlannedExchangeOf view={view} />
+      <OutputSummary tubeId={tubeId} output={output} mayLog={may(person, "reading.recorded")} />
+      <section className={styles.section}>
+        <h2>What is known of it</h2>
+        <FactList rows={factsOfTube(tube)} />
+      </section>
+      <section className={styles.section} id="story">
+        <Story story={view.story} patientId={patient.id} zone={view.zone} nameOf={nameOf} person={person} />
+      </section>
+    </PageFrame>
+  );
+}

@@ -1,0 +1,54 @@
+import type { Metadata } from "next";
+import { notFound } from "next/navigation";
+import type { ReactNode } from "react";
+import { orNotFound } from "#app/_trpc/or-not-found.ts";
+import { signedIn } from "#app/_trpc/server.ts";
+import { identityOf } from "#app/patients/identity-of.ts";
+import { RecordEvent } from "#app/record/form-registry.tsx";
+import { NextLine } from "#app/record/next-line.tsx";
+import { NotForYou } from "#app/record/not-for-you.tsx";
+import { mayRecord, slugOf, tubeFormOf } from "#app/record/procedures.ts";
+import { rowsOf, tubeInPlaceOf } from "#app/tubes/passage-of.ts";
+import { PageFrame } from "#app/ui/page-frame.tsx";
+import { tubeName } from "#shared/tube/name.ts";
+import { actLabels } from "#shared/words/acts.ts";
+
+export const metadata: Metadata = { title: "Record - Dwellbook" };
+
+type RecordTubePageProps = { readonly params: Promise<{ readonly id: string; readonly act: string }> };
+
+/** One form about one tube, with patient, tube and side in sight. */
+export default async function RecordTubePage({ params }: RecordTubePageProps): Promise<ReactNode> {
+  const { id: tubeId, act } = await params;
+  const kind = tubeFormOf(act);
+  if (kind === undefined) notFound();
+  const { api, frame, person, today } = await signedIn();
+  const view = await orNotFound(api.tube.view({ tubeId }));
+  const { tube, patient } = view;
+  const { id, side, concerns } = tube;
+  const leaveTo = `/tubes/${tubeId}`;
+  return (
+    <PageFrame frame={frame} heading={actLabels[kind]} identity={identityOf(patient, tubeName(tube))}>
+      <NextLine steps={view.steps} today={today} />
+      {mayRecord(person, kind) ? (
+        <RecordEvent
+          kind={kind}
+          patientId={patient.id}
+          tubeId={tubeId}
+          context={{
+            ...(await api.record.beside()),
+            tube: { id, kind: tube.kind, side, concerns },
+            opens: { tubeId: "", number: 0 },
+          }}
+          lastSeen={view.lastSeen}
+          draft={await api.draft.load({ form: `record.${slugOf(kind)}`, subject: tubeId })}
+          leaveTo={leaveTo}
+          amends={null}
+          passage={kind === "exchange planned" ? { tube: tubeInPlaceOf(view), rows: rowsOf(view) } : null}
+        />
+      ) : (
+        <NotForYou back={leaveTo} />
+      )}
+    </PageFrame>
+  );
+}

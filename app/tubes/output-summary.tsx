@@ -1,0 +1,50 @@
+import type { ReactNode } from "react";
+import { completeWords, netWords, rateWords } from "#app/tubes/output-words.ts";
+import type { OutputPage } from "#app/tubes/tube-page.ts";
+import { printDay } from "#shared/day/print-day.ts";
+import { noAlarmsYet } from "#shared/words/output.ts";
+import styles from "./tube.module.css";
+
+type OutputSummaryProps = { readonly tubeId: string; readonly output: OutputPage; readonly mayLog: boolean };
+
+const SHOWN = 3;
+
+/** The last days of net output, and where to see and log more. A tube wholly inside has none. */
+export function OutputSummary({ tubeId, output, mayLog }: OutputSummaryProps): ReactNode {
+  const days = output.output.days.slice(-SHOWN).toReversed();
+  return (
+    <section className={styles.section}>
+      <h2>Output</h2>
+      {output.hasOutput ? (
+        <>
+          <p className={styles.caution}>{noAlarmsYet}</p>
+          <table className={styles.outputDays}>
+            <caption>Net, the last days</caption>
+            <tbody>
+              {days.map((day) => (
+                <tr key={day.from}>
+                  <th scope="row">{printDay(day.day)}</th>
+                  <td>{netWords(day)}</td>
+                  <td>{rateWords(day)}</td>
+                  <td>{completeWords(day)}</td>
+                </tr>
+              ))}
+            </tbody>
+          </table>
+          {days.length === 0 && <p>No reading yet.</p>}
+          <p data-screen-only>
+            <a href={`/tubes/${tubeId}/output`}>All days and readings</a>
+            {mayLog && (
+              <>
+                {" "}
+                <a href={`/tubes/${tubeId}/record/reading`}>Log an emptying</a>
+              </>
+            )}
+          </p>
+        </>
+      ) : (
+        <p>It lies wholly inside and has no output.</p>
+      )}
+    </section>
+  );
+}

@@ -1,0 +1,125 @@
+import type { ReactNode } from "react";
+import { ActButton, ActLinks } from "#app/record/act-links.tsx";
+import { formOfStep, offeredForms } from "#app/record/offered.ts";
+import { mayRecord, tubeFormHref } from "#app/record/procedures.ts";
+import { ownerToday } from "#app/tubes/step-owner.ts";
+import { StepWhy } from "#app/tubes/step-why.tsx";
+import { ExampleMark } from "#app/ui/example-mark.tsx";
+import { Now } from "#app/ui/now.tsx";
+import type { Person } from "#shared/access/person.ts";
+import type { Day } from "#shared/day/day.ts";
+import { printDay } from "#shared/day/print-day.ts";
+import { isUrgent, type OpenStep } from "#shared/step/step.ts";
+import type { TubeState } from "#shared/tube/state.ts";
+import { actLabels } from "#shared/words/acts.ts";
+import type { NameOf } from "#shared/words/events.ts";
+import { stepAsks, stepNames, stepStanding } from "#shared/words/steps.ts";
+import styles from "./tube.module.css";
+
+export type Beside = { readonly today: Day; readonly person: Person; readonly nameOf: NameOf };
+
+type StepsProps = Beside & { readonly steps: readonly OpenStep[]; readonly tube: TubeState };
+
+const needsNow = ({ kind, latest }: OpenStep, today: Day): boolean =>
+  isUrgent(kind) || (latest !== null && latest < today);
+
+const isExample = ({ why }: OpenStep): boolean => why.some(({ code }) => code === "row-example");
+
+/** What comes next, with the one act that it needs; then every other open step. Each opens its why. */
+export function Steps({ steps, tube, ...beside }: StepsProps): ReactNode {
+  const [next, ...others] = steps;
+  if (next === undefined) return <p className={styles.ended}>This record has ended: nothing is open.</p>;
+  return (
+    <>
+      <NextStep step={next} tube={tube} {...beside} />
+      {others.length > 0 && (
+        <section className={styles.others}>
+          <h2>Also open</h2>
+          {others.map((step) => (
+            <OtherStep key={step.id} step={step} tube={tube} {...beside} />
+          ))}
+        </section>
+      )}
+    </>
+  );
+}
+
+type StepProps = Beside & { readonly step: OpenStep; readonly tube: TubeState };
+
+function NextStep({ step, tube, ...beside }: StepProps): ReactNode {
+  const { today, nameOf } = beside;
+  const standing = stepStanding(step, today);
+  return (
+    <section className={styles.next}>
+      <h2 className={styles.nextName}>{stepNames[step.kind]}</h2>
+      <p className={styles.standing}>{needsNow(step, today) ? <Now>{standing}</Now> : standing}</p>
+      <p>{stepAsks[step.kind]}</p>
+      <StepActs step={step} tube={tube} {...beside} />
+      <Dates step={step} />
+      <p>With {ownerToday(step, today, nameOf)}.</p>
+      <details>
+        <summary>Why</summary>
+        <StepWhy step={step} />
+      </details>
+    </section>
+  );
+}
+
+/** Of a tube that is out three answers are possible, and none of them is likelier; else one form. */
+function StepActs({ step, tube, person }: StepProps): ReactNode {
+  if (step.kind === "tube out")
+    return (
+      <ActLinks
+        forms={offeredForms(tube).slice(0, 3)}
+        hrefOf={(form) => tubeFormHref(tube.id, form)}
+        person={person}
+        label="How it goes on"
+      />
+    );
+  const form = formOfStep[step.kind];
+  if (form === null) return <ActButton href="#story">Look at both entries</ActButton>;
+  return mayRecord(person, form) ? (
+    <ActButton href={tubeFormHref(tube.id, form)}>{actLabels[form]}</ActButton>
+  ) : null;
+}
+
+const ends = ["earliest", "target", "latest"] as const;
+
+function Dates({ step }: { readonly step: OpenStep }): ReactNode {
+  const dated = ends.flatMap((end) => (step[end] === null ? [] : [{ end, day: step[end] }]));
+  if (dated.length === 0 || (dated.length === 1 && step.latest === null)) return null;
+  return (
+    <dl className={styles.dates}>
+      {dated.map(({ end, day }) => (
+        <div key={end}>
+          <dt>{end}</dt>
+          <dd>{printDay(day)}</dd>
+        </div>
+      ))}
+      {isExample(step) && <ExampleMark />}
+    </dl>
+  );
+}
+
+function OtherStep({ step, tube, ...beside }: StepProps): ReactNode {
+  const { today, nameOf, person } = beside;
+  const form = formOfStep[step.kind];
+  const standing = stepStanding(step, today);
+  return (
+    <details className={styles.other}>
+      <summary>
+        <b>{stepNames[step.kind]}</b> {needsNow(step, today) ? <Now>{standing}</Now> : standing}
+      </summary>
+      <Dates step={step} />
+      <p>
+        {stepAsks[step.kind]} With {ownerToday(step, today, nameOf)}.{" "}
+        {form !== null && mayRecord(person, form) && (
+          <a href={tubeFormHref(tube.id, form)} data-screen-only>
+            {actLabels[form]}
+          </a>
+        )}
+      </p>
+      <StepWhy step={step} />
+    </details>
+  );
+}
