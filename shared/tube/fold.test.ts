@@ -224,6 +224,7 @@ describe("what is noted", () => {
     );
     expect(attempts?.args).toEqual({ attempts: 2 });
     expect(kindsAfter([open, missed, called({ outcome: "reached a carer" })])).not.toContain("call");
+    expect(kindsAfter([open, called(), missed])).not.toContain("call");
   });
 
   it("at a check: the review counts from it, and a planned review is done", () => {
