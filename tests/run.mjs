@@ -2,7 +2,7 @@
  * One word checks everything: installs what is missing, then runs each stage and ends with `N passed, N failed`. A stage
  * counts once by itself, and each of its tests besides; a stage that could not run has failed.
  */
-import { readFileSync } from "node:fs";
+import { existsSync, readFileSync, rmSync } from "node:fs";
 import { join } from "node:path";
 import { build } from "#server/commands/build.mjs";
 import { chromium } from "#server/commands/chromium.mjs";
@@ -15,25 +15,24 @@ const node = process.execPath;
 const vitestReport = "tests/.cache/vitest.json";
 const browserReport = "tests/.cache/browser.json";
 
-/** @param {string} file */
-const report = (file) => JSON.parse(readFileSync(join(root, file), "utf8"));
-
 /** @typedef {{ passed: number, failed: number }} Count */
 /** @type {Count} */
 const total = { passed: 0, failed: 0 };
 
 /**
- * Runs tests and counts them. A run that fails still has a report; one without a test has proved nothing.
- * @param {() => Promise<unknown>} tests @param {() => Count} count
+ * Runs tests and counts them. A run that fails still writes its report; one without a test has proved nothing.
+ * @param {string} file the report @param {() => Promise<unknown>} tests @param {(report: any) => Count} count
  */
-async function counted(tests, count) {
+async function counted(file, tests, count) {
+  rmSync(join(root, file), { force: true });
   let failure;
   try {
     await tests();
   } catch (error) {
     failure = error;
   }
-  const { passed, failed } = count();
+  if (!existsSync(join(root, file))) throw failure ?? new CommandFailed("No test ran.");
+  const { passed, failed } = count(JSON.parse(readFileSync(join(root, file), "utf8")));
   total.passed += passed;
   total.failed += failed;
   if (failure !== undefined) throw failure;
@@ -46,20 +45,25 @@ const vitest = () => {
   return run(node, ["node_modules/vitest/vitest.mjs", ...args]);
 };
 
-const countVitest = () => {
-  const { numPassedTests, numFailedTests } = report(vitestReport);
-  return { passed: numPassedTests, failed: numFailedTests };
-};
+/** @param {{ numPassedTests: number, numTotalTests: number }} report what was left out did not pass */
+const countVitest = ({ numPassedTests, numTotalTests }) => ({
+  passed: numPassedTests,
+  failed: numTotalTests - numPassedTests,
+});
 
 const browser = async () => {
   const env = { CHROMIUM_PATH: await chromium(), PLAYWRIGHT_JSON_OUTPUT_NAME: browserReport };
   return run(node, ["node_modules/@playwright/test/cli.js", "test", "--reporter=line,json"], { env });
 };
 
-/** A test that was left out, or passed at a second try, did not pass. */
-const countBrowser = () => {
-  const { expected, unexpected, flaky, skipped } = report(browserReport).stats;
-  return { passed: expected, failed: unexpected + flaky + skipped };
+/** @param {{ stats: Record<"expected" | "unexpected" | "flaky" | "skipped", number> }} report a second try is no pass */
+const countBrowser = ({ stats: { expected, unexpected, flaky, skipped } }) => ({
+  passed: expected,
+  failed: unexpected + flaky + skipped,
+});
+
+const lint = async () => {
+  await run(node, ["node_modules/@biomejs/biome/bin/biome", "ci", "--error-on-warnings", "--colors=off"]);
 };
 
 const types = async () => {
@@ -71,14 +75,11 @@ const types = async () => {
 const stages = [
   ["Install what is missing", install],
   ["Find a Chromium", chromium],
-  [
-    "Format and lint",
-    () => run(node, ["node_modules/@biomejs/biome/bin/biome", "ci", "--error-on-warnings"]),
-  ],
+  ["Format and lint", lint],
   ["Types", types],
-  ["Unit and server tests", () => counted(vitest, countVitest)],
+  ["Unit and server tests", () => counted(vitestReport, vitest, countVitest)],
   ["Build", build],
-  ["Browser tests", () => counted(browser, countBrowser)],
+  ["Browser tests", () => counted(browserReport, browser, countBrowser)],
 ];
 
 for (const [what, work] of stages) {

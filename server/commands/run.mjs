@@ -20,7 +20,7 @@ export class CommandFailed extends Error {
 export function run(program, args, { env = {} } = {}) {
   const child = spawn(program, args, {
     cwd: root,
-    env: { ...process.env, NEXT_TELEMETRY_DISABLED: "1", ...env },
+    env: { ...process.env, NEXT_TELEMETRY_DISABLED: "1", NO_COLOR: "1", ...env },
     stdio: ["ignore", "pipe", "pipe"],
   });
   let stdout = "";
