@@ -28,7 +28,7 @@ export default defineConfig({
     timezoneId: "Pacific/Kiritimati",
   },
   projects: [
-    { name: "desktop", use: desktop },
+    { name: "desktop", use: desktop, testIgnore: "**/*.phone.spec.ts" },
     { name: "phone", use: phone, testMatch: "**/*.phone.spec.ts" },
   ],
 });
