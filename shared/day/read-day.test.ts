@@ -1,12 +1,16 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { addDays, type Day, day } from "./day.ts";
-import { monthNames, printDay } from "./print-day.ts";
+import { instant, zone } from "./instant.ts";
+import { monthNames, printDay, printWhen } from "./print-day.ts";
 import { readDay, readWhen } from "./read-day.ts";
+import { readWhenAt } from "./read-when-at.ts";
+import { onDay, type When, whenUnknown } from "./when.ts";
 import { whenSchema } from "./when-schema.ts";
 
 /** A Friday. */
 const today = day("2026-11-06");
+const noon = instant(Date.parse("2026-11-06T12:00Z"));
 const past = { today, direction: "past" } as const;
 const future = { today, direction: "future" } as const;
 const exactly = (of: string) => ({
@@ -62,6 +66,23 @@ describe("one day, typed", () => {
       ok: false,
       refusal: { code: "day-in-future", args: { day: printDay(of as Day) } },
     });
+  });
+
+  it.each([
+    ["Fri 6 Nov 2026", "2026-11-06"],
+    ["thursday 5 nov", "2026-11-05"],
+    ["wed 14 oct 2026", "2026-10-14"],
+  ])("%s: a weekday may stand before it", (text, of) => {
+    expect(readWhen(text, past)).toEqual(exactly(of));
+  });
+
+  it("a weekday that does not fit the day is told", () => {
+    const args = { day: "Fri 6 Nov 2026", weekday: "Thursday" };
+    expect(readWhen("thu 6 nov 2026", past)).toEqual({
+      ok: false,
+      refusal: { code: "weekday-differs", args },
+    });
+    expect(readWhen("fri march", past)).toMatchObject(refused("day-not-understood"));
   });
 
   it("a plan may be overdue: a past day with its year stands", () => {
@@ -213,6 +234,23 @@ describe("whatever is typed", () => {
         if (context === past) expect((read.value.when.latest ?? today) <= today).toBe(true);
       }),
       { numRuns: 1000 },
+    );
+  });
+
+  it("what printWhen prints is read back as what it was", () => {
+    const anyDay = fc.integer({ min: 1, max: 40_000 }).map((away) => addDays(today, -away));
+    const anyWhen = fc.oneof(
+      anyDay.map((of): When => onDay(of)),
+      fc
+        .tuple(anyDay, fc.integer({ min: 0, max: 500 }))
+        .map(([of, days]): When => ({ precision: "span", earliest: addDays(of, -days), latest: of })),
+      fc.constant(whenUnknown),
+    );
+    fc.assert(
+      fc.property(anyWhen, (when) => {
+        const read = readWhenAt(printWhen(when), { now: noon, zone: zone("UTC") });
+        expect(read).toEqual({ ok: true, value: { when, time: null } });
+      }),
     );
   });
 

@@ -1,6 +1,6 @@
 import { readShape } from "#shared/day/date-shape.ts";
-import { addDays, type Day, isDay } from "#shared/day/day.ts";
-import { printWhen } from "#shared/day/print-day.ts";
+import { addDays, type Day, isDay, weekdayOf } from "#shared/day/day.ts";
+import { printWhen, weekdayNames } from "#shared/day/print-day.ts";
 import { notAfter, onDay, type When, whenUnknown } from "#shared/day/when.ts";
 import { type Parsed, parsed, unread } from "#shared/errors/refusal.ts";
 import type { Certainty } from "#shared/tube/certainty.ts";
@@ -18,6 +18,8 @@ export type TypedWhen = {
 };
 
 const LONGEST = 60;
+const ABOUT = /^(?:~ ?|about )/;
+const WEEKDAY_FIRST = /^([a-z]{3,}) (.+)$/;
 const AWAY = /^([+-])(\d{1,4})$/;
 const namedDays: Readonly<Record<string, number>> = { yesterday: -1, today: 0, tomorrow: 1 };
 /** 29 February comes every four years, and eight round 1900. */
@@ -59,26 +61,45 @@ function readCalendarDate(text: string, context: DayContext): Parsed<When> {
   return parsed({ precision: shape.precision, ...range });
 }
 
+/** 1 to 7 for the name of a weekday or its first three letters or more; 0 for another word. */
+const weekdayCalled = (word: string): number =>
+  weekdayNames.findIndex((name) => name.toLowerCase().startsWith(word)) + 1;
+
+/** `fri 6 nov`, as dates are printed: the weekday has to agree, for a slip in one of the two is a wrong day. */
+function readWithWeekday(text: string, context: DayContext): Parsed<When> | undefined {
+  const [, word = "", rest = ""] = WEEKDAY_FIRST.exec(text) ?? [];
+  const weekday = weekdayCalled(word);
+  if (word === "" || weekday === 0) return undefined;
+  const read = readCalendarDate(rest, context);
+  if (!read.ok) return read;
+  if (read.value.precision !== "day") return unread("day-not-understood", { text });
+  const is = weekdayOf(read.value.earliest);
+  if (is === weekday) return read;
+  return unread("weekday-differs", { day: printWhen(read.value), weekday: weekdayNames[weekday - 1] ?? "" });
+}
+
 function readDate(text: string, context: DayContext): Parsed<When> {
   const away = daysAway(text);
-  if (away === undefined) return readCalendarDate(text, context);
+  if (away === undefined) return readWithWeekday(text, context) ?? readCalendarDate(text, context);
   const day = addDays(context.today, away);
   return isDay(day) ? parsed(onDay(day)) : unread("day-does-not-exist", { text });
 }
 
 /**
  * A date as people type it: `today`, `-3`, `14 nov`, `nov 14 2026`, `2026-11-14`, `14/11/2026`, `in march`, `03/2026`, `2025`,
- * `14-20 nov`, `?`, and `~` before any of them. A month in progress ends today when it speaks of the past. Never throws.
+ * `14-20 nov`, `?`, and `~` before any of them. What printWhen prints is read back. A month in progress ends today when it speaks
+ * of the past. Never throws.
  *
- * Refusals: `day-missing`, `day-not-understood`, `day-order-unclear`, `day-does-not-exist`, `days-reversed`, `day-in-future`.
+ * Refusals: `day-missing`, `day-not-understood`, `day-order-unclear`, `day-does-not-exist`, `days-reversed`, `day-in-future`,
+ * `weekday-differs`.
  */
 export function readWhen(text: string, context: DayContext): Parsed<TypedWhen> {
   if (text.length > LONGEST) return unread("day-not-understood", { text: `${text.slice(0, LONGEST)}...` });
   const whole = tidy(text);
-  const estimated = whole.startsWith("~");
-  const bare = whole.replace(/^~ ?/, "").replace(/^(?:some ?time )?in /, "");
+  const estimated = ABOUT.test(whole);
+  const bare = whole.replace(ABOUT, "").replace(/^(?:some ?time )?in /, "");
   if (bare === "") return unread("day-missing");
-  if (bare === "?" || bare === "unknown") return parsed({ when: whenUnknown, certainty: "unknown" });
+  if (/^(?:\?|unknown(?: date)?)$/.test(bare)) return parsed({ when: whenUnknown, certainty: "unknown" });
 
   const read = readDate(bare, context);
   if (!read.ok) return read;

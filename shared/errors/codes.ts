@@ -11,6 +11,7 @@ export const refusalCodes = [
   "day-missing",
   "day-not-exact",
   "days-reversed",
+  "weekday-differs",
   "time-not-understood",
   "time-does-not-exist",
   "closure-ends-before-start",

@@ -14,6 +14,7 @@ const sentences = {
   "day-missing": () => "Type a date, or ? if it is unknown.",
   "day-not-exact": ({ text }) => `"${text}" is not one exact day. Type it like 14 nov 2026.`,
   "days-reversed": ({ text }) => `In "${text}" the second day lies before the first. Turn them round.`,
+  "weekday-differs": ({ day, weekday }) => `${day} is not a ${weekday}. Check the date.`,
   "time-not-understood": ({ text }) => `"${text}" is not understood as a time. Type it like 14:05.`,
   "time-does-not-exist": ({ text, day }) =>
     `There is no ${text} on ${day}: the clocks go forward over it. Type a time before or after the change.`,

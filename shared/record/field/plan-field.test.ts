@@ -42,6 +42,14 @@ describe("a plan as it is dictated", () => {
     expect(read.ok && plan.echo?.(read.value)).toBe(echo);
   });
 
+  it.each(["Remove by Thu 4 Feb 2027, Dr Example, because the stone is out", "Exchange by Wed 30 Dec 2026"])(
+    "reads back what it prints: %s",
+    (text) => {
+      const read = readPlan(text, context);
+      expect(read.ok && plan.echo?.(read.value)).toBe(text);
+    },
+  );
+
   it.each(["", "  ", "as protocol", "protocol", "As the row"])("%j leaves it to the row", (text) => {
     expect(plan.read(text)).toEqual({ ok: true, value: null });
     expect(plan.echo?.(null)).toBe("As the protocol's row");
@@ -53,7 +61,9 @@ describe("a plan as it is dictated", () => {
     ["exchange by march", "day-not-exact"],
     ["exchange by 3/4/2027", "day-order-unclear"],
     ["exchange by 31 feb", "day-does-not-exist"],
-    ["remove by whenever", "day-not-understood"],
+    ["exchange by 31 feb Dr Example", "day-does-not-exist"],
+    ["exchange by fri 30 dec 2026 Dr Example", "weekday-differs"],
+    ["remove by whenever", "plan-not-understood"],
     [`review 14 nov because ${"long ".repeat(60)}`, "text-too-long"],
   ])("%j is refused: %s", (text, code) => {
     expect(plan.read(text)).toMatchObject({ ok: false, refusal: { code } });

@@ -15,8 +15,8 @@ const PLAN_HINT = `${PLAN_EXAMPLES}; blank: the protocol's row`;
 const BY_ROW = /^(?:as )?(?:the )?(?:protocol|row)\.?$/i;
 const PLAN = /^(exchange|ex|change|remove|removal|rm|review|rv)\s+(?:by |on |before )?\s*(.+)$/is;
 const BECAUSE = /^(.*?)[\s,;]*\bbecause\s+(.+)$/is;
-/** "the 14th of" is not read, so a date has at most day, month and year. */
-const MOST_DATE_WORDS = 3;
+/** "the 14th of" is not read, so a date has at most weekday, day, month and year. */
+const MOST_DATE_WORDS = 4;
 
 const actOf = (word: string): Act => {
   const letters = word.toLowerCase();
@@ -24,17 +24,18 @@ const actOf = (word: string): Act => {
   return letters.startsWith("r") ? "remove" : "exchange";
 };
 
-/** The longest beginning that reads as one day; what follows it names who does it. */
-function readByWhom(text: string, context: FormContext): Parsed<Pick<OperatorPlan, "by" | "byWhom">> {
+/** The longest beginning that reads as one day; what follows it names who does it. Without one, the most telling refusal. */
+function readByWhom(text: string, { today }: FormContext): Parsed<Pick<OperatorPlan, "by" | "byWhom">> {
   const tokens = text.trim().split(/\s+/);
+  const refused: Parsed<never>[] = [];
   for (let count = Math.min(MOST_DATE_WORDS, tokens.length); count > 0; count -= 1) {
-    const day = readDay(tokens.slice(0, count).join(" "), { today: context.today, direction: "future" });
+    const day = readDay(tokens.slice(0, count).join(" "), { today, direction: "future" });
     const byWhom = tokens.slice(count).join(" ").replace(/^by /, "");
     if (day.ok) return parsed({ by: day.value, byWhom: byWhom === "" ? null : byWhom });
+    refused.push(day);
   }
-  const dateWords = tokens.slice(0, MOST_DATE_WORDS).join(" ");
-  const why = readDay(dateWords, { today: context.today, direction: "future" });
-  return why.ok ? unread("plan-not-understood", { text: dateWords }) : why;
+  const telling = refused.find((day) => !day.ok && day.refusal.code !== "day-not-understood");
+  return telling ?? unread("plan-not-understood", { text });
 }
 
 /** The operator's plan as it is dictated, or null where the protocol's row applies: a blank, "as protocol". */
