@@ -1,0 +1,62 @@
+import { expect, it } from "vitest";
+import { eventForms } from "#shared/record/event-forms.ts";
+import { readingForm } from "#shared/record/output/reading-form.ts";
+import { formContext } from "#tests/factories/form-context.ts";
+import { pressKeys } from "#tests/support/press-keys.ts";
+
+const MOST_KEYS = 30;
+const context = formContext();
+const confirmed = (value: unknown) => ({ certainty: "confirmed", value });
+
+/** An ordinary entry of each kind as keys from the moment its form is open, and what of the payload they have to make. */
+const ordinary = [
+  ["placed", "pcn l\t\t8f\n", { kind: "nephrostomy", facts: { size: confirmed(4_000_000) } }],
+  ["placed", "abscess\t\t10f\t-2\treview +14\n", { kind: "abscess drain", plan: { by: "2026-11-20" } }],
+  ["taken over", "pcn r\t\t?\tin march\t\t?\n", { from: null, facts: { size: { certainty: "unknown" } } }],
+  ["checked", "no leak\t\n", { finding: "no leak" }],
+  ["exchanged", "\n", { facts: {}, elsewhere: null }],
+  ["exchanged", "14 oct\t8f\t.035 in\n", { facts: { takes: confirmed(1_333_500) } }],
+  ["exchanged", "-1\t\t\t\tInvented General\n", { elsewhere: "Invented General" }],
+  ["upsized", "\t10f\t.038 in\n", { facts: { size: confirmed(5_000_000) } }],
+  ["salvaged", "\t8f\n", { facts: { size: confirmed(4_000_000) } }],
+  ["new puncture", "\t8f\n", { facts: { size: confirmed(4_000_000) } }],
+  ["capped", "\tthe ward\ty\t\n", { covers: "the ward", bagAtHome: confirmed(true) }],
+  ["uncapped", "\n", { mode: "to bag" }],
+  ["tip position", "y\t\n", { inPlace: confirmed(true) }],
+  ["partly dislodged", "\t16\tpatient\n", { externalLength: { certainty: "reported" } }],
+  ["fell out", "today 9:30\ty\tpatient\n", { whole: { certainty: "reported", value: true } }],
+  ["not replaced", "Dr Example\tdry\n", { decidedBy: "Dr Example", reason: "dry" }],
+  ["converted", "jj\t6f\n", { opening: { kind: "ureteral stent", side: confirmed("left") } }],
+  ["removed", "y\ty\t\tDr Example\n", { whole: confirmed(true), byWhom: "Dr Example" }],
+  ["died", "-1\tfamily\n", { toldBy: "family" }],
+  ["facts noted", "8f\n", { facts: { size: confirmed(4_000_000) } }],
+  ["facts noted", "\t.035 in\n", { facts: { takes: confirmed(1_333_500) } }],
+  ["verified", "report read\n", { how: "report read" }],
+  ["clock dated", "14 mar\n", { catheterSince: { earliest: "2026-03-14" } }],
+  ["plan recorded", "exchange by 30 dec\n", { plan: { act: "exchange", by: "2026-12-30" } }],
+  ["exchange planned", "+14\t.038 in\t8f\t.035 in\n", { wire: 1_447_800, takes: confirmed(1_333_500) }],
+  ["conditions noted", "latex\twarfarin\n", { conditions: { bloodThinners: confirmed("warfarin") } }],
+  ["step assigned", "exch\tphys\t\n", { step: "exchange", owner: { role: "physician" } }],
+  ["called", "not\t\t\n", { outcome: "not reached" }],
+  ["called", "reached the p\twell, dry\t\n", { outcome: "reached the patient", note: "well, dry" }],
+] as const;
+
+it.each(ordinary)("%s in at most 30 keys: %j", (kind, keys, payload) => {
+  expect(keys.length).toBeLessThanOrEqual(MOST_KEYS);
+  const fields = eventForms[kind].fields(context);
+  const result = eventForms[kind].read(pressKeys(fields, keys), context);
+  expect(result).toMatchObject({ ok: true, entry: { kind, payload } });
+});
+
+it("has an ordinary entry of every kind that a form records", () => {
+  expect(new Set<string>(ordinary.map(([kind]) => kind))).toEqual(new Set(Object.keys(eventForms)));
+});
+
+it.each([
+  ["35\t3 x 10\n", { gross: confirmed(35_000), flushGiven: { ul: 30_000, estimated: false } }],
+  ["0\tnone\t7:15\tclear\tn\tpatient\n", { gross: { certainty: "reported", value: 0 }, leak: "none" }],
+])("a reading in at most 30 keys: %j", (keys, reading) => {
+  expect(keys.length).toBeLessThanOrEqual(MOST_KEYS);
+  const result = readingForm.read(pressKeys(readingForm.fields(context), keys), context);
+  expect(result).toMatchObject({ ok: true, entry: reading });
+});
