@@ -30,10 +30,15 @@ export function RecordingForm<V, Result>(props: RecordingFormProps<V, Result>): 
   const form = useRef<HTMLFormElement>(null);
   const { texts, phase, refusals, attempt, typed, submit, leave } = useRecording(props, form);
   const [first] = namesOf(fields);
+  const begun = first === undefined ? undefined : fields[first].initial;
 
   useEffect(() => {
-    if (first !== undefined) document.getElementById(fieldId(first))?.focus();
-  }, [first]);
+    if (first === undefined) return;
+    const control = document.getElementById(fieldId(first));
+    control?.focus();
+    // What stands there by default is typed over, as in a field that Tab reaches; what a person typed is not.
+    if (control instanceof HTMLInputElement && control.value === begun) control.select();
+  }, [first, begun]);
 
   if (phase.kind === "saved") return <Saved>{saved(phase.result)}</Saved>;
 
