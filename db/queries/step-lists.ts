@@ -92,26 +92,34 @@ const pastLatest = prepared((orm) =>
   rows(orm).where(isPastLatest()).orderBy(asc(openSteps.latestOn), asc(openSteps.id)).limit(limit).prepare(),
 );
 
-/** Tubes whose exchange is planned for today; each arm of `isDueToday` must be answered by an index of its own. */
-const plannedToday = (orm: Database["orm"]) =>
-  inArray(openSteps.tubeId, orm.select({ id: tubes.id }).from(tubes).where(eq(tubes.plannedOn, today)));
+/**
+ * The parts of today's work, none overlapping another: calls whose days have come; steps whose target has come and whose latest
+ * date has not passed; exchanges planned for today before their target. Apart, since each has its own index and its own order
+ * by day; as one condition, every overdue call of years would be joined and sorted to show forty lines.
+ */
+const partsOfToday = [
+  () => and(eq(openSteps.rank, listRank.call), lte(openSteps.dueOn, today)),
+  () => and(eq(openSteps.rank, listRank.clock), lte(openSteps.dueOn, today), onTime()),
+  (orm: Database["orm"]) =>
+    and(
+      // The plus keeps the planner, which has no statistics, from walking the whole due list for the few planned tubes.
+      sql`+${openSteps.rank} = ${listRank.clock}`,
+      sql`+${openSteps.dueOn} > ${today}`,
+      onTime(),
+      inArray(openSteps.tubeId, orm.select({ id: tubes.id }).from(tubes).where(eq(tubes.plannedOn, today))),
+    ),
+] as const;
 
 const onTime = () => or(isNull(openSteps.latestOn), gte(openSteps.latestOn, today));
 
-/** A call whose days have come, an exchange planned for today, a step whose target has come and whose latest date has not passed. */
-const isDueToday = (orm: Database["orm"]) =>
-  or(
-    and(eq(openSteps.rank, listRank.call), lte(openSteps.dueOn, today)),
-    and(eq(openSteps.rank, listRank.clock), lte(openSteps.dueOn, today), onTime()),
-    and(plannedToday(orm), eq(openSteps.rank, listRank.clock), onTime()),
-  );
-
-const dueToday = prepared((orm) =>
-  rows(orm)
-    .where(isDueToday(orm))
-    .orderBy(...byDue)
-    .limit(limit)
-    .prepare(),
+const dueToday = partsOfToday.map((part) =>
+  prepared((orm) =>
+    rows(orm)
+      .where(part(orm))
+      .orderBy(...byDue)
+      .limit(limit)
+      .prepare(),
+  ),
 );
 
 const looseEnds = prepared((orm) =>
@@ -126,7 +134,7 @@ const counted = (orm: Database["orm"]) => orm.select({ count: count() }).from(op
 
 const urgentCount = prepared((orm) => counted(orm).where(eq(openSteps.rank, listRank.urgent)).prepare());
 const pastLatestCount = prepared((orm) => counted(orm).where(isPastLatest()).prepare());
-const dueTodayCount = prepared((orm) => counted(orm).where(isDueToday(orm)).prepare());
+const dueTodayCounts = partsOfToday.map((part) => prepared((orm) => counted(orm).where(part(orm)).prepare()));
 
 const looseEndCounts = prepared((orm) =>
   orm
@@ -144,7 +152,16 @@ export type OnDay = { readonly today: Day; readonly limit: number };
 export const urgentSteps = (db: Database, size: number): readonly StepLine[] =>
   urgent(db).all({ limit: size });
 export const stepsPastLatest = (db: Database, on: OnDay): readonly StepLine[] => pastLatest(db).all(on);
-export const stepsDueToday = (db: Database, on: OnDay): readonly StepLine[] => dueToday(db).all(on);
+
+const isBefore = (a: StepLine, b: StepLine): boolean =>
+  a.dueOn === b.dueOn ? a.id < b.id : a.dueOn < b.dueOn;
+
+export const stepsDueToday = (db: Database, on: OnDay): readonly StepLine[] =>
+  dueToday
+    .flatMap((part) => part(db).all(on))
+    .toSorted((a, b) => (isBefore(a, b) ? -1 : 1))
+    .slice(0, on.limit);
+
 export const looseEndSteps = (db: Database, size: number): readonly StepLine[] =>
   looseEnds(db).all({ limit: size });
 
@@ -159,7 +176,7 @@ export type StepCounts = {
 export const stepCounts = (db: Database, on: Day): StepCounts => ({
   urgent: urgentCount(db).get()?.count ?? 0,
   pastLatest: pastLatestCount(db).get({ today: on })?.count ?? 0,
-  dueToday: dueTodayCount(db).get({ today: on })?.count ?? 0,
+  dueToday: dueTodayCounts.reduce((sum, part) => sum + (part(db).get({ today: on })?.count ?? 0), 0),
   looseEnds: looseEndCounts(db).all(),
 });
 
