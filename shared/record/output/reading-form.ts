@@ -18,6 +18,8 @@ export type ReadingEntry = Omit<Reading, "id" | "tubeId">;
 
 const SINCE_LAST = "since last emptying";
 const REPORTER_LIMIT = 120;
+/** Stands for who told of a reading when nobody did. */
+export const SEEN_HERE = "seen here";
 /** The end of a reading, to the minute, so that what is echoed is what is stored. */
 const endField = (context: FormContext): FieldSpec<Instant> => ({
   label: "Emptied at",
@@ -86,7 +88,7 @@ export const readingForm = form({
     gross: sourced(drained.volume, reportedBy !== null),
     characters: [...(seen ?? [])],
     otherIn: [...said.otherIn],
-    reportedBy: reportedBy ?? "seen here",
+    reportedBy: reportedBy ?? SEEN_HERE,
     asSpoken: drained.asSpoken,
   }),
 });

@@ -1,0 +1,110 @@
+import { describe, expect, it } from "vitest";
+import { type WhyCode, whyCodes } from "#shared/step/step.ts";
+import { contradictionCodes } from "#shared/tube/state.ts";
+import { whySentence } from "./why.ts";
+
+type Args = Parameters<typeof whySentence>[0]["args"];
+const say = (code: WhyCode, args: Args = {}): string => whySentence({ code, args, eventId: null });
+
+const sentences: readonly (readonly [WhyCode, Args, string])[] = [
+  ["counted-from", { day: "2026-08-14" }, "Counted from Fri 14 Aug 2026."],
+  [
+    "counted-from-span",
+    { earliest: "2026-03-01", latest: "2026-03-31" },
+    "Counted from Sun 1 Mar 2026, the earliest of the days that it may have been (to Tue 31 Mar 2026). Provisional.",
+  ],
+  ["date-unknown", {}, "The day on which this tube was placed or last exchanged is unknown."],
+  ["reported-elsewhere", {}, "Done elsewhere and not confirmed here yet."],
+  [
+    "row",
+    { row: "nephrostomy", version: 1, earliest: 63, target: 77, latest: 90, source: "5 7 8; rest CP" },
+    "Row nephrostomy, version 1: earliest 63, target 77, latest 90 days (source 5 7 8; rest CP).",
+  ],
+  [
+    "row",
+    { row: "abscess or fluid drain", version: 2, earliest: null, target: 14, latest: 90, source: "CP" },
+    "Row abscess or fluid drain, version 2: no earliest, target 14, latest 90 days (source CP).",
+  ],
+  ["row-example", { version: 1 }, "Version 1 of the protocol is an EXAMPLE: nobody has approved it."],
+  ["factor", { factor: "pregnancy" }, "A shorter row stands because of: pregnancy."],
+  [
+    "plan",
+    { act: "exchange", by: "2026-10-30", byWhom: "Dr Example" },
+    "The operator's plan stands above the row: exchange by Fri 30 Oct 2026, Dr Example.",
+  ],
+  [
+    "plan",
+    { act: "remove", by: "2026-10-30", byWhom: null },
+    "The operator's plan stands above the row: remove by Fri 30 Oct 2026.",
+  ],
+  ["plan-reason", { reason: "travels" }, "Reason of the plan: travels."],
+  [
+    "plan-past-row-latest",
+    { by: "2026-11-20", latest: "2026-11-12" },
+    "The plan's day, Fri 20 Nov 2026, is past the row's latest, Thu 12 Nov 2026.",
+  ],
+  ["operator-date-missing", {}, "The row waits for the operator's date and there is none: due now."],
+  ["counted-from-check", { day: "2026-11-06" }, "Counted from the last check, Fri 6 Nov 2026."],
+  ["no-row", { kind: "nephrostomy" }, "The protocol has no row for nephrostomy. No row is not zero: ask."],
+  [
+    "no-example-for-child",
+    { kind: "nephrostomy" },
+    "Under 18: the example rows are for adults and none applies. Ask.",
+  ],
+  [
+    "moved",
+    { end: "target", from: "2026-10-31", to: "2026-10-30", because: "closure", reason: "staff day" },
+    "Target moved from Sat 31 Oct 2026 to Fri 30 Oct 2026: clinic closed (staff day).",
+  ],
+  [
+    "moved",
+    { end: "earliest", from: "2026-10-31", to: "2026-11-02", because: "closed-weekday", reason: null },
+    "Earliest moved from Sat 31 Oct 2026 to Mon 2 Nov 2026: the clinic is closed on Saturdays.",
+  ],
+  [
+    "moved",
+    { end: "target", from: "2026-10-30", to: "2026-11-02", because: "before-earliest", reason: null },
+    "Target moved from Fri 30 Oct 2026 to Mon 2 Nov 2026: it would lie before the earliest date.",
+  ],
+  [
+    "moved",
+    { end: "latest", from: "2026-10-31", to: null, because: "closure", reason: "rebuilding" },
+    "Latest Sat 31 Oct 2026 cannot be moved, no open day is near: clinic closed (rebuilding).",
+  ],
+  ["no-day-left", { step: "exchange" }, 'No open day is left in the window of "Exchange".'],
+  [
+    "first-call",
+    { from: 1, to: 3, source: "CP", day: "2026-11-06" },
+    "First call on day 1 to 3 after Fri 6 Nov 2026 (source CP).",
+  ],
+  ["call-attempts", { attempts: 1 }, "Called 1 time, not reached yet."],
+  ["call-attempts", { attempts: 3 }, "Called 3 times, not reached yet."],
+  ["fell-out", {}, "The tube fell out, and what follows is not decided."],
+  ["partly-dislodged", {}, "The tube was pulled back and has not been put right."],
+  ["fragment", {}, "It did not come out whole: a piece is left inside."],
+  ["removal-told", {}, "Told removed. Nobody here has confirmed it: whole, seen how, by whom."],
+  [
+    "contradiction",
+    { code: "event-after-end" },
+    "Two entries cannot both be true: something is recorded after the tube's record had ended.",
+  ],
+  [
+    "hard-latest",
+    { by: "2027-03-01", latest: "2027-02-10" },
+    "The plan's day, Mon 1 Mar 2027, is past the row's hard limit, Wed 10 Feb 2027.",
+  ],
+];
+
+describe("each line of a why", () => {
+  it.each(sentences)("%s %j", (code, args, sentence) => expect(say(code, args)).toBe(sentence));
+
+  it("has an example of every code", () => {
+    expect(new Set(sentences.map(([code]) => code))).toEqual(new Set(whyCodes));
+  });
+
+  it("says of every contradiction what it is", () => {
+    const said = contradictionCodes.map((code) => say("contradiction", { code }));
+    expect(new Set(said).size).toBe(contradictionCodes.length);
+    expect(said).not.toContain(say("contradiction", { code: "another" }));
+  });
+});
