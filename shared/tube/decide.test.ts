@@ -104,6 +104,7 @@ describe("day and time", () => {
 describe("which tube, which entry", () => {
   it.each([
     ["a tube of nobody", { ...command(capped()), tubes: ["other"] }],
+    ["an upsize of a tube of nobody", command(upsized({ tube: "other", size: F(10) }))],
     ["no tube where one is needed", { ...command(capped()), tubes: [] }],
     ["two tubes where one is needed", { ...command(capped()), tubes: ["tube-1", "tube-1"] }],
     ["a tube where none is named", { ...command(died()), tubes: ["tube-1"] }],

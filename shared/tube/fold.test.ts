@@ -280,6 +280,8 @@ describe("a patient's tubes", () => {
   it("come by their number", () => {
     const numbers = state(placed({ tube: "b", number: 2 }), placed({ tube: "a", number: 1 })).tubes;
     expect(numbers.map(({ id }) => id)).toEqual(["a", "b"]);
+    const same = state(placed({ tube: "b" }), placed({ tube: "a" })).tubes;
+    expect(same.map(({ id }) => id)).toEqual(["a", "b"]);
   });
 
   it("are none before anything was recorded", () => {
