@@ -72,20 +72,23 @@ function TubeRow({ row, today, person }: TubeRowProps): ReactNode {
         <DwellStrip title={tubeName(tube)} facts={stripOf(row, today)} />
       </td>
       <td>
-        <b>{stepNames[next.step.kind]}</b> <StandingCell line={next} today={today} marksExample />
-        <br />
-        With {ownerText(next.owner)}.
-        {lines.length > 1 && (
-          <>
-            {" "}
-            <a href={`/tubes/${tube.id}`}>{lines.length - 1} more open</a>
-          </>
-        )}{" "}
-        {form !== null && mayRecord(person, form) && (
-          <a href={tubeFormHref(tube.id, form)} data-screen-only>
-            {actLabels[form]}
-          </a>
-        )}
+        <p>
+          <b>{stepNames[next.step.kind]}</b> <StandingCell line={next} today={today} marksExample />
+        </p>
+        <p>
+          Owner: {ownerText(next.owner)}.
+          {lines.length > 1 && (
+            <>
+              {" "}
+              <a href={`/tubes/${tube.id}`}>{lines.length - 1} more open</a>
+            </>
+          )}{" "}
+          {form !== null && mayRecord(person, form) && (
+            <a href={tubeFormHref(tube.id, form)} data-screen-only>
+              {actLabels[form]}
+            </a>
+          )}
+        </p>
       </td>
     </tr>
   );

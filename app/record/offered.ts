@@ -21,42 +21,43 @@ export const formOfStep = {
   contradiction: null,
 } as const satisfies Record<StepKind, TubeForm | null>;
 
-const always: readonly TubeForm[] = ["facts noted", "called", "step assigned"];
+/** Forms that answer one question, under its word. */
+export type FormGroup = { readonly word: string; readonly forms: readonly TubeForm[] };
 
-const whileIn: readonly TubeForm[] = [
-  "exchanged",
-  "exchange planned",
-  "plan recorded",
-  "checked",
-  "upsized",
-  "removed",
-  "fell out",
-  "partly dislodged",
-  "converted",
-  "clock dated",
-];
+type Offered = Pick<TubeState, "status" | "kind" | "mode" | "unverified">;
 
-/** A cap and a tip's position hang on the tube: one without an outside has no cap. */
-function byMode({ kind, mode }: Pick<TubeState, "kind" | "mode">): readonly TubeForm[] {
-  if (!kindOf(kind).outside) return ["tip position"];
-  return [mode === "capped" ? "uncapped" : "capped", "tip position"];
+const said: FormGroup = { word: "Said and given", forms: ["called", "step assigned"] };
+
+/** A cap and what happens at the skin hang on a part outside. */
+function whileIn({ kind, mode, unverified }: Offered): readonly FormGroup[] {
+  const { outside } = kindOf(kind);
+  const cap: readonly TubeForm[] = outside ? [mode === "capped" ? "uncapped" : "capped"] : [];
+  const told: readonly TubeForm[] = unverified === null ? [] : ["verified"];
+  return [
+    { word: "Done", forms: ["exchanged", "upsized", "converted", ...cap, "removed"] },
+    { word: "Happened", forms: ["fell out", "partly dislodged"] },
+    { word: "Seen", forms: [...told, "checked", "tip position", "facts noted", "clock dated"] },
+    { word: "Planned", forms: ["exchange planned", "plan recorded"] },
+    said,
+  ];
 }
 
+/** The three ways in which a tube that is out goes on. */
+export const afterOut: readonly TubeForm[] = ["salvaged", "new puncture", "not replaced"];
+
 /** What may be recorded of a tube, the likeliest first, by whether it is in. */
-export function offeredForms(
-  tube: Pick<TubeState, "status" | "kind" | "mode" | "unverified">,
-): readonly TubeForm[] {
-  const told: readonly TubeForm[] = tube.unverified === null ? [] : ["verified"];
+export function offeredForms(tube: Offered): readonly FormGroup[] {
+  const noted: FormGroup = { word: "Seen", forms: ["facts noted"] };
   switch (tube.status) {
     case "in":
-      return [...told, ...whileIn, ...byMode(tube), ...always];
+      return whileIn(tube);
     case "out, undecided":
-      return ["salvaged", "new puncture", "not replaced", ...always];
+      return [{ word: "How it goes on", forms: afterOut }, noted, said];
     case "removal not confirmed":
-      return ["verified", "removed", ...always];
+      return [{ word: "Done", forms: ["verified", "removed"] }, noted, said];
     case "fragment retained":
-      return ["removed", ...always];
+      return [{ word: "Done", forms: ["removed"] }, noted, said];
     case "ended":
-      return ["facts noted", "called"];
+      return [noted, { word: "Said", forms: ["called"] }];
   }
 }

@@ -55,7 +55,11 @@ const isUndone = ({ standing }: StoryEntry): boolean => standing === "undone";
 function WhenCell({ entry }: { readonly entry: StoryEntry }): ReactNode {
   const { when, time, eventId } = entry;
   const said = time === null ? printWhen(when) : `${printWhen(when)}, ${time}`;
-  return <span id={eventId}>{isUndone(entry) ? <s>{said}</s> : said}</span>;
+  return (
+    <span className={styles.when} id={eventId}>
+      {isUndone(entry) ? <s>{said}</s> : said}
+    </span>
+  );
 }
 
 function WhatCell({ entry, nameOf }: { readonly entry: StoryEntry; readonly nameOf: NameOf }): ReactNode {

@@ -1,6 +1,6 @@
 import type { ReactNode } from "react";
 import { ActButton, ActLinks } from "#app/record/act-links.tsx";
-import { formOfStep, offeredForms } from "#app/record/offered.ts";
+import { afterOut, formOfStep } from "#app/record/offered.ts";
 import { mayRecord, tubeFormHref } from "#app/record/procedures.ts";
 import { ownerToday } from "#app/tubes/step-owner.ts";
 import { StepWhy } from "#app/tubes/step-why.tsx";
@@ -56,7 +56,7 @@ function NextStep({ step, tube, ...beside }: StepProps): ReactNode {
       <p>{stepAsks[step.kind]}</p>
       <StepActs step={step} tube={tube} {...beside} />
       <Dates step={step} />
-      <p>With {ownerToday(step, today, nameOf)}.</p>
+      <p>Owner: {ownerToday(step, today, nameOf)}.</p>
       <details>
         <summary>Why</summary>
         <StepWhy step={step} />
@@ -70,7 +70,7 @@ function StepActs({ step, tube, person }: StepProps): ReactNode {
   if (step.kind === "tube out")
     return (
       <ActLinks
-        forms={offeredForms(tube).slice(0, 3)}
+        forms={afterOut}
         hrefOf={(form) => tubeFormHref(tube.id, form)}
         person={person}
         label="How it goes on"
@@ -112,7 +112,7 @@ function OtherStep({ step, tube, ...beside }: StepProps): ReactNode {
       </summary>
       <Dates step={step} />
       <p>
-        {stepAsks[step.kind]} With {ownerToday(step, today, nameOf)}.{" "}
+        {stepAsks[step.kind]} Owner: {ownerToday(step, today, nameOf)}.{" "}
         {form !== null && mayRecord(person, form) && (
           <a href={tubeFormHref(tube.id, form)} data-screen-only>
             {actLabels[form]}

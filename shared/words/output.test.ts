@@ -6,6 +6,7 @@ import {
   doubtSentence,
   incompleteWords,
   lowDayWords,
+  netSentence,
   printRate,
   printVolume,
   problemSentence,
@@ -24,6 +25,18 @@ it.each([
 
 it("a rate is printed with its time", () => {
   expect(printRate(48 as MlPer24h)).toBe("48 mL/24 h");
+});
+
+describe("what one reading brings", () => {
+  it("is its net, negative too", () => {
+    expect(netSentence({ kind: "known", ul: millilitres(-10) })).toBe("Net -10 mL.");
+  });
+
+  it("cannot be told where flush is ordered and not written down", () => {
+    expect(netSentence({ kind: "cannot tell", because: ["flush-not-recorded"] })).toBe(
+      "Flush is ordered and nobody wrote down what was given: the net cannot be told.",
+    );
+  });
 });
 
 describe("sentences", () => {

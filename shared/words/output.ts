@@ -4,6 +4,7 @@ import type { LowDay } from "#shared/output/low-day.ts";
 import type { ReadingProblem } from "#shared/output/measured-interval.ts";
 import { type Microlitres, toMl } from "#shared/output/microlitre.ts";
 import type { DayRemark, IncompleteReason } from "#shared/output/net-day.ts";
+import type { NetVolume } from "#shared/output/net-volume.ts";
 import type { VolumeDoubt } from "#shared/output/plausible.ts";
 import type { MlPer24h } from "#shared/output/rate.ts";
 
@@ -40,6 +41,12 @@ export const printVolume = (volume: Microlitres): string => `${oneDecimal(toMl(v
 
 /** `48 mL/24 h`. */
 export const printRate = (rate: MlPer24h): string => `${oneDecimal(rate)} mL/24 h`;
+
+/** What one reading brings to its days: "Net 5 mL.", or why that cannot be told. */
+export const netSentence = (net: NetVolume): string =>
+  net.kind === "known"
+    ? `Net ${printVolume(net.ul)}.`
+    : net.because.map((reason) => incompleteWords[reason]).join(" ");
 
 const oneDecimal = (value: number): number => Math.round(value * 10) / 10 + 0;
 

@@ -18,7 +18,7 @@ import { PageFrame } from "#app/ui/page-frame.tsx";
 import { may } from "#shared/access/may.ts";
 import { printWhen } from "#shared/day/print-day.ts";
 import type { Contact } from "#shared/record/patient/patient-details.ts";
-import { tubeName } from "#shared/tube/name.ts";
+import { tubeTitle } from "#shared/tube/name.ts";
 
 export const metadata: Metadata = { title: "Patient - Dwellbook" };
 
@@ -30,7 +30,7 @@ export default async function PatientPage({ params }: PatientPageProps): Promise
   const { api, frame, person, today } = await signedIn();
   const { patient, state, steps, story, zone } = await orNotFound(api.patient.view({ patientId }));
   const nameOf = namesOfStaff(await api.staff.list());
-  const names = new Map(state.tubes.map((tube) => [tube.id, tubeName(tube)]));
+  const names = new Map(state.tubes.map((tube) => [tube.id, tubeTitle(tube)]));
   return (
     <PageFrame
       frame={frame}

@@ -3,6 +3,7 @@ import type { ReactNode } from "react";
 import { orNotFound } from "#app/_trpc/or-not-found.ts";
 import { signedIn } from "#app/_trpc/server.ts";
 import { FactList } from "#app/facts/fact-list.tsx";
+import { OutputSummary } from "#app/output/output-summary.tsx";
 import { identityOf } from "#app/patients/identity-of.ts";
 import { ActLinks } from "#app/record/act-links.tsx";
 import { offeredForms } from "#app/record/offered.ts";
@@ -10,7 +11,6 @@ import { tubeFormHref } from "#app/record/procedures.ts";
 import { namesOfStaff } from "#app/staff/names-of-staff.ts";
 import { Story } from "#app/story/story.tsx";
 import { Clocks } from "#app/tubes/clocks.tsx";
-import { OutputSummary } from "#app/tubes/output-summary.tsx";
 import { PlannedExchangeOf } from "#app/tubes/planned-exchange.tsx";
 import { Steps } from "#app/tubes/steps.tsx";
 import styles from "#app/tubes/tube.module.css";
@@ -44,12 +44,21 @@ export default async function TubePage({ params }: TubePageProps): Promise<React
       </div>
       <section className={styles.section} data-screen-only>
         <h2>Record</h2>
-        <ActLinks
-          forms={offeredForms(tube)}
-          hrefOf={(form) => tubeFormHref(tubeId, form)}
-          person={person}
-          label="What to record of this tube"
-        />
+        <dl>
+          {offeredForms(tube).map(({ word, forms }) => (
+            <div key={word} className={styles.offeredRow}>
+              <dt>{word}</dt>
+              <dd>
+                <ActLinks
+                  forms={forms}
+                  hrefOf={(form) => tubeFormHref(tubeId, form)}
+                  person={person}
+                  label={word}
+                />
+              </dd>
+            </div>
+          ))}
+        </dl>
       </section>
       <PlannedExchangeOf view={view} />
       <OutputSummary tubeId={tubeId} output={output} mayLog={may(person, "reading.recorded")} />

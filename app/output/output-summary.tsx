@@ -1,9 +1,9 @@
 import type { ReactNode } from "react";
-import { completeWords, netWords, rateWords } from "#app/tubes/output-words.ts";
+import { completeWords, netWords, rateWords } from "#app/output/net-day-words.ts";
 import type { OutputPage } from "#app/tubes/tube-page.ts";
 import { printDay } from "#shared/day/print-day.ts";
 import { noAlarmsYet } from "#shared/words/output.ts";
-import styles from "./tube.module.css";
+import styles from "./output.module.css";
 
 type OutputSummaryProps = { readonly tubeId: string; readonly output: OutputPage; readonly mayLog: boolean };
 
@@ -18,20 +18,23 @@ export function OutputSummary({ tubeId, output, mayLog }: OutputSummaryProps): R
       {output.hasOutput ? (
         <>
           <p className={styles.caution}>{noAlarmsYet}</p>
-          <table className={styles.outputDays}>
-            <caption>Net, the last days</caption>
-            <tbody>
-              {days.map((day) => (
-                <tr key={day.from}>
-                  <th scope="row">{printDay(day.day)}</th>
-                  <td>{netWords(day)}</td>
-                  <td>{rateWords(day)}</td>
-                  <td>{completeWords(day)}</td>
-                </tr>
-              ))}
-            </tbody>
-          </table>
-          {days.length === 0 && <p>No reading yet.</p>}
+          {days.length === 0 ? (
+            <p>No reading yet.</p>
+          ) : (
+            <table className={styles.days}>
+              <caption>Net, the last days</caption>
+              <tbody>
+                {days.map((day) => (
+                  <tr key={day.from}>
+                    <th scope="row">{printDay(day.day)}</th>
+                    <td>{netWords(day)}</td>
+                    <td>{rateWords(day)}</td>
+                    <td>{completeWords(day)}</td>
+                  </tr>
+                ))}
+              </tbody>
+            </table>
+          )}
           <p data-screen-only>
             <a href={`/tubes/${tubeId}/output`}>All days and readings</a>
             {mayLog && (

@@ -1,0 +1,93 @@
+"use client";
+
+import type { ReactNode } from "react";
+import { api } from "#app/_trpc/client.ts";
+import styles from "#app/output/output.module.css";
+import { openedWith } from "#app/record/opened-with.ts";
+import { Recorded } from "#app/record/recorded.tsx";
+import { draftStore } from "#app/ui/recording/draft-store.ts";
+import type { StoredDraft } from "#app/ui/recording/use-draft.ts";
+import type { Act } from "#app/ui/recording/use-recording.ts";
+import { RecordingForm } from "#app/ui/recording-form.tsx";
+import { netVolume } from "#shared/output/net-volume.ts";
+import type { Reading } from "#shared/output/reading.ts";
+import { voidForm } from "#shared/record/amend/void-form.ts";
+import type { Texts } from "#shared/record/field-spec.ts";
+import type { FormContext } from "#shared/record/form.ts";
+import { readingForm } from "#shared/record/output/reading-form.ts";
+import { netSentence } from "#shared/words/output.ts";
+
+export type ReadingRecordFormProps = {
+  readonly patientId: string;
+  readonly tubeId: string;
+  readonly context: FormContext;
+  readonly flushOrdered: boolean;
+  readonly lastSeen: number;
+  readonly draft: StoredDraft | null;
+  /** The reading that is corrected, with what it says now; null for a new one. */
+  readonly corrects: { readonly readingId: string; readonly texts: Texts } | null;
+};
+
+type Typed = {
+  readonly drained?: { readonly volume: Reading["gross"] };
+  readonly flushGiven?: Reading["flushGiven"];
+  readonly flushWithdrawn?: Reading["flushWithdrawn"];
+  readonly basis?: Reading["basis"];
+};
+
+/** The net of what is typed so far, by the same sum as on the server. */
+function Net({ typed, flushOrdered }: { readonly typed: Typed; readonly flushOrdered: boolean }): ReactNode {
+  const { drained, flushGiven, flushWithdrawn, basis } = typed;
+  if (
+    drained === undefined ||
+    flushGiven === undefined ||
+    flushWithdrawn === undefined ||
+    basis === undefined
+  )
+    return <output className={styles.lines} />;
+  const net = netVolume({ gross: drained.volume, flushGiven, flushWithdrawn, basis }, flushOrdered);
+  return <output className={styles.lines}>{netSentence(net)}</output>;
+}
+
+/** Log an emptying, or put a corrected reading in the place of one. */
+export function ReadingRecordForm(props: ReadingRecordFormProps): ReactNode {
+  const { patientId, tubeId, context, flushOrdered, corrects } = props;
+  const fields = readingForm.fields(context);
+  const { reason } = voidForm.fields();
+  const send = (texts: Texts, act: Act) =>
+    corrects === null
+      ? api.reading.recorded.mutate({ ...act, texts, patientId, tubeId })
+      : api.reading.corrected.mutate({ ...act, texts, patientId, readingId: corrects.readingId });
+  const leaveTo = `/tubes/${tubeId}/output`;
+  const shared = {
+    lastSeen: props.lastSeen,
+    draft: props.draft,
+    send,
+    leaveTo,
+    beneath: (typed: Typed) => <Net typed={typed} flushOrdered={flushOrdered} />,
+    saved: ({ actId }: { readonly actId: string }) => (
+      <Recorded
+        said={corrects === null ? "The emptying is logged." : "The reading is corrected."}
+        actId={actId}
+      >
+        <a href={leaveTo}>To the output</a>
+        <a href={`/tubes/${tubeId}/record/reading`}>Log another</a>
+      </Recorded>
+    ),
+  };
+  return corrects === null ? (
+    <RecordingForm
+      {...shared}
+      fields={fields}
+      act="Log the emptying"
+      drafts={draftStore("reading", tubeId)}
+    />
+  ) : (
+    <RecordingForm
+      {...shared}
+      fields={{ reason: { ...reason, label: "Why it is changed" }, ...openedWith(fields, corrects.texts) }}
+      act="Correct the reading"
+      drafts={draftStore("reading.corrected", corrects.readingId)}
+    />
+  );
+}

@@ -1,0 +1,63 @@
+import type { Metadata } from "next";
+import type { ReactNode } from "react";
+import { orNotFound } from "#app/_trpc/or-not-found.ts";
+import { signedIn } from "#app/_trpc/server.ts";
+import { NetDaysTable } from "#app/output/net-days-table.tsx";
+import styles from "#app/output/output.module.css";
+import { ReadingsTable } from "#app/output/readings-table.tsx";
+import { identityOf } from "#app/patients/identity-of.ts";
+import { ActButton } from "#app/record/act-links.tsx";
+import { PageFrame } from "#app/ui/page-frame.tsx";
+import { may } from "#shared/access/may.ts";
+import { tubeName } from "#shared/tube/name.ts";
+import { noAlarmsYet, problemSentence } from "#shared/words/output.ts";
+
+export const metadata: Metadata = { title: "Output - Dwellbook" };
+
+type OutputPageProps = { readonly params: Promise<{ readonly id: string }> };
+
+/** What one tube drained, net of flush, day by day. */
+export default async function OutputPage({ params }: OutputPageProps): Promise<ReactNode> {
+  const { id: tubeId } = await params;
+  const { api, frame, person } = await signedIn();
+  const { patient, tube } = await orNotFound(api.tube.view({ tubeId }));
+  const output = await api.tube.output({ tubeId });
+  return (
+    <PageFrame
+      frame={frame}
+      heading="What did it drain, net of flush?"
+      lede={<a href={`/tubes/${tubeId}`}>All of this tube</a>}
+      identity={identityOf(patient, tubeName(tube))}
+    >
+      <p className={styles.caution}>{noAlarmsYet}</p>
+      {output.hasOutput ? (
+        <>
+          {output.output.problems.length > 0 && (
+            <ul className={styles.problems}>
+              {output.output.problems.map((problem) => (
+                <li key={`${problem.code} ${problem.readings.join(" ")}`}>
+                  {problemSentence(problem, output.zone)}
+                </li>
+              ))}
+            </ul>
+          )}
+          {may(person, "reading.recorded") && tube.status !== "ended" && (
+            <p>
+              <ActButton href={`/tubes/${tubeId}/record/reading`}>Log an emptying</ActButton>
+            </p>
+          )}
+          <div className={styles.section}>
+            <NetDaysTable days={output.output.days} />
+            <ReadingsTable tubeId={tubeId} output={output} person={person} />
+          </div>
+          <p className={styles.section}>
+            Net is what was drained less the flush that was given, over the time between emptyings. Figures
+            are as entered; meeting a number means only that: check patency, patient and imaging.
+          </p>
+        </>
+      ) : (
+        <p>This tube lies wholly inside and has no output. Only its date matters.</p>
+      )}
+    </PageFrame>
+  );
+}
