@@ -56,10 +56,16 @@ export async function answering({ host, port }, server) {
   while (Date.now() < until && server.exitCode === null) {
     const answer = await fetch(`http://${host}:${port}/api/health`).catch(() => undefined);
     if (answer?.ok) return;
+    if (answer?.status === 503) return refuse(server, (await answer.json()).sentence);
     await new Promise((resolve) => setTimeout(resolve, TRY_MS));
   }
+  return refuse(server, "The server did not start. What it wrote stands above.");
+}
+
+/** @param {import("node:child_process").ChildProcess} server @param {string} sentence @returns {never} */
+function refuse(server, sentence) {
   server.kill();
-  throw new CommandFailed("The server did not start. What it wrote stands above.");
+  throw new CommandFailed(sentence);
 }
 
 /** Passes the terminal's stop on, and ends with the server. @param {import("node:child_process").ChildProcess} server */

@@ -14,6 +14,14 @@ export function statusOf(code: RefusalCode | undefined): number {
       return 413;
     case "sign-in-refused":
       return 429;
+    case "database-missing":
+    case "database-not-one":
+    case "database-damaged":
+    case "database-read-only":
+    case "database-busy":
+    case "database-older":
+    case "database-newer":
+      return 503;
     default:
       return 422;
   }

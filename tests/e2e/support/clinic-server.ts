@@ -13,7 +13,8 @@ export type ClinicServer = {
 
 const host = "127.0.0.1";
 
-function freePort(): Promise<number> {
+/** A port of this machine that nothing listens on. */
+export function freePort(): Promise<number> {
   const probe = createServer();
   return new Promise((resolve, reject) => {
     probe.once("error", reject);

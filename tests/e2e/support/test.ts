@@ -10,6 +10,8 @@ type TestFixtures = {
   readonly role: StaffRole | null;
   /** What pages wrote to the console, threw, or were refused by their policy (which the browser writes there too). Must be empty when the test ends. */
   readonly complaints: string[];
+  /** A page of its own for somebody of that role, beside the page of the test. */
+  readonly pageOf: (role: StaffRole) => Promise<Page>;
 };
 
 type WorkerFixtures = {
@@ -71,6 +73,17 @@ export const test = base.extend<TestFixtures, WorkerFixtures>({
     },
     { auto: true },
   ],
+  pageOf: async ({ browser, clinic, stateOf, complaints }, use) => {
+    const contexts: BrowserContext[] = [];
+    await use(async (role) => {
+      const context = await browser.newContext({ baseURL: clinic.origin, storageState: await stateOf(role) });
+      contexts.push(context);
+      const page = await context.newPage();
+      listen(page, complaints);
+      return page;
+    });
+    for (const context of contexts) await context.close();
+  },
   baseURL: async ({ clinic }, use) => {
     await use(clinic.origin);
   },

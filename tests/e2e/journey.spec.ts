@@ -1,0 +1,126 @@
+import type { Page } from "@playwright/test";
+import { expect, test } from "#tests/e2e/support/test.ts";
+
+test.use({ role: "nurse" });
+
+/** Fills a form by its labels and presses Enter in the last field, as a person who types does. */
+async function type(page: Page, texts: Readonly<Record<string, string>>): Promise<void> {
+  for (const [label, text] of Object.entries(texts)) {
+    const field = page.getByLabel(label, { exact: true });
+    if (!(await field.isVisible())) await page.getByText("More that may be said").click();
+    await field.fill(text);
+  }
+}
+
+const save = (page: Page, act: string) => page.getByRole("button", { name: act, exact: true }).click();
+const record = (page: Page, act: string) =>
+  page.getByRole("link", { name: act, exact: true }).first().click();
+
+async function registered(page: Page, familyName: string, number: string): Promise<void> {
+  await page.goto("/patients/new");
+  await type(page, {
+    "Family name": familyName,
+    "Given name": "Cuthbert",
+    "Born on": "4 may 1959",
+    "Record number": number,
+  });
+  await page.keyboard.press("Enter");
+  await page.getByRole("link", { name: "To the patient" }).click();
+}
+
+test("from a tube taken over in March, size unknown, to its exchange, its net days and who saw it", async ({
+  page,
+  pageOf,
+}) => {
+  await test.step("the nurse records a nephrostomy taken over in March, size unknown", async () => {
+    await registered(page, "Applewhistle", "000815");
+    await expect(page.getByText("000815")).toBeVisible();
+    await record(page, "Record a tube");
+    await type(page, {
+      Kind: "pcn",
+      Side: "l",
+      Size: "?",
+      "Placed, or last exchanged, on": "march",
+      "Taken over from": "a hospital abroad",
+    });
+    await save(page, "Record a tube");
+    await expect(page.getByText("Record a tube: saved.")).toBeVisible();
+    await page.getByRole("link", { name: "To the tube" }).click();
+    await expect(page.getByRole("region", { name: "Patient" })).toContainText(
+      "Left nephrostomy, size unknown",
+    );
+  });
+  const tube = page.url();
+
+  await test.step("it stands on Today, with its date to be assessed", async () => {
+    await page.goto("/");
+    const past = page.getByRole("region", { name: /Past their latest date/ });
+    await expect(past).toContainText("Applewhistle");
+    await page.getByText(/Loose ends/).click();
+    await expect(page.getByRole("row", { name: /Applewhistle.*date/i }).last()).toBeVisible();
+  });
+
+  await test.step("confirming 8 F leaves the inside unknown; the label is noted by itself", async () => {
+    await page.goto(tube);
+    await record(page, "Note facts of the tube");
+    await type(page, { Size: "8f" });
+    await page.keyboard.press("Enter");
+    await page.getByRole("link", { name: "To the tube" }).click();
+    await expect(page.getByRole("region", { name: "Patient" })).toContainText("Left nephrostomy, 8 F");
+    await record(page, "Plan the exchange");
+    await type(page, { Wire: ".038 in" });
+    await expect(page.getByText(/Cannot tell: record what wire the tube takes/).first()).toBeVisible();
+    await page.goto(tube);
+    await record(page, "Note facts of the tube");
+    await type(page, { "Takes a wire of (label)": ".035 in" });
+    await save(page, "Note facts of the tube");
+  });
+
+  await test.step("an 0.038 in wire through a tube labelled for 0.035 is warned of where it is typed", async () => {
+    await page.goto(tube);
+    await record(page, "Plan the exchange");
+    await type(page, { "Planned for": "+3", Wire: ".038 in" });
+    await expect(
+      page.getByText("Does not pass: labelled for 0.035 in; the wire is 0.038 in.").first(),
+    ).toBeVisible();
+    await save(page, "Plan the exchange");
+    await expect(page.getByText("Plan the exchange: saved.")).toBeVisible();
+  });
+
+  await test.step("the exchange is recorded and the new dates stand with their why", async () => {
+    await page.goto(tube);
+    await record(page, "Record an exchange");
+    await page.keyboard.press("Enter");
+    await page.getByRole("link", { name: "To the tube" }).click();
+    await page.getByText("Why", { exact: true }).first().click();
+    await expect(page.getByText(/earliest 63, target 77, latest 90 days/).first()).toBeVisible();
+    await expect(page.getByText(/\+ 77 days = /).first()).toBeVisible();
+  });
+
+  await test.step("a caller logs two emptyings with their flush", async () => {
+    const caller = await pageOf("caller");
+    for (const texts of [
+      { "Drained, mL": "300", "Flush given, mL": "none", "Emptied at": "yesterday 08:00" },
+      { "Drained, mL": "1210", "Flush given, mL": "10", "Emptied at": "today 00:00" },
+    ]) {
+      await caller.goto(`${tube}/record/reading`);
+      await type(caller, texts);
+      await caller.keyboard.press("Enter");
+      await expect(caller.getByText(/saved/)).toBeVisible();
+    }
+  });
+
+  await test.step("a physician reads the net days", async () => {
+    const physician = await pageOf("physician");
+    await physician.goto(`${tube}/output`);
+    await expect(physician.getByText(/no alarms yet/i).first()).toBeVisible();
+    await expect(physician.getByText("1,200").first()).toBeVisible();
+  });
+
+  await test.step("the lead reads who saw and who did what", async () => {
+    const lead = await pageOf("lead");
+    await lead.goto("/audit");
+    await expect(lead.getByText("Petra Physick").first()).toBeVisible();
+    await expect(lead.getByText("Corin Callwell").first()).toBeVisible();
+  });
+});
