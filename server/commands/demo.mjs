@@ -43,7 +43,7 @@ await command(async () => {
   await step("Make the database", makeDatabase);
   const seeded = await step("Fill in an invented clinic", seed);
   const server = startServer({ host, port, database }, "ignore");
-  await step("Start the server", () => answering({ host, port }, server));
   endTogether(server);
+  await step("Start the server", () => answering({ host, port }, server));
   tell(seeded, port);
 });

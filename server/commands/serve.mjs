@@ -68,11 +68,16 @@ function refuse(server, sentence) {
   throw new CommandFailed(sentence);
 }
 
-/** Passes the terminal's stop on, and ends with the server. @param {import("node:child_process").ChildProcess} server */
+/** Passes a stop on to the server, and ends with it: well when the stop was asked for. @param {import("node:child_process").ChildProcess} server */
 export function endTogether(server) {
-  for (const signal of /** @type {const} */ (["SIGINT", "SIGTERM"]))
-    process.on(signal, () => server.kill(signal));
+  let asked = false;
+  for (const signal of /** @type {const} */ (["SIGINT", "SIGTERM"])) {
+    process.on(signal, () => {
+      asked = true;
+      server.kill(signal);
+    });
+  }
   server.on("exit", (code) => {
-    process.exitCode = code ?? 0;
+    process.exitCode = asked ? 0 : (code ?? 1);
   });
 }

@@ -28,7 +28,7 @@ await command(async () => {
     runTypeScript("server/commands/migrate.ts", database, "--existing"),
   );
   const server = startServer({ host, port, database }, "inherit");
-  await step("Start the server", () => answering({ host, port }, server));
   endTogether(server);
+  await step("Start the server", () => answering({ host, port }, server));
   console.log(`Dwellbook runs at http://${host}:${port}. Stop it with Ctrl+C.`);
 });
