@@ -3,6 +3,7 @@ import { inAct } from "#server/act.ts";
 import { newId } from "#server/ids.ts";
 import { append } from "#server/record/append.ts";
 import { formContext } from "#server/record/form-context.ts";
+import { withWhatWasSeen } from "#server/record/see-passages.ts";
 import type { Person } from "#shared/access/person.ts";
 import { DomainError } from "#shared/errors/refusal.ts";
 import type { Submit } from "#shared/record/act.ts";
@@ -42,8 +43,9 @@ export function recordEvent({ db, staff }: Doing, form: FormKind, input: Submitt
     const context = formContext(tx, at, { patientId, tubeId: input.tubeId ?? null });
     const read = eventForms[form].read(texts, context);
     if (!read.ok) throw new DomainError(read.refusals);
-    const { kind, when, time, payload } = read.entry;
-    const tubes = tubesNamed(read.entry, context);
+    const entry = withWhatWasSeen(tx, read.entry, input.tubeId ?? null);
+    const { kind, when, time, payload } = entry;
+    const tubes = tubesNamed(entry, context);
     const command = {
       eventId: newId(),
       kind,

@@ -8,8 +8,8 @@ import { RecordEvent } from "#app/record/form-registry.tsx";
 import { NextLine } from "#app/record/next-line.tsx";
 import { NotForYou } from "#app/record/not-for-you.tsx";
 import { mayRecord, slugOf, tubeFormOf } from "#app/record/procedures.ts";
-import { rowsOf, tubeInPlaceOf } from "#app/tubes/passage-of.ts";
 import { PageFrame } from "#app/ui/page-frame.tsx";
+import { passageRowsOf, tubeInPlace } from "#shared/fit/tube-in-place.ts";
 import { tubeName } from "#shared/tube/name.ts";
 import { actLabels } from "#shared/words/acts.ts";
 
@@ -44,7 +44,9 @@ export default async function RecordTubePage({ params }: RecordTubePageProps): P
           draft={await api.draft.load({ form: `record.${slugOf(kind)}`, subject: tubeId })}
           leaveTo={leaveTo}
           amends={null}
-          passage={kind === "exchange planned" ? { tube: tubeInPlaceOf(view), rows: rowsOf(view) } : null}
+          passage={
+            kind === "exchange planned" ? { tube: tubeInPlace(view), rows: passageRowsOf(view) } : null
+          }
         />
       ) : (
         <NotForYou back={leaveTo} />
