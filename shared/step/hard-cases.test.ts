@@ -128,6 +128,10 @@ describe("hard case 11: placement date unknown or partial", () => {
     expect(catheterAge(tubesAfter(...entries)[0]!, day("2026-08-14"))).toEqual({ known: false });
   });
 
+  it("is due on the day of recording, even a Saturday: it needs no open clinic", () => {
+    expect(stepsAfter([takenOver({ on: "?", recordedOn: "2026-08-15" })])[0]?.dueOn).toBe("2026-08-15");
+  });
+
   it("some time in March: counted from 1 March, provisional, with the date to assess due now", () => {
     const entries = [takenOver({ on: "2026-03", recordedOn: "2026-04-02" })];
     const step = stepAfter(entries, "exchange");

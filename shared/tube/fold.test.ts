@@ -237,6 +237,8 @@ describe("what is noted", () => {
     // 14 days from Wed 26 Aug are Wed 9 Sep 2026; from Mon 2 Nov past the latest date, Thu 12 Nov 2026.
     expect(stepAfter([drain, checked({ on: "2026-08-26" })], "review").target).toBe("2026-09-09");
     expect(stepAfter([drain, checked({ on: "2026-11-02" })], "review").target).toBe("2026-11-12");
+    // A check that nobody can date moves nothing: 14 days from the placement are Fri 28 Aug 2026.
+    expect(stepAfter([drain, checked({ on: "?" })], "review").target).toBe("2026-08-28");
   });
 
   it("of the tip has its own date", () => {
