@@ -1,6 +1,6 @@
 import type { ReactNode } from "react";
 import type { ListLine } from "#app/lists/list-line.ts";
-import { figuresOf, weightOf } from "#app/lists/standing.ts";
+import { behind, weightOf } from "#app/lists/standing.ts";
 import { ExampleMark } from "#app/ui/example-mark.tsx";
 import { Now } from "#app/ui/now.tsx";
 import type { Day } from "#shared/day/day.ts";
@@ -20,7 +20,7 @@ export function StandingCell({ line, today, marksExample }: StandingCellProps): 
     <>
       <Standing line={line} today={today} />{" "}
       <span className={styles.detail}>
-        {figuresOf(line, today)}
+        {behind(line, today)}
         {marksExample && line.row === "example" && (
           <>
             {" "}

@@ -1,8 +1,9 @@
 import type { ListLine } from "#app/lists/list-line.ts";
 import { type Day, daysBetween } from "#shared/day/day.ts";
 import { printDay } from "#shared/day/print-day.ts";
-import { isUrgent } from "#shared/step/step.ts";
-import { ownerWords } from "#shared/words/steps.ts";
+import { isUrgent, type Why } from "#shared/step/step.ts";
+import { ownerWords, stepAsks } from "#shared/words/steps.ts";
+import { whySentence } from "#shared/words/why.ts";
 
 /** How loud a line is: needs someone now, cannot be told, or simply comes in its turn. */
 export type Weight = "now" | "cannot tell" | "in turn";
@@ -26,7 +27,6 @@ export const isDated = ({ kind }: ListLine["step"]): boolean =>
 /** The next date that matters of a window: the target until it has come, then the latest date. */
 function nextDate(step: ListLine["step"], today: Day): string | null {
   const { target, latest } = step;
-  if (!isDated(step)) return "due now until a date is known";
   if (target !== null && target >= today) return `target ${printDay(target)}`;
   if (latest !== null) return `latest ${printDay(latest)}`;
   return target === null ? null : `target was ${printDay(target)}`;
@@ -40,10 +40,37 @@ function ageIn(tube: ListLine["tube"], today: Day): string | null {
   return tube.clockEarliest === tube.clockLatest ? most : `up to ${most}`;
 }
 
-/** The figures behind a line's sentence: "latest Mon 26 Oct 2026, 84 days in", or the planned day in place of the date. */
-export function figuresOf({ step, tube }: ListLine, today: Day): string {
+/** "latest Mon 26 Oct 2026, 84 days in", or the planned day in place of the date. */
+function figuresOf({ step, tube }: ListLine, today: Day): string {
   const planned = tube?.plannedOn == null ? null : `planned ${printDay(tube.plannedOn)}`;
   return [planned ?? nextDate(step, today), ageIn(tube, today)]
     .filter((figure) => figure !== null)
     .join(", ");
+}
+
+const whyOf = ({ why }: ListLine["step"], ...codes: readonly Why["code"][]): string =>
+  why
+    .filter(({ code }) => codes.includes(code))
+    .map(whySentence)
+    .join(" ");
+
+/** What stands behind a line's sentence: the figures of a dated step, how often somebody rang, else what is asked for. */
+export function behind(line: ListLine, today: Day): string {
+  const { step } = line;
+  switch (step.kind) {
+    case "exchange":
+    case "remove or exchange":
+    case "remove":
+    case "review":
+      return figuresOf(line, today);
+    case "assess the date":
+    case "no row":
+      return `due now: ${stepAsks[step.kind].replace(/^./, (first) => first.toLowerCase())}`;
+    case "call":
+      return whyOf(step, "call-attempts") || whyOf(step, "first-call");
+    case "contradiction":
+      return whyOf(step, "contradiction");
+    default:
+      return stepAsks[step.kind];
+  }
 }

@@ -48,20 +48,41 @@ export function AxisHead(): ReactNode {
   );
 }
 
-/** Grid, today's rule, the way ahead, and every sign: drawn once, used by each row. Lengths in CSS pixels from the middle line. */
-export function StripParts({ axis }: { readonly axis: Axis }): ReactNode {
+/** Grid, today's rule, the way ahead, and every sign: drawn once, used by each row. */
+function StripParts({ axis }: { readonly axis: Axis }): ReactNode {
   const now = `${placeOf(0, axis)}%`;
   return (
     <defs>
       <g id="strip-axis">
-        {ticksOf(axis).map(({ days, at }) =>
-          days === 0 ? null : (
-            <line key={days} className={styles.grid} x1={`${at}%`} x2={`${at}%`} y1="0" y2="100%" />
-          ),
-        )}
+        <Grid axis={axis} />
         <line className={styles.ahead} x1={now} x2="100%" y1="50%" y2="50%" />
         <line className={styles.today} x1={now} x2={now} y1="0" y2="100%" />
       </g>
+      <StripSigns />
+    </defs>
+  );
+}
+
+type GridProps = {
+  readonly axis: Axis;
+  readonly most?: number;
+  readonly from?: number;
+  readonly to?: number | string;
+};
+
+/** A hairline at each tick but today's, as high as the drawing unless told. */
+export function Grid({ axis, most, from = 0, to = "100%" }: GridProps): ReactNode {
+  return ticksOf(axis, most).map(({ days, at }) =>
+    days === 0 ? null : (
+      <line key={days} className={styles.grid} x1={`${at}%`} x2={`${at}%`} y1={from} y2={to} />
+    ),
+  );
+}
+
+/** The signs of a strip, for a `defs`. Lengths in CSS pixels from the middle of the line. */
+export function StripSigns(): ReactNode {
+  return (
+    <>
       <pattern id="strip-hatch" width="5" height="5" patternUnits="userSpaceOnUse">
         <path className={styles.hatch} d="M-1 1 1 -1M0 5 5 0M4 6 6 4" />
       </pattern>
@@ -70,6 +91,6 @@ export function StripParts({ axis }: { readonly axis: Axis }): ReactNode {
       <path id="strip-mark" className={styles.mark} d="M0 -4.5 4.5 0 0 4.5 -4.5 0Z" />
       <rect id="strip-target" className={styles.target} x="-1" y="-6" width="2" height="12" />
       <rect id="strip-latest" className={styles.latest} x="-1.5" y="-10" width="3" height="20" />
-    </defs>
+    </>
   );
 }

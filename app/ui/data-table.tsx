@@ -15,12 +15,21 @@ type DataTableProps<Row> = {
   readonly columns: readonly Column<Row>[];
   readonly rows: readonly Row[];
   readonly keyOf: (row: Row) => string;
+  /** How many there are, where that is more than the rows shown. */
+  readonly total?: number;
   /** Said in place of the table when it has no rows: what that means, not only that it is empty. */
   readonly none: string;
 };
 
 /** A table that is a table: aligned, tight, its heads in sight while it scrolls and on each printed sheet. */
-export function DataTable<Row>({ caption, columns, rows, keyOf, none }: DataTableProps<Row>): ReactNode {
+export function DataTable<Row>({
+  caption,
+  columns,
+  rows,
+  keyOf,
+  total,
+  none,
+}: DataTableProps<Row>): ReactNode {
   if (rows.length === 0) {
     return (
       <section>
@@ -33,7 +42,9 @@ export function DataTable<Row>({ caption, columns, rows, keyOf, none }: DataTabl
     <table className={styles.table}>
       <caption className={styles.caption}>
         {caption}
-        <span className={styles.count}>{rows.length}</span>
+        <span className={styles.count}>
+          {total === undefined || total === rows.length ? rows.length : `${rows.length} of ${total}`}
+        </span>
       </caption>
       <thead className={styles.head}>
         <tr>

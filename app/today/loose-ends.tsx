@@ -1,0 +1,47 @@
+import type { ReactNode } from "react";
+import type { ListLine, TodayPage } from "#app/lists/list-line.ts";
+import { StepsTable } from "#app/today/steps-table.tsx";
+import type { Person } from "#shared/access/person.ts";
+import type { Day } from "#shared/day/day.ts";
+import { type StepKind, stepKinds } from "#shared/tube/step-kinds.ts";
+import { stepNames } from "#shared/words/steps.ts";
+import styles from "./today.module.css";
+
+type LooseEndsProps = {
+  readonly lines: readonly ListLine[];
+  readonly kinds: TodayPage["counts"]["looseEnds"];
+  readonly today: Day;
+  readonly person: Person;
+  readonly marksExample: boolean;
+};
+
+const isKind = (text: string): text is StepKind => stepKinds.some((kind) => kind === text);
+
+/** Records in which something is missing or does not agree: folded, since none of it is a date that somebody waits for. */
+export function LooseEnds({ lines, kinds, ...every }: LooseEndsProps): ReactNode {
+  const total = kinds.reduce((sum, { count }) => sum + count, 0);
+  if (total === 0) {
+    return (
+      <section>
+        <h2>Loose ends</h2>
+        <p className={styles.none}>No record waits for a missing fact.</p>
+      </section>
+    );
+  }
+  const named = kinds.map(({ kind, count }) => `${isKind(kind) ? stepNames[kind] : kind} ${count}`);
+  return (
+    <details className={styles.loose}>
+      <summary>
+        <h2>Loose ends</h2> <span className={styles.count}>{total}</span>{" "}
+        <span className={styles.kinds}>{named.join(", ")}</span>
+      </summary>
+      <StepsTable
+        caption="Something is missing or does not agree"
+        lines={lines}
+        total={total}
+        none=""
+        {...every}
+      />
+    </details>
+  );
+}

@@ -1,0 +1,55 @@
+import type { ReactNode } from "react";
+import type { ListLine } from "#app/lists/list-line.ts";
+import { PatientCell } from "#app/lists/patient-cell.tsx";
+import { ownerText } from "#app/lists/standing.ts";
+import { StandingCell } from "#app/lists/standing-cell.tsx";
+import { TubeCell } from "#app/lists/tube-cell.tsx";
+import { formOfStep } from "#app/record/offered.ts";
+import { mayRecord, tubeFormHref } from "#app/record/procedures.ts";
+import { DataTable } from "#app/ui/data-table.tsx";
+import type { Person } from "#shared/access/person.ts";
+import type { Day } from "#shared/day/day.ts";
+import { actLabels } from "#shared/words/acts.ts";
+import { stepNames } from "#shared/words/steps.ts";
+
+type StepsTableProps = {
+  readonly caption: string;
+  readonly lines: readonly ListLine[];
+  readonly total: number;
+  readonly none: string;
+  readonly today: Day;
+  readonly person: Person;
+  readonly marksExample: boolean;
+};
+
+/** Open steps under one another: what, whose, why now, with whom, and the one act that each needs. */
+export function StepsTable(props: StepsTableProps): ReactNode {
+  const { caption, lines, total, none, today, person, marksExample } = props;
+  return (
+    <DataTable
+      caption={caption}
+      columns={[
+        { head: "What", cell: ({ step }) => stepNames[step.kind] },
+        { head: "Whose", cell: ({ patient }) => <PatientCell patient={patient} /> },
+        { head: "Tube", cell: ({ tube }) => <TubeCell tube={tube} /> },
+        { head: "Why now", cell: (line) => <StandingCell {...{ line, today, marksExample }} /> },
+        { head: "Owner", cell: ({ owner }) => ownerText(owner) },
+        { head: "Act", cell: (line) => <ActLink line={line} person={person} /> },
+      ]}
+      rows={lines}
+      keyOf={({ step }) => step.id}
+      total={total}
+      none={none}
+    />
+  );
+}
+
+/** Leads to the form that the step most likely ends in, or, for who may not record it, to where it is seen. */
+function ActLink({ line, person }: { readonly line: ListLine; readonly person: Person }): ReactNode {
+  const { step, tube, patient } = line;
+  if (tube === null) return <a href={`/patients/${patient.id}`}>Open the patient</a>;
+  const form = formOfStep[step.kind];
+  if (form === null) return <a href={`/tubes/${tube.id}#story`}>Open the story</a>;
+  if (!mayRecord(person, form)) return <a href={`/tubes/${tube.id}`}>Open the tube</a>;
+  return <a href={tubeFormHref(tube.id, form)}>{actLabels[form]}</a>;
+}
