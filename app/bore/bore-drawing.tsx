@@ -1,6 +1,6 @@
 import { type ReactNode, useId } from "react";
-import { namedParts, partWords, ringWords, wireWords } from "#app/bore/bore-words.ts";
-import { Labels, UnknownWords } from "#app/bore/labels.tsx";
+import { figureWords, ringWords, wireWords } from "#app/bore/bore-words.ts";
+import { Labels, UnknownWord } from "#app/bore/labels.tsx";
 import { Ring } from "#app/bore/ring.tsx";
 import { HEIGHT, scaleOf, WIDTH } from "#app/bore/scale.ts";
 import { Wall } from "#app/bore/wall.tsx";
@@ -47,12 +47,12 @@ export function BoreDrawing({ profile, of }: BoreDrawingProps): ReactNode {
             />
           )}
         </svg>
-        <UnknownWords segments={segments} scale={scale} />
+        <UnknownWord segments={segments} scale={scale} />
       </div>
       <figcaption className={styles.caption}>
         <b>{wireWords(profile)}</b>
-        {namedParts(segments).map((segment) => (
-          <span key={segment.part}>{partWords(segment)}</span>
+        {figureWords(profile).map((words) => (
+          <span key={words}>{words}</span>
         ))}
         {deciding !== null && <span>{ringWords(deciding)}</span>}
         <span>To scale across; lengths are not to scale.</span>

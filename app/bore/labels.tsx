@@ -14,29 +14,30 @@ type LabelsProps = { readonly profile: BoreProfile; readonly scale: Scale };
 export function Labels({ profile, scale }: LabelsProps): ReactNode {
   const { deciding, segments } = profile;
   const decides = segments.find(({ part }) => part === deciding?.place);
+  if (deciding === null || deciding.at === null || decides === undefined) return null;
   return (
     <div className={styles.labels} aria-hidden="true">
-      {deciding !== null && deciding.at !== null && decides !== undefined && (
-        <span style={{ insetInlineStart: percentOf(scale.along(deciding.at)) }}>{partWords(decides)}</span>
-      )}
+      <span
+        data-far={deciding.at > 0.5 || undefined}
+        style={{ insetInlineStart: percentOf(scale.along(deciding.at)) }}
+      >
+        {partWords(decides)}
+      </span>
     </div>
   );
 }
 
-type UnknownWordsProps = { readonly segments: readonly Segment[]; readonly scale: Scale };
+type UnknownWordProps = { readonly segments: readonly Segment[]; readonly scale: Scale };
 
-/** The word over each hatched part that is long enough for it; the caption has every one. */
-export function UnknownWords({ segments, scale }: UnknownWordsProps): ReactNode {
-  return namedParts(segments)
-    .filter(({ part, start }) => start.inner.known === "unknown" && (part === "shaft" || part === "hub"))
-    .map((segment) => (
-      <span
-        key={segment.part}
-        className={styles.word}
-        style={{ insetInlineStart: middleOf(segment, scale) }}
-        aria-hidden="true"
-      >
-        unknown
-      </span>
-    ));
+/** The word over the longest hatched part; the caption has every one. */
+export function UnknownWord({ segments, scale }: UnknownWordProps): ReactNode {
+  const [longest] = namedParts(segments)
+    .filter(({ start }) => start.inner.known === "unknown")
+    .toSorted((a, b) => b.to - b.from - (a.to - a.from));
+  if (longest === undefined) return null;
+  return (
+    <span className={styles.word} style={{ insetInlineStart: middleOf(longest, scale) }} aria-hidden="true">
+      unknown
+    </span>
+  );
 }

@@ -6,9 +6,9 @@ import { may } from "#shared/access/may.ts";
 import type { Person } from "#shared/access/person.ts";
 import { printInstant } from "#shared/day/print-day.ts";
 import { netVolume } from "#shared/output/net-volume.ts";
-import type { Flush } from "#shared/output/reading.ts";
+import type { Flush, Reading } from "#shared/output/reading.ts";
 import { toldFact } from "#shared/words/facts.ts";
-import { netSentence, printVolume } from "#shared/words/output.ts";
+import { printVolume } from "#shared/words/output.ts";
 import styles from "./output.module.css";
 
 type Row = OutputPage["readings"][number];
@@ -38,6 +38,12 @@ function seenWords({ reading }: Row): string {
     .join(", ");
 }
 
+/** Why a net cannot be told stands beside its day. */
+function netCell(reading: Reading, flushOrdered: boolean): string {
+  const net = netVolume(reading, flushOrdered);
+  return net.kind === "known" ? printVolume(net.ul) : "cannot tell";
+}
+
 type ReadingsTableProps = { readonly tubeId: string; readonly output: OutputPage; readonly person: Person };
 
 /** The readings that stand, newest first, with who told and who wrote them. */
@@ -50,11 +56,12 @@ export function ReadingsTable({ tubeId, output, person }: ReadingsTableProps): R
     },
     {
       head: "Since",
-      cell: ({ reading: { from } }) => (from === "since last emptying" ? from : printInstant(from, zone)),
+      cell: ({ reading: { from } }) =>
+        from === "since last emptying" ? "the last" : printInstant(from, zone),
     },
-    { head: "Drained", cell: drainedWords },
-    { head: "Flush given", cell: ({ reading }) => flushWords(reading.flushGiven) },
-    { head: "Net", cell: ({ reading }) => netSentence(netVolume(reading, flushOrdered)) },
+    { head: "Drained", figure: true, cell: drainedWords },
+    { head: "Flush given", figure: true, cell: ({ reading }) => flushWords(reading.flushGiven) },
+    { head: "Net", figure: true, cell: ({ reading }) => netCell(reading, flushOrdered) },
     { head: "Seen", cell: seenWords },
     {
       head: "Told and recorded by",

@@ -33,7 +33,10 @@ export function Story({ story, patientId, zone, nameOf, person, tubeName }: Stor
       head: "Recorded by",
       cell: ({ recordedBy, recordedAt }) => (
         <>
-          {recordedBy} <Soft>{printInstant(recordedAt, zone)}</Soft>
+          {recordedBy}{" "}
+          <span className={styles.when}>
+            <Soft>{printInstant(recordedAt, zone)}</Soft>
+          </span>
         </>
       ),
     },

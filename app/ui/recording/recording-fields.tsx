@@ -1,4 +1,4 @@
-import { type ReactNode, useState } from "react";
+import { Fragment, type ReactNode, useState } from "react";
 import type { Problem } from "#app/ui/error-summary.tsx";
 import { Field } from "#app/ui/field.tsx";
 import { openingTexts, type RecordingPlan } from "#app/ui/recording/use-recording.ts";
@@ -50,7 +50,12 @@ export function RecordingFields<V>(props: RecordingFieldsProps<V>): ReactNode {
   );
   return (
     <div className={styles.fields}>
-      {shown.flatMap((name) => (name === after?.field ? [field(name), after.says] : [field(name)]))}
+      {shown.map((name) => (
+        <Fragment key={name}>
+          {field(name)}
+          {name === after?.field && after.says}
+        </Fragment>
+      ))}
       {folded.length > 0 && <Folded open={used}>{folded.map(field)}</Folded>}
     </div>
   );

@@ -5,8 +5,10 @@ import { orNotFound } from "#app/_trpc/or-not-found.ts";
 import { signedIn } from "#app/_trpc/server.ts";
 import { identityOf } from "#app/patients/identity-of.ts";
 import { RecordEvent } from "#app/record/form-registry.tsx";
+import { HowItStands } from "#app/record/how-it-stands.tsx";
 import { NotForYou } from "#app/record/not-for-you.tsx";
 import { mayRecord, patientFormOf, slugOf } from "#app/record/procedures.ts";
+import { namesOfStaff } from "#app/staff/names-of-staff.ts";
 import { PageFrame } from "#app/ui/page-frame.tsx";
 import { actLabels } from "#shared/words/acts.ts";
 
@@ -19,11 +21,13 @@ export default async function RecordPatientPage({ params }: RecordPatientPagePro
   const { id: patientId, act } = await params;
   const kind = patientFormOf(act);
   if (kind === undefined) notFound();
-  const { api, frame, person } = await signedIn();
-  const { patient, state } = await orNotFound(api.patient.view({ patientId }));
+  const { api, frame, person, today } = await signedIn();
+  const { patient, state, steps, story } = await orNotFound(api.patient.view({ patientId }));
+  const nameOf = namesOfStaff(await api.staff.list());
   const leaveTo = `/patients/${patientId}`;
   return (
     <PageFrame frame={frame} heading={actLabels[kind]} identity={identityOf(patient, null)}>
+      <HowItStands steps={steps.map(({ step }) => step)} {...{ story, today, nameOf }} />
       {mayRecord(person, kind) ? (
         <RecordEvent
           kind={kind}

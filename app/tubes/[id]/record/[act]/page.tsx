@@ -5,9 +5,10 @@ import { orNotFound } from "#app/_trpc/or-not-found.ts";
 import { signedIn } from "#app/_trpc/server.ts";
 import { identityOf } from "#app/patients/identity-of.ts";
 import { RecordEvent } from "#app/record/form-registry.tsx";
-import { NextLine } from "#app/record/next-line.tsx";
+import { HowItStands } from "#app/record/how-it-stands.tsx";
 import { NotForYou } from "#app/record/not-for-you.tsx";
 import { mayRecord, slugOf, tubeFormOf } from "#app/record/procedures.ts";
+import { namesOfStaff } from "#app/staff/names-of-staff.ts";
 import { PageFrame } from "#app/ui/page-frame.tsx";
 import { passageRowsOf, tubeInPlace } from "#shared/fit/tube-in-place.ts";
 import { tubeName } from "#shared/tube/name.ts";
@@ -25,11 +26,12 @@ export default async function RecordTubePage({ params }: RecordTubePageProps): P
   const { api, frame, person, today } = await signedIn();
   const view = await orNotFound(api.tube.view({ tubeId }));
   const { tube, patient } = view;
+  const nameOf = namesOfStaff(await api.staff.list());
   const { id, side, concerns } = tube;
   const leaveTo = `/tubes/${tubeId}`;
   return (
     <PageFrame frame={frame} heading={actLabels[kind]} identity={identityOf(patient, tubeName(tube))}>
-      <NextLine steps={view.steps} today={today} />
+      <HowItStands steps={view.steps} story={view.story} today={today} nameOf={nameOf} />
       {mayRecord(person, kind) ? (
         <RecordEvent
           kind={kind}
