@@ -177,6 +177,13 @@ describe("hand-worked passages", () => {
       rows,
       "doubt: end hole",
     ],
+    [
+      "label and end hole both stop: the place decides, since it says where",
+      wire38,
+      { ...takes(0.035), bores: [bore("hub", 0.08), bore("end hole", 0.0355, 0.002)] },
+      rows,
+      "does not pass: end hole",
+    ],
     ["wire unknown", unknownFact, takes(0.038), rows, "cannot tell: wire size"],
     ["all unknown", unknownFact, blank, rows, "cannot tell: wire size, takes or bores"],
     ["no clearance row", wire35, bores(bore("end hole", 0.05)), noRows, "cannot tell: clearance row"],

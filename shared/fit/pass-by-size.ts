@@ -11,6 +11,13 @@ const width = (comparison: Comparison, extreme: keyof Limits): number =>
 const narrowest = <T extends Comparison>(of: readonly T[], extreme: keyof Limits): T | undefined =>
   of.toSorted((a, b) => width(a, extreme) - width(b, extreme))[0];
 
+/** Of several stops the narrowest with a place: it says where and by how much, a label only that the wire stops. */
+const decidingStop = (stops: readonly Comparison[]): Comparison | undefined =>
+  narrowest(
+    stops.filter(({ basis }) => basis !== "label"),
+    "most",
+  ) ?? narrowest(stops, "most");
+
 const unsure = (of: "wire" | Comparison["basis"], certainty: Certainty): DoubtReason[] =>
   certainty === "reported" || certainty === "estimated" ? [{ because: "certainty", of, certainty }] : [];
 
@@ -33,7 +40,7 @@ export function passageBySize(passage: Passage): BySize {
   const counting = (outcome: Outcome) => compared.filter((each) => weigh(each, wire) === outcome);
   const size = { wire: wire.value, compared };
 
-  const stop = narrowest(counting("does not pass"), "most");
+  const stop = decidingStop(counting("does not pass"));
   if (stop !== undefined) return { verdict: "does not pass", decides: stop, ...size };
   if (missing.length > 0) return { verdict: "cannot tell", missing, compared };
   const doubt = narrowest(counting("doubt"), "least");
