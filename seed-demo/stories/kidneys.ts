@@ -132,7 +132,11 @@ const undated: Story = {
 
 /** Nephrostomy, then nephroureteral catheter, then ureteral stent: each conversion closes one record and opens the next. */
 const converted: Story = {
-  patient: person("Larkspindle", "Edwin", { number: "004718", birthOn: "2 mar 1966", telephones: "555 0184" }),
+  patient: person("Larkspindle", "Edwin", {
+    number: "004718",
+    birthOn: "2 mar 1966",
+    telephones: "555 0184",
+  }),
   acts: [
     tube(140, "first", { kind: "pcn l", size: "8 f", retention: "locking loop" }),
     call(138, "first", "Well."),
@@ -150,6 +154,7 @@ const converted: Story = {
       opens: "third",
       texts: { kind: "stent", size: "7 f", when: "today", plan: "remove by +80 Dr Hazelbarrow" },
     }),
+    call(58, "third", "Knows that a stent is inside and when it comes out."),
   ],
 };
 

@@ -156,7 +156,11 @@ const died: Story = {
 
 /** Placed yesterday: the first call is due. */
 const placedYesterday: Story = {
-  patient: person("Nettlesby", "Gideon", { number: "004728", birthOn: "27 feb 1963", telephones: "555 0281" }),
+  patient: person("Nettlesby", "Gideon", {
+    number: "004728",
+    birthOn: "27 feb 1963",
+    telephones: "555 0281",
+  }),
   acts: [tube(1, "left", { kind: "pcn l", size: "8 f", takes: ".035 in", retention: "locking loop" })],
 };
 
