@@ -2,6 +2,7 @@ import type { Frame } from "#app/ui/page-frame.tsx";
 import type { ClinicView } from "#server/clinic-view.ts";
 import type { Session } from "#server/sign-in/session.ts";
 import { sessionLeft } from "#server/sign-in/session-left.ts";
+import { may } from "#shared/access/may.ts";
 import type { Instant } from "#shared/day/instant.ts";
 import { printDay } from "#shared/day/print-day.ts";
 import { roleWords } from "#shared/words/roles.ts";
@@ -15,6 +16,13 @@ function standingLines({ isDemo, daysAhead, isExample }: ClinicView): readonly s
   return lines;
 }
 
+/** Pages about the clinic itself, each with the procedure that it asks. */
+const books = [
+  { href: "/protocol", word: "Protocol", asks: "protocol.view" },
+  { href: "/staff", word: "Staff", asks: "staff.list" },
+  { href: "/audit", word: "Who saw and did what", asks: "list.whoSawWhat" },
+] as const;
+
 /** What stands on every page, for this session. */
 export const frameOf = (clinic: ClinicView, session: Session, at: Instant): Frame => ({
   clinic: clinic.name,
@@ -26,4 +34,5 @@ export const frameOf = (clinic: ClinicView, session: Session, at: Instant): Fram
     role: roleWords(session.person),
   },
   session: sessionLeft(session, at),
+  books: books.filter(({ asks }) => may(session.person, asks)).map(({ href, word }) => ({ href, word })),
 });

@@ -1,12 +1,13 @@
 import type { ReactNode } from "react";
 import type { ListLine } from "#app/lists/list-line.ts";
-import { isDated, ownerText } from "#app/lists/standing.ts";
+import { ownerText } from "#app/lists/standing.ts";
 import { StandingCell } from "#app/lists/standing-cell.tsx";
 import type { PatientPage } from "#app/patients/patient-page.ts";
 import { formOfStep } from "#app/record/offered.ts";
 import { mayRecord, tubeFormHref } from "#app/record/procedures.ts";
 import { DwellStrip } from "#app/strip/dwell-strip.tsx";
 import { AxisHead, cropStyle } from "#app/strip/strip-defs.tsx";
+import { stripFactsOf } from "#app/strip/tall-facts.ts";
 import type { Person } from "#shared/access/person.ts";
 import type { Day } from "#shared/day/day.ts";
 import { tubeDetail, tubeName, tubeTitle } from "#shared/tube/name.ts";
@@ -69,7 +70,14 @@ function TubeRow({ row, today, person }: TubeRowProps): ReactNode {
         {tubeDetail(tube)}
       </th>
       <td className={styles.strip}>
-        <DwellStrip title={tubeName(tube)} facts={stripOf(row, today)} />
+        <DwellStrip
+          title={tubeName(tube)}
+          facts={stripFactsOf(
+            tube,
+            lines.map(({ step }) => step),
+            today,
+          )}
+        />
       </td>
       <td>
         <p>
@@ -92,18 +100,4 @@ function TubeRow({ row, today, person }: TubeRowProps): ReactNode {
       </td>
     </tr>
   );
-}
-
-function stripOf({ tube, lines }: Row, today: Day) {
-  const dated = lines.find(({ step }) => step.kind !== "call" && isDated(step))?.step;
-  return {
-    today,
-    clockEarliest: tube.catheter.since.earliest,
-    clockLatest: tube.catheter.since.latest,
-    outOn: tube.status === "in" ? null : (tube.dislodged?.when.earliest ?? null),
-    earliest: dated?.earliest ?? null,
-    target: dated?.target ?? null,
-    latest: dated?.latest ?? null,
-    marks: lines[0]?.tube?.marks ?? [],
-  };
 }

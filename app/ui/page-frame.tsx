@@ -1,5 +1,6 @@
 import type { ReactNode } from "react";
 import { BookName } from "#app/ui/book-name.tsx";
+import { Colophon } from "#app/ui/colophon.tsx";
 import { type Identity, IdentityBar } from "#app/ui/identity-bar.tsx";
 import { KeyListener } from "#app/ui/keys/key-listener.tsx";
 import type { SessionLeft } from "#app/ui/session/session-left.ts";
@@ -15,6 +16,8 @@ export type Frame = {
   readonly standing: readonly string[];
   readonly person: { readonly userName: string; readonly name: string; readonly role: string };
   readonly session: SessionLeft;
+  /** Pages about the clinic itself that this person may see. */
+  readonly books: readonly { readonly href: string; readonly word: string }[];
 };
 
 const places = [
@@ -62,6 +65,7 @@ export function PageFrame({ frame, heading, lede, here, identity, children }: Pa
         </header>
         {children}
       </main>
+      <Colophon books={frame.books} />
       <KeyListener />
       <SessionWatch userName={frame.person.userName} session={frame.session} />
     </div>

@@ -10,6 +10,7 @@ import { offeredForms } from "#app/record/offered.ts";
 import { tubeFormHref } from "#app/record/procedures.ts";
 import { namesOfStaff } from "#app/staff/names-of-staff.ts";
 import { Story } from "#app/story/story.tsx";
+import { TallStrip } from "#app/strip/tall-strip.tsx";
 import { Clocks } from "#app/tubes/clocks.tsx";
 import { PlannedExchangeOf } from "#app/tubes/planned-exchange.tsx";
 import { Steps } from "#app/tubes/steps.tsx";
@@ -42,6 +43,9 @@ export default async function TubePage({ params }: TubePageProps): Promise<React
         <Steps steps={view.steps} tube={tube} {...{ today, person, nameOf }} />
         <Clocks view={view} />
       </div>
+      <section className={styles.section} aria-label="Dwell">
+        <TallStrip tube={tube} steps={view.steps} today={today} />
+      </section>
       <section className={styles.section} data-screen-only>
         <h2>Record</h2>
         <dl>

@@ -1,0 +1,86 @@
+import type { Metadata } from "next";
+import type { ReactNode } from "react";
+import { signedIn } from "#app/_trpc/server.ts";
+import { FactList } from "#app/facts/fact-list.tsx";
+import { otherRows } from "#app/protocol/other-rows.ts";
+import styles from "#app/protocol/protocol.module.css";
+import { type Column, DataTable } from "#app/ui/data-table.tsx";
+import { ExampleMark } from "#app/ui/example-mark.tsx";
+import { PageFrame } from "#app/ui/page-frame.tsx";
+import { printDay, weekdayNames } from "#shared/day/print-day.ts";
+import type { ProtocolRow } from "#shared/protocol/protocol.ts";
+import { sources } from "#shared/protocol/sources.ts";
+
+export const metadata: Metadata = { title: "Protocol - Dwellbook" };
+
+/** "No row" is not zero, and is said. */
+const days = (count: number | null): string => (count === null ? "no row" : String(count));
+
+const columns: readonly Column<ProtocolRow>[] = [
+  { head: "Row", cell: ({ id }) => id },
+  { head: "Asks for", cell: ({ asks }) => asks },
+  { head: "Earliest", figure: true, cell: ({ earliest }) => days(earliest) },
+  { head: "Target", figure: true, cell: ({ target }) => days(target) },
+  { head: "Latest", figure: true, cell: ({ latest }) => days(latest) },
+  { head: "Hard latest", figure: true, cell: ({ hardLatest }) => days(hardLatest) },
+  { head: "Immature under", figure: true, cell: ({ immatureUnder }) => days(immatureUnder) },
+  { head: "Not removed before", figure: true, cell: ({ notRemovedBefore }) => days(notRemovedBefore) },
+  { head: "Source", cell: ({ source }) => source },
+];
+
+/** The table that dates come from, as it is in force; each row with its source. */
+export default async function ProtocolPage(): Promise<ReactNode> {
+  const { api, frame } = await signedIn();
+  const { protocol, calendar } = await api.protocol.view();
+  const { version, approved, intervals } = protocol;
+  return (
+    <PageFrame frame={frame} heading="Which rows are in force?" lede={`Version ${version}`}>
+      <p className={styles.approval}>
+        {approved === null ? (
+          <>
+            <ExampleMark /> Nobody has approved this table. Its rows are examples for adults, which the clinic
+            replaces by its own, approves and dates before use. Under 18 no row applies: ask.
+          </>
+        ) : (
+          `Approved by ${approved.by} on ${printDay(approved.on)}. For adults; under 18 no row applies: ask.`
+        )}
+      </p>
+      <DataTable
+        caption="Intervals, in days"
+        columns={columns}
+        rows={intervals}
+        keyOf={({ id }) => id}
+        none="The table has no interval row."
+      />
+      <section className={styles.section}>
+        <h2>Other rows</h2>
+        <FactList rows={otherRows(protocol)} />
+      </section>
+      <section className={styles.section}>
+        <h2>Open days</h2>
+        <p>
+          {calendar.openWeekdays.map((weekday) => weekdayNames[weekday - 1]).join(", ")}. Calendar version{" "}
+          {calendar.version}.
+        </p>
+        <ul>
+          {calendar.closures.map(({ from, to, reason }) => (
+            <li key={`${from} ${to}`}>
+              Closed {from === to ? printDay(from) : `${printDay(from)} to ${printDay(to)}`}: {reason}
+            </li>
+          ))}
+        </ul>
+      </section>
+      <section className={styles.section}>
+        <h2>Sources</h2>
+        <dl className={styles.sources}>
+          {Object.entries(sources).map(([name, source]) => (
+            <div key={name}>
+              <dt>{name}</dt>
+              <dd>{source}</dd>
+            </div>
+          ))}
+        </dl>
+      </section>
+    </PageFrame>
+  );
+}
