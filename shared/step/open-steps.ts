@@ -2,7 +2,7 @@ import { type ClinicCalendar, type DayWindow, fitWindow } from "#shared/day/clin
 import { addDays, type Day } from "#shared/day/day.ts";
 import type { Protocol } from "#shared/protocol/protocol.ts";
 import { type Draft, datedDrafts, why } from "#shared/step/dated-steps.ts";
-import { compareSteps, defaultOwner, type OpenStep, type Why } from "#shared/step/step.ts";
+import { compareSteps, defaultOwner, isUrgent, type OpenStep, type Why } from "#shared/step/step.ts";
 import type { Pins } from "#shared/tube/event.ts";
 import type { Contradiction, PatientTubes, TubeState } from "#shared/tube/state.ts";
 import type { StepKind } from "#shared/tube/step-kinds.ts";
@@ -26,6 +26,20 @@ export function isUnder18(tube: TubeState, bornOn: Day | null): boolean {
 const dueDay = (window: DayWindow, cameUp: Day): Day =>
   window.target ?? window.latest ?? window.earliest ?? cameUp;
 
+/** From when a physician is asked, and from when a physician has it. What needs somebody now is taken to one at once. */
+function ladderOf(
+  kind: StepKind,
+  window: DayWindow,
+  protocol: Protocol,
+): Pick<OpenStep, "escalatesOn" | "physicianOn"> {
+  const { target, latest } = window;
+  if (isUrgent(kind) && target !== null) return { escalatesOn: target, physicianOn: addDays(target, 1) };
+  const physicianOn = latest === null || kind === "call" ? null : addDays(latest, 1);
+  const asked = target === null ? null : addDays(target, protocol.escalation.daysPastTarget);
+  const before = asked !== null && (physicianOn === null || asked < physicianOn);
+  return { escalatesOn: before ? asked : null, physicianOn };
+}
+
 function toStep(at: At, draft: Draft): OpenStep {
   const { tube, protocol } = at;
   const { kind, window } = draft;
@@ -38,8 +52,7 @@ function toStep(at: At, draft: Draft): OpenStep {
     provisional: tube.catheter.since.precision !== "day" || tube.unverified !== null,
     owner: tube.owners[kind] ?? { role: defaultOwner[kind], staffId: null },
     ownerFrom: window.earliest ?? window.target,
-    escalatesOn: window.target === null ? null : addDays(window.target, protocol.escalation.daysPastTarget),
-    physicianOn: window.latest === null ? null : addDays(window.latest, 1),
+    ...ladderOf(kind, window, protocol),
     why: draft.why,
     pins: tube.pins,
   };

@@ -40,7 +40,7 @@ function renewed(tube: TubeState, event: Renewed, at: Standing): Applied {
     tipConfirmed: null,
     concerns: event.payload.difficult ? ["last exchange difficult"] : [],
     catheter: clock,
-    tract: event.kind === "new puncture" ? clock : tube.tract,
+    ...(event.kind === "new puncture" && { tract: clock, tractBy: at.when.latest }),
     plan: plan === null ? null : { ...plan, eventId: event.id, recordedOn: event.recordedOn },
     plannedExchange: null,
     unverified: elsewhere === null ? null : { eventId: event.id, recordedOn: event.recordedOn },
@@ -103,6 +103,7 @@ function dated(tube: TubeState, event: EventOf<"clock dated">): Applied {
       ...tube,
       catheter: { since: catheterSince, eventId: event.id, recordedOn },
       tract: tractSince === null ? tube.tract : { since: tractSince, eventId: event.id, recordedOn },
+      tractBy: tube.tractBy ?? catheterSince.latest,
       pins: event.pins ?? tube.pins,
     },
   };

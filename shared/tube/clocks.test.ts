@@ -82,6 +82,13 @@ describe("an age", () => {
     expect(tractAge(march, day("2026-04-01"))).toEqual(known(1, false));
   });
 
+  it("of an undated tract is made no younger by an exchange through it", () => {
+    const later = tube(takenOver({ on: "2026-03", tractSince: "?" }), exchanged({ on: "2026-08-14" }));
+    expect(tractAge(later, day("2026-08-14"))).toEqual(known(136, false));
+    const lost = tube(takenOver({ on: "2026-03", tractSince: "?" }), newPuncture({ on: "2026-08-14" }));
+    expect(tractAge(lost, day("2026-08-15"))).toEqual(known(1));
+  });
+
   it("is told from a date found later, for the clock that it speaks of", () => {
     const dated = tube(takenOver({ on: "?" }), clockDated({ since: "2026-08-04" }));
     expect(catheterAge(dated, day("2026-08-14"))).toEqual(known(10));

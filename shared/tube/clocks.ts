@@ -15,9 +15,9 @@ export const catheterAge = (tube: TubeState, today: Day): Age =>
 
 /**
  * How old the tract is at least: from its latest plausible day. Where the puncture is undated, the tract is at least as
- * old as the catheter in it.
+ * old as the first tube that is known to have lain in it; an exchange makes it no younger.
  */
 export function tractAge(tube: TubeState, today: Day): Age {
-  const since = tube.tract.since.latest ?? tube.catheter.since.latest;
+  const since = tube.tract.since.latest ?? tube.tractBy;
   return age(since, tube.tract.since.precision === "day", today);
 }

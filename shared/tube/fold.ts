@@ -101,7 +101,7 @@ function convert(folding: Folding, event: EventOf<"converted">, at: Standing): r
   if (old.status === "ended") return [...found, { code: "event-after-end", tubeId: closes }];
   // Through the same tract: only the catheter's clock starts again.
   const next = folding.tubes.get(opens);
-  if (next !== undefined) folding.tubes.set(opens, { ...next, tract: old.tract });
+  if (next !== undefined) folding.tubes.set(opens, { ...next, tract: old.tract, tractBy: old.tractBy });
   if (old.status === "fragment retained") return [...found, { code: "fragment-inside", tubeId: closes }];
   folding.tubes.set(closes, ended(old, at));
   return found;

@@ -92,6 +92,7 @@ export function openRecord(at: Standing, { tubeId, opening, pins }: Opened): Tub
       event.kind === "taken over"
         ? { since: event.payload.tractSince, eventId: event.id, recordedOn: event.recordedOn }
         : catheter,
+    tractBy: when.latest,
     plan: opening.plan === null ? null : { ...opening.plan, eventId: event.id, recordedOn: event.recordedOn },
     plannedExchange: null,
     unverified: null,

@@ -70,6 +70,8 @@ export type TubeState = {
   readonly tipConfirmed: { readonly when: When; readonly inPlace: Fact<boolean> } | null;
   readonly catheter: Clock;
   readonly tract: Clock;
+  /** The latest day by which a tube is known to have lain in this tract: what an undated puncture is at least as old as. */
+  readonly tractBy: Day | null;
   readonly plan: (OperatorPlan & { readonly eventId: string; readonly recordedOn: Day }) | null;
   readonly plannedExchange: (Payload<"exchange planned"> & { readonly eventId: string }) | null;
   /** The last renewal or removal that nobody here saw and nobody has confirmed. */

@@ -14,7 +14,7 @@ export function catheterWords(age: Age, { since }: Clock): string {
 export function tractWords(age: Age, { since }: Clock): string {
   if (!age.known) return "cannot tell: neither the puncture nor the tube is dated";
   if (since.precision === "unknown")
-    return `at least ${days(age.days)}, as the tube in it; the puncture is undated`;
+    return `at least ${days(age.days)}, as the first tube known in it; the puncture is undated`;
   return `${age.exact ? "" : "at least "}${days(age.days)}, punctured ${printWhen(since)}`;
 }
 

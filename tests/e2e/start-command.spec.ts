@@ -13,7 +13,7 @@ type Ended = { readonly code: number; readonly stderr: string };
 function start(env: Readonly<Record<string, string>>): ChildProcess {
   return spawn(process.execPath, ["server/commands/start.mjs"], {
     cwd: root,
-    env: { PATH: process.env.PATH, HOME: process.env.HOME, ...env },
+    env: { NODE_ENV: "production", PATH: process.env.PATH, HOME: process.env.HOME, ...env },
     stdio: ["ignore", "pipe", "pipe"],
   });
 }
