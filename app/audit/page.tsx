@@ -1,7 +1,8 @@
 import type { Metadata } from "next";
 import type { ReactNode } from "react";
-import { signedIn } from "#app/_trpc/server.ts";
+import { type SignedIn, signedIn } from "#app/_trpc/server.ts";
 import styles from "#app/audit/audit.module.css";
+import { fullNameOf } from "#app/patients/identity-of.ts";
 import { NotForYou } from "#app/record/not-for-you.tsx";
 import { DataTable } from "#app/ui/data-table.tsx";
 import { PageFrame } from "#app/ui/page-frame.tsx";
@@ -10,7 +11,7 @@ import { printInstant } from "#shared/day/print-day.ts";
 
 export const metadata: Metadata = { title: "Who saw and did what - Dwellbook" };
 
-/** The newest looks and acts. Ids stand where names of patients would: who may see them follows the link. */
+/** The newest looks and acts of everybody here. */
 export default async function AuditPage(): Promise<ReactNode> {
   const { api, frame, person } = await signedIn();
   if (!may(person, "list.whoSawWhat"))
@@ -29,6 +30,7 @@ export default async function AuditPage(): Promise<ReactNode> {
             { head: "When", cell: ({ at }) => <span className={styles.when}>{printInstant(at, zone)}</span> },
             { head: "Who", cell: ({ who }) => who },
             { head: "What", cell: ({ command }) => command },
+            { head: "Whom", cell: ({ concerned }) => <Whom concerned={concerned} /> },
           ]}
           rows={acts}
           keyOf={({ actId }) => actId}
@@ -39,7 +41,11 @@ export default async function AuditPage(): Promise<ReactNode> {
           columns={[
             { head: "When", cell: ({ at }) => <span className={styles.when}>{printInstant(at, zone)}</span> },
             { head: "Who", cell: ({ who }) => who },
-            { head: "What", cell: (read) => <Seen read={read} /> },
+            {
+              head: "What",
+              cell: ({ subjectKind, subjectId, concerned }) =>
+                concerned === null ? `${subjectKind}: ${subjectId}` : <Whom concerned={concerned} />,
+            },
           ]}
           rows={reads.map((read, index) => ({ ...read, index }))}
           keyOf={({ index }) => String(index)}
@@ -50,17 +56,22 @@ export default async function AuditPage(): Promise<ReactNode> {
   );
 }
 
-const places: Readonly<Record<string, string>> = { patient: "/patients/", tube: "/tubes/" };
+type Concerned = Awaited<ReturnType<SignedIn["api"]["list"]["whoSawWhat"]>>["acts"][number]["concerned"];
 
-type SeenProps = { readonly read: { readonly subjectKind: string; readonly subjectId: string } };
-
-/** A patient or tube leads to its page; a list stands by its name. */
-function Seen({ read: { subjectKind, subjectId } }: SeenProps): ReactNode {
-  const place = places[subjectKind];
-  if (place === undefined) return `${subjectKind}: ${subjectId}`;
+/** The patient by name, and the tube where it was one. */
+function Whom({ concerned }: { readonly concerned: Concerned }): ReactNode {
+  if (concerned === null) return "";
+  const { patientId, tube } = concerned;
   return (
     <>
-      {subjectKind} <a href={`${place}${subjectId}`}>{subjectId}</a>
+      <a href={`/patients/${patientId}`}>
+        <bdi>{fullNameOf(concerned)}</bdi>
+      </a>
+      {tube !== null && (
+        <>
+          , <a href={`/tubes/${tube.id}`}>{tube.name}</a>
+        </>
+      )}
     </>
   );
 }

@@ -32,6 +32,11 @@ export function Finder(): ReactNode {
     clearTimeout(timer.current);
     timer.current = setTimeout(() => void ask(), PAUSE_MS);
   };
+  /** Enter goes on where only one patient can be meant. */
+  const goToOnly = (): void => {
+    const [only, other] = answer.kind === "found" ? answer.patients : [];
+    if (only !== undefined && other === undefined) location.assign(`/patients/${only.id}`);
+  };
   useEffect(() => {
     field.current?.focus();
     return () => clearTimeout(timer.current);
@@ -42,7 +47,17 @@ export function Finder(): ReactNode {
       <label className={styles.label} htmlFor="find">
         Name or record number
       </label>
-      <input ref={field} id="find" className={styles.field} type="text" autoComplete="off" onInput={typing} />
+      <input
+        onKeyDown={(event) => {
+          if (event.key === "Enter") goToOnly();
+        }}
+        ref={field}
+        id="find"
+        className={styles.field}
+        type="text"
+        autoComplete="off"
+        onInput={typing}
+      />
       <output className={styles.found} htmlFor="find">
         <Matches answer={answer} />
       </output>

@@ -3,6 +3,7 @@ import type { ReactNode } from "react";
 import { orNotFound } from "#app/_trpc/or-not-found.ts";
 import { signedIn } from "#app/_trpc/server.ts";
 import { identityOf } from "#app/patients/identity-of.ts";
+import styles from "#app/patients/patient.module.css";
 import { RecordEvent } from "#app/record/form-registry.tsx";
 import { NotForYou } from "#app/record/not-for-you.tsx";
 import { namesOfStaff } from "#app/staff/names-of-staff.ts";
@@ -38,13 +39,15 @@ export default async function CorrectPage({ params }: CorrectPageProps): Promise
   const nameOf = namesOfStaff(await api.staff.list());
   return (
     <PageFrame {...frameOf(tube === null ? null : tubeName(tube))}>
-      {told !== undefined && (
-        <p>
-          It says: <bdi>{storySentence(told, nameOf)}</bdi>
-        </p>
-      )}
-      <p data-screen-only>
-        <a href={`/patients/${patientId}/void/${eventId}`}>It should not stand at all</a>
+      <p className={styles.says}>
+        {told !== undefined && (
+          <>
+            It says: <bdi>{storySentence(told, nameOf)}</bdi>{" "}
+          </>
+        )}
+        <a href={`/patients/${patientId}/void/${eventId}`} data-screen-only>
+          It should not stand at all
+        </a>
       </p>
       <RecordEvent
         kind={kind}

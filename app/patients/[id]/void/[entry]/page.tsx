@@ -4,6 +4,7 @@ import type { ReactNode } from "react";
 import { orNotFound } from "#app/_trpc/or-not-found.ts";
 import { signedIn } from "#app/_trpc/server.ts";
 import { identityOf } from "#app/patients/identity-of.ts";
+import styles from "#app/patients/patient.module.css";
 import { NotForYou } from "#app/record/not-for-you.tsx";
 import { VoidForm } from "#app/record/void-form.tsx";
 import { namesOfStaff } from "#app/staff/names-of-staff.ts";
@@ -26,7 +27,7 @@ export default async function VoidPage({ params }: VoidPageProps): Promise<React
   const leaveTo = `/patients/${patientId}`;
   return (
     <PageFrame frame={frame} heading="Why does this entry not count?" identity={identityOf(patient, null)}>
-      <p>
+      <p className={styles.says}>
         It says: <bdi>{storySentence(entry, nameOf)}</bdi>
       </p>
       {may(person, "record.voided") ? (
