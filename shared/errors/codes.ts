@@ -42,6 +42,7 @@ export const refusalCodes = [
   "approver-not-physician",
   "zone-unknown",
   "command-not-understood",
+  "clock-not-demo",
   "setting-missing",
   "setting-not-understood",
   // what the web sends

@@ -54,6 +54,7 @@ const sentences = {
     "Only a physician can be an approver. Change the role, or leave approver out.",
   "zone-unknown": ({ text }) => `"${text}" is not a time zone. Type one like Europe/London.`,
   "command-not-understood": ({ usage }) => `This is not understood. Use it like:\n${usage}`,
+  "clock-not-demo": () => "Only a demo's clock can be moved, and this database is no demo.",
   "setting-missing": ({ name }) =>
     `The setting ${name} is missing. Give it before the command, like ${name}=...`,
   "setting-not-understood": ({ name, text }) => `The setting ${name} is not understood: "${text}".`,
