@@ -54,6 +54,8 @@ export function ReadingRecordForm(props: ReadingRecordFormProps): ReactNode {
   const { patientId, tubeId, context, flushOrdered, corrects } = props;
   const fields = readingForm.fields(context);
   const { reason } = voidForm.fields();
+  const check = (values: Parameters<typeof readingForm.entry>[0]) =>
+    readingForm.check?.(values, context) ?? [];
   const send = (texts: Texts, act: Act) =>
     corrects === null
       ? api.reading.recorded.mutate({ ...act, texts, patientId, tubeId })
@@ -79,6 +81,7 @@ export function ReadingRecordForm(props: ReadingRecordFormProps): ReactNode {
     <RecordingForm
       {...shared}
       fields={fields}
+      check={check}
       act="Log the emptying"
       drafts={draftStore("reading", tubeId)}
     />
@@ -86,6 +89,7 @@ export function ReadingRecordForm(props: ReadingRecordFormProps): ReactNode {
     <RecordingForm
       {...shared}
       fields={{ reason: { ...reason, label: "Why it is changed" }, ...openedWith(fields, corrects.texts) }}
+      check={(values) => check(values)}
       act="Correct the reading"
       drafts={draftStore("reading.corrected", corrects.readingId)}
     />

@@ -34,6 +34,7 @@ export function PatientRecordForm({ context, draft, corrects }: PatientRecordFor
   return (
     <RecordingForm
       fields={corrects === null ? fields : openedWith(fields, corrects.texts)}
+      check={(values) => patientForm.check?.(values, context) ?? []}
       act={corrects === null ? "Record the patient" : "Correct the record"}
       lastSeen={0}
       draft={draft}

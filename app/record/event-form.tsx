@@ -9,6 +9,7 @@ import { Recorded } from "#app/record/recorded.tsx";
 import { draftStore } from "#app/ui/recording/draft-store.ts";
 import type { Act } from "#app/ui/recording/use-recording.ts";
 import { RecordingForm } from "#app/ui/recording-form.tsx";
+import type { Refusal } from "#shared/errors/refusal.ts";
 import { amendForm } from "#shared/record/amend/amend-form.ts";
 import type { FormKind } from "#shared/record/event-forms.ts";
 import type { FieldSpecs, Texts } from "#shared/record/field-spec.ts";
@@ -16,7 +17,10 @@ import type { FormContext } from "#shared/record/form.ts";
 import { actLabels } from "#shared/words/acts.ts";
 
 /** One form as data, as far as a page shows it. */
-export type ShownForm<V> = { readonly fields: (context: FormContext) => FieldSpecs<V> };
+export type ShownForm<V> = {
+  readonly fields: (context: FormContext) => FieldSpecs<V>;
+  readonly check?: (values: V, context: FormContext) => readonly Refusal[];
+};
 
 type Warnings<V> = Pick<Parameters<typeof RecordingForm<V, unknown>>[0], "after" | "beneath">;
 
@@ -41,11 +45,19 @@ function sendOf({ kind, patientId, tubeId, amends }: EventFormProps) {
 export function EventForm<V>(props: Props<V>): ReactNode {
   const { form, kind, context, amends } = props;
   const fields = form.fields(context);
+  const check = (values: V): readonly Refusal[] => form.check?.(values, context) ?? [];
   return amends === null ? (
-    <Form {...props} fields={fields} name={`record.${kind.replaceAll(" ", "-")}`} act={actLabels[kind]} />
+    <Form
+      {...props}
+      fields={fields}
+      check={check}
+      name={`record.${kind.replaceAll(" ", "-")}`}
+      act={actLabels[kind]}
+    />
   ) : (
     <Form
       {...props}
+      check={check}
       fields={{ ...amendForm.fields(), ...openedWith(fields, amends.texts) }}
       name="record.amended"
       act="Correct the entry"
@@ -55,16 +67,18 @@ export function EventForm<V>(props: Props<V>): ReactNode {
 
 type FormProps<V> = Omit<Props<V>, "form"> & {
   readonly fields: FieldSpecs<V>;
+  readonly check: (values: V) => readonly Refusal[];
   readonly name: string;
   readonly act: string;
 };
 
 function Form<V>(props: FormProps<V>): ReactNode {
-  const { fields, name, act, patientId, tubeId, amends, lastSeen, draft, leaveTo, warnings } = props;
+  const { fields, check, name, act, patientId, tubeId, amends, lastSeen, draft, leaveTo, warnings } = props;
   return (
     <RecordingForm
       {...warnings}
       fields={fields}
+      check={check}
       act={act}
       lastSeen={lastSeen}
       draft={draft}

@@ -51,7 +51,7 @@ function Sums({ step }: { readonly step: OpenStep }): ReactNode {
   return (
     <dl className={styles.sums}>
       {sums.map(({ end, words }) => (
-        <div key={end}>
+        <div key={end} className={styles.end}>
           <dt>{end}</dt>
           <dd>{words}</dd>
         </div>

@@ -89,15 +89,17 @@ function Dates({ step }: { readonly step: OpenStep }): ReactNode {
   const dated = ends.flatMap((end) => (step[end] === null ? [] : [{ end, day: step[end] }]));
   if (dated.length === 0 || (dated.length === 1 && step.latest === null)) return null;
   return (
-    <dl className={styles.dates}>
-      {dated.map(({ end, day }) => (
-        <div key={end}>
-          <dt>{end}</dt>
-          <dd>{printDay(day)}</dd>
-        </div>
-      ))}
+    <div className={styles.dates}>
+      <dl>
+        {dated.map(({ end, day }) => (
+          <div key={end} className={styles.end}>
+            <dt>{end}</dt>
+            <dd>{printDay(day)}</dd>
+          </div>
+        ))}
+      </dl>
       {isExample(step) && <ExampleMark />}
-    </dl>
+    </div>
   );
 }
 

@@ -10,6 +10,8 @@ export type Act = { readonly actId: string; readonly lastSeen: number };
 
 export type RecordingPlan<V, Result> = {
   readonly fields: FieldSpecs<V>;
+  /** What the fields say against one another, asked before anything is sent; the server asks again. */
+  readonly check?: (values: V) => readonly Refusal[];
   readonly lastSeen: number;
   /** What was typed before and not saved; loaded with the page. */
   readonly draft: StoredDraft | null;
@@ -83,6 +85,8 @@ export function useRecording<V, Result>(
     const typedTexts = textsIn(form.current, fields);
     const reading = readFields(fields, typedTexts);
     if (!reading.ok) return refused(reading.refusals);
+    const against = plan.check?.(reading.values) ?? [];
+    if (against.length > 0) return refused(against);
     sending.current = true;
     setRefusals([]);
     setPhase({ kind: "sending" });
