@@ -30,7 +30,7 @@ function Drawn({ of, planned, withLines }: DrawnProps): ReactNode {
   const grounds = sizeGrounds(answer.bySize);
   return (
     <section className={styles.drawn}>
-      {withLines ? <TubeLines of={of} answer={answer} /> : <h3>{of}</h3>}
+      {withLines ? <TubeLines of={of} answer={answer} /> : <p className={styles.of}>{of}</p>}
       <BoreDrawing of={of} profile={boreProfile(passage, outside)} />
       {grounds.length > 0 && (
         <details className={styles.grounds}>

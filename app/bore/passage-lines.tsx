@@ -28,7 +28,7 @@ export function TubeLines({ of, answer }: TubeLinesProps): ReactNode {
   const stops = bySize.verdict === "does not pass" || bySize.verdict === "doubt";
   return (
     <div className={styles.tube}>
-      <h3>{of}</h3>
+      <p className={styles.of}>{of}</p>
       <p className={styles.line} data-now={stops || undefined}>
         {sizeLine(bySize)}
       </p>

@@ -1,19 +1,21 @@
 import type { ReactNode } from "react";
 import type { ListLine } from "#app/lists/list-line.ts";
-import { ownerText } from "#app/lists/standing.ts";
-import { StandingCell } from "#app/lists/standing-cell.tsx";
+import { behind, ownerText, weightOf } from "#app/lists/standing.ts";
 import type { PatientPage } from "#app/patients/patient-page.ts";
 import { formOfStep } from "#app/record/offered.ts";
 import { mayRecord, tubeFormHref } from "#app/record/procedures.ts";
 import { DwellStrip } from "#app/strip/dwell-strip.tsx";
 import { AxisHead, cropStyle } from "#app/strip/strip-defs.tsx";
 import { stripFactsOf } from "#app/strip/tall-facts.ts";
+import { ExampleMark } from "#app/ui/example-mark.tsx";
+import { Now } from "#app/ui/now.tsx";
+import { Soft } from "#app/ui/soft.tsx";
 import type { Person } from "#shared/access/person.ts";
 import type { Day } from "#shared/day/day.ts";
 import { tubeDetail, tubeName, tubeTitle } from "#shared/tube/name.ts";
 import type { TubeState } from "#shared/tube/state.ts";
 import { actLabels } from "#shared/words/acts.ts";
-import { stepNames } from "#shared/words/steps.ts";
+import { standingBesideName, stepNames } from "#shared/words/steps.ts";
 import styles from "./tubes-table.module.css";
 
 type TubesTableProps = Pick<PatientPage, "state" | "steps"> & {
@@ -81,7 +83,7 @@ function TubeRow({ row, today, person }: TubeRowProps): ReactNode {
       </td>
       <td>
         <p>
-          <b>{stepNames[next.step.kind]}</b> <StandingCell line={next} today={today} marksExample />
+          <b>{stepNames[next.step.kind]}</b> <Standing line={next} today={today} />
         </p>
         <p>
           Owner: {ownerText(next.owner)}.
@@ -99,5 +101,16 @@ function TubeRow({ row, today, person }: TubeRowProps): ReactNode {
         </p>
       </td>
     </tr>
+  );
+}
+
+/** Where the next step stands, in the weight that it deserves, and the dates behind it. */
+function Standing({ line, today }: { readonly line: ListLine; readonly today: Day }): ReactNode {
+  const standing = standingBesideName(line.step, today);
+  return (
+    <>
+      {weightOf(line, today) === "now" ? <Now>{standing}</Now> : standing} <Soft>{behind(line, today)}</Soft>{" "}
+      {line.row === "example" && <ExampleMark />}
+    </>
   );
 }

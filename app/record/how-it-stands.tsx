@@ -4,7 +4,7 @@ import type { Day } from "#shared/day/day.ts";
 import { printWhen } from "#shared/day/print-day.ts";
 import type { OpenStep } from "#shared/step/step.ts";
 import { type NameOf, storySentence } from "#shared/words/events.ts";
-import { stepNames, stepStanding } from "#shared/words/steps.ts";
+import { standingBesideName, stepNames } from "#shared/words/steps.ts";
 import styles from "./how-it-stands.module.css";
 
 type StandsProps = {
@@ -26,7 +26,7 @@ export function HowItStands({ steps, story, today, nameOf }: StandsProps): React
       <p>
         {next === undefined
           ? "This record has ended: nothing is open."
-          : `Next: ${stepNames[next.kind]}, ${stepStanding(next, today)}.`}
+          : `Next: ${stepNames[next.kind]}, ${standingBesideName(next, today)}.`}
       </p>
       {last !== undefined && (
         <p>

@@ -65,18 +65,22 @@ function WhenCell({ entry }: { readonly entry: StoryEntry }): ReactNode {
   );
 }
 
+/** An undo pressed at once has no reason of its own beyond its name. */
+const becauseWords = (what: string, { reason }: StoryEntry): string =>
+  reason === null || reason.toLowerCase() === what.toLowerCase() ? `${what}.` : `${what}: ${reason}`;
+
 function WhatCell({ entry, nameOf }: { readonly entry: StoryEntry; readonly nameOf: NameOf }): ReactNode {
   const sentence = <bdi>{storySentence(entry, nameOf)}</bdi>;
   if (isUndone(entry))
     return (
       <>
-        <s>{sentence}</s> <strong>Undone: {entry.reason ?? "no reason given"}.</strong>
+        <s>{sentence}</s> <strong>{becauseWords("Undone", entry)}</strong>
       </>
     );
   if (entry.standing === "corrected")
     return (
       <>
-        {sentence} <strong>Corrected: {entry.reason ?? "no reason given"}.</strong>
+        {sentence} <strong>{becauseWords("Corrected", entry)}</strong>
       </>
     );
   return sentence;

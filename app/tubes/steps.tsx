@@ -13,7 +13,7 @@ import { isUrgent, type OpenStep } from "#shared/step/step.ts";
 import type { TubeState } from "#shared/tube/state.ts";
 import { actLabels } from "#shared/words/acts.ts";
 import type { NameOf } from "#shared/words/events.ts";
-import { stepAsks, stepNames, stepStanding } from "#shared/words/steps.ts";
+import { standingBesideName, stepAsks, stepNames } from "#shared/words/steps.ts";
 import styles from "./tube.module.css";
 
 export type Beside = { readonly today: Day; readonly person: Person; readonly nameOf: NameOf };
@@ -48,7 +48,7 @@ type StepProps = Beside & { readonly step: OpenStep; readonly tube: TubeState };
 
 function NextStep({ step, tube, ...beside }: StepProps): ReactNode {
   const { today, nameOf } = beside;
-  const standing = stepStanding(step, today);
+  const standing = standingBesideName(step, today);
   return (
     <section className={styles.next}>
       <h2 className={styles.nextName}>{stepNames[step.kind]}</h2>
@@ -106,7 +106,7 @@ function Dates({ step }: { readonly step: OpenStep }): ReactNode {
 function OtherStep({ step, tube, ...beside }: StepProps): ReactNode {
   const { today, nameOf, person } = beside;
   const form = formOfStep[step.kind];
-  const standing = stepStanding(step, today);
+  const standing = standingBesideName(step, today);
   return (
     <details className={styles.other}>
       <summary>

@@ -82,9 +82,15 @@ const dateStanding = (step: OpenStep): string =>
     ? "cannot tell: placement date unknown"
     : "placement date only roughly known: assess it";
 
-/** The one plain sentence that stands beside the dwell strip. */
-export function stepStanding(step: OpenStep, today: Day): string {
+/** Where a step stands, beside its name. */
+export function standingBesideName(step: OpenStep, today: Day): string {
   switch (step.kind) {
+    case "exchange":
+    case "remove or exchange":
+    case "remove":
+    case "review":
+    case "call":
+      return windowStanding(step, today);
     case "tube out":
       return `out since ${printDay(step.dueOn)}: not decided`;
     case "part out":
@@ -103,11 +109,9 @@ export function stepStanding(step: OpenStep, today: Day): string {
       return "no open day left in the window";
     case "contradiction":
       return "two entries cannot both be true";
-    case "exchange":
-    case "remove or exchange":
-    case "remove":
-    case "review":
-    case "call":
-      return [subjects[step.kind], windowStanding(step, today)].filter(Boolean).join(" ");
   }
 }
+
+/** The one plain sentence that stands beside the dwell strip, where the step is not named. */
+export const stepStanding = (step: OpenStep, today: Day): string =>
+  [subjects[step.kind], standingBesideName(step, today)].filter(Boolean).join(" ");
