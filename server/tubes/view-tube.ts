@@ -1,16 +1,22 @@
 import { clinicOf } from "#db/queries/clinic.ts";
 import { identifiersOf } from "#db/queries/patients.ts";
 import { tubeById } from "#db/queries/projections.ts";
+import { openProposals } from "#db/queries/proposals.ts";
 import type { Database } from "#db/sqlite.ts";
 import { today } from "#server/clock.ts";
 import { loadRecord } from "#server/record/load-record.ts";
 import { storyOf } from "#server/record/story.ts";
+import type { Day } from "#shared/day/day.ts";
 import { DomainError } from "#shared/errors/refusal.ts";
 import { rowFor } from "#shared/step/dated-steps.ts";
 import { isUnder18, openSteps } from "#shared/step/open-steps.ts";
 import { catheterAge, tractAge } from "#shared/tube/clocks.ts";
 import { fold } from "#shared/tube/fold.ts";
 import { kindOf } from "#shared/tube/kind/kinds.ts";
+import type { StepKind } from "#shared/tube/step-kinds.ts";
+
+/** The three dates of a step, before and after. */
+export type ProposedWindow = Readonly<Record<"earliestOn" | "targetOn" | "latestOn", Day | null>>;
 
 /** Everything that a tube's page shows: identity, facts, both clocks, open steps with their why, its row, its story. */
 export function viewTube(db: Database, tubeId: string) {
@@ -38,6 +44,13 @@ export function viewTube(db: Database, tubeId: string) {
     row: rowFor(question),
     passage: protocol.passage,
     approved: protocol.approved,
+    /** Dates that newer rows or rules would give; nothing moves until somebody confirms them. */
+    proposals: openProposals(db, tubeId).map(({ id, stepKind, stood, proposed }) => ({
+      id,
+      step: stepKind as StepKind,
+      stood: stood as ProposedWindow,
+      proposed: proposed as ProposedWindow,
+    })),
     steps: openSteps(state, books).filter((step) => step.tubeId === tubeId),
     story: storyOf(db, patientId, events).filter(({ tubes }) => tubes.length === 0 || tubes.includes(tubeId)),
     lastSeen: state.lastSeq,

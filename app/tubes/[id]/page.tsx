@@ -13,6 +13,7 @@ import { Story } from "#app/story/story.tsx";
 import { TallStrip } from "#app/strip/tall-strip.tsx";
 import { Clocks } from "#app/tubes/clocks.tsx";
 import { PlannedExchangeOf } from "#app/tubes/planned-exchange.tsx";
+import { ProposedDates } from "#app/tubes/proposed-dates.tsx";
 import { Steps } from "#app/tubes/steps.tsx";
 import styles from "#app/tubes/tube.module.css";
 import { factsOfTube } from "#app/tubes/tube-facts.ts";
@@ -39,6 +40,7 @@ export default async function TubePage({ params }: TubePageProps): Promise<React
       lede={<a href={`/patients/${patient.id}`}>All of this patient</a>}
       identity={identityOf(patient, tubeName(tube))}
     >
+      <ProposedDates view={view} person={person} />
       <div className={styles.opening}>
         <Steps steps={view.steps} tube={tube} {...{ today, person, nameOf }} />
         <Clocks view={view} />
