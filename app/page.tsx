@@ -8,11 +8,13 @@ import { PageFrame } from "#app/ui/page-frame.tsx";
 
 export const metadata: Metadata = { title: "Today - Dwellbook" };
 
+const inExchanges = { href: "/exchanges", word: "The others stand in Exchanges" };
+
 /** What needs somebody now stands first: tubes out; past latest; today's visits and calls; loose ends, folded. */
 export default async function TodayPage(): Promise<ReactNode> {
   const { api, frame, person } = await signedIn();
-  const { today, out, pastLatest, dueToday, looseEnds, counts } = await api.list.today();
-  const shown = [...out, ...pastLatest, ...dueToday, ...looseEnds];
+  const { today, out, pastLatest, dueToday, calls, looseEnds, counts } = await api.list.today();
+  const shown = [...out, ...pastLatest, ...dueToday, ...calls, ...looseEnds];
   const every = { today, person, marksExample: shown.some(({ row }) => row === "approved") };
   return (
     <PageFrame frame={frame} heading="Who needs something today?" here="Today">
@@ -29,13 +31,22 @@ export default async function TodayPage(): Promise<ReactNode> {
           lines={pastLatest}
           total={counts.pastLatest}
           none="No tube is past its latest date."
+          rest={inExchanges}
           {...every}
         />
         <StepsTable
-          caption="Due today"
+          caption="Visits and steps due"
           lines={dueToday}
           total={counts.dueToday}
-          none="No visit, call or step is due today."
+          none="No exchange is planned for today and no step is due."
+          rest={inExchanges}
+          {...every}
+        />
+        <StepsTable
+          caption="Calls due"
+          lines={calls}
+          total={counts.calls}
+          none="No call is due."
           {...every}
         />
         <LooseEnds lines={looseEnds} kinds={counts.looseEnds} {...every} />

@@ -8,12 +8,11 @@ export function PatientCell({ patient }: { readonly patient: ListLine["patient"]
   const { id, familyName, givenName, number, birthOn } = patient;
   return (
     <>
-      <a className={styles.name} href={`/patients/${id}`}>
-        <bdi>{givenName === "" ? familyName : `${familyName}, ${givenName}`}</bdi>
+      <a className={styles.name} href={`/patients/${id}`} dir="auto">
+        {givenName === "" ? familyName : `${familyName}, ${givenName}`}
       </a>{" "}
       <span className={styles.detail}>
-        <bdi>{number ?? "no number"}</bdi>
-        {birthOn === null ? ", birth date unknown" : `, born ${printBirth(birthOn)}`}
+        {`${number ?? "no number"}, ${birthOn === null ? "birth date unknown" : `born ${printBirth(birthOn)}`}`}
       </span>
     </>
   );

@@ -64,8 +64,9 @@ export function behind(line: ListLine, today: Day): string {
     case "review":
       return figuresOf(line, today);
     case "assess the date":
+      return "due now until its date is known";
     case "no row":
-      return `due now: ${stepAsks[step.kind].replace(/^./, (first) => first.toLowerCase())}`;
+      return "due now until a plan names a date";
     case "call":
       return whyOf(step, "call-attempts") || whyOf(step, "first-call");
     case "contradiction":

@@ -23,13 +23,11 @@ export function DwellStrip({ title, facts }: DwellStripProps): ReactNode {
       <title>{title}</title>
       <desc>{stripText(facts)}</desc>
       <use href={part.axis} />
-      <g>
-        <StripWindow strip={strip} />
-        <StripClock strip={strip} todayAt={todayAt} cutAt={cutAt} />
-        {strip.marks.map((mark) => (
-          <StripDiamond key={mark.on} mark={mark} />
-        ))}
-      </g>
+      <StripWindow strip={strip} />
+      <StripClock strip={strip} todayAt={todayAt} cutAt={cutAt} />
+      {strip.marks.map((mark) => (
+        <StripDiamond key={mark.on} mark={mark} />
+      ))}
     </svg>
   );
 }

@@ -64,6 +64,19 @@ function reachOn(drawn: Drawn, from: Day | null, to: Day | null): Reach | null {
   return reach.from < reach.to ? reach : null;
 }
 
+/** How far a band that is cut runs out over the end of its axis, in percent, so that its own edge is out of sight there. */
+const OVER = 1;
+
+/** The same for a band with edges: cut open, so that a cut does not look like its end. */
+function bandOn(drawn: Drawn, from: Day | null, to: Day | null): Reach | null {
+  const reach = reachOn(drawn, from, to);
+  if (reach === null || from === null || to === null) return null;
+  return {
+    from: at(drawn, from) < 0 ? -OVER : reach.from,
+    to: at(drawn, to) > 100 ? 100 + OVER : reach.to,
+  };
+}
+
 /** A clock's beginning; its span may reach out over the left end, so that the cut shows. */
 export function startOn(drawn: Drawn, earliest: Day | null, latest: Day | null): Start {
   if (earliest === null || latest === null) return { kind: "unknown" };
@@ -92,8 +105,8 @@ export function drawStrip(facts: StripFacts, axis: Axis): Strip {
     start: startOn(drawn, clockEarliest, clockLatest),
     age: reachOn(drawn, clockLatest, until),
     late: reachOn(drawn, lateFrom, until),
-    hatched: reachOn(drawn, earliest, target ?? latest),
-    open: reachOn(drawn, target, latest),
+    hatched: bandOn(drawn, earliest, target ?? latest),
+    open: bandOn(drawn, target, latest),
     target: placeOn(drawn, target),
     latest: placeOn(drawn, latest),
     marks: marksOn(drawn, facts.marks),

@@ -11,6 +11,10 @@ export const part = {
   target: "#strip-target",
   latest: "#strip-latest",
   hatch: "url(#strip-hatch)",
+  /** The same signs as markers at the beginning of a line. */
+  began: "url(#strip-began)",
+  beganBefore: "url(#strip-began-before)",
+  lateFrom: "url(#strip-late-from)",
 } as const;
 
 const crop = cropTo(narrowAxis, listAxis);
@@ -48,36 +52,37 @@ export function AxisHead(): ReactNode {
   );
 }
 
+/** Half the height of the tallest row, in CSS pixels: the rules are drawn longer than any, and the row cuts them. */
+const TALLEST = 200;
+
 /** Grid, today's rule, the way ahead, and every sign: drawn once, used by each row. */
 function StripParts({ axis }: { readonly axis: Axis }): ReactNode {
   const now = `${placeOf(0, axis)}%`;
   return (
     <defs>
       <g id="strip-axis">
-        <Grid axis={axis} />
-        <line className={styles.ahead} x1={now} x2="100%" y1="50%" y2="50%" />
-        <line className={styles.today} x1={now} x2={now} y1="0" y2="100%" />
+        <Grid axis={axis} from={-TALLEST} to={TALLEST} />
+        <line className={styles.ahead} x1={now} x2="100%" />
+        <line className={styles.today} x1={now} x2={now} y1={-TALLEST} y2={TALLEST} />
       </g>
       <StripSigns />
     </defs>
   );
 }
 
-type GridProps = {
-  readonly axis: Axis;
-  readonly most?: number;
-  readonly from?: number;
-  readonly to?: number | string;
-};
+type GridProps = { readonly axis: Axis; readonly most?: number; readonly from: number; readonly to: number };
 
-/** A hairline at each tick but today's, as high as the drawing unless told. */
-export function Grid({ axis, most, from = 0, to = "100%" }: GridProps): ReactNode {
+/** A hairline at each tick but today's, from one height to another. */
+export function Grid({ axis, most, from, to }: GridProps): ReactNode {
   return ticksOf(axis, most).map(({ days, at }) =>
     days === 0 ? null : (
       <line key={days} className={styles.grid} x1={`${at}%`} x2={`${at}%`} y1={from} y2={to} />
     ),
   );
 }
+
+/** A marker in CSS pixels from the point where it stands, whatever the width of its line. */
+const asDrawn = { markerUnits: "userSpaceOnUse", overflow: "visible" } as const;
 
 /** The signs of a strip, for a `defs`. Lengths in CSS pixels from the middle of the line. */
 export function StripSigns(): ReactNode {
@@ -86,11 +91,17 @@ export function StripSigns(): ReactNode {
       <pattern id="strip-hatch" width="5" height="5" patternUnits="userSpaceOnUse">
         <path className={styles.hatch} d="M-1 1 1 -1M0 5 5 0M4 6 6 4" />
       </pattern>
-      <circle id="strip-start" className={styles.start} r="4" />
-      <path id="strip-before" className={styles.before} d="M0 0 9 -4.5V4.5Z" />
+      <marker id="strip-began" {...asDrawn}>
+        <circle id="strip-start" className={styles.start} r="4" />
+      </marker>
+      <marker id="strip-began-before" {...asDrawn}>
+        <path id="strip-before" className={styles.before} d="M0 0 9 -4.5V4.5Z" />
+      </marker>
       <path id="strip-mark" className={styles.mark} d="M0 -4.5 4.5 0 0 4.5 -4.5 0Z" />
       <rect id="strip-target" className={styles.target} x="-1" y="-6" width="2" height="12" />
-      <rect id="strip-latest" className={styles.latest} x="-1.5" y="-10" width="3" height="20" />
+      <marker id="strip-late-from" {...asDrawn}>
+        <rect id="strip-latest" className={styles.latest} x="-1.5" y="-10" width="3" height="20" />
+      </marker>
     </>
   );
 }

@@ -7,8 +7,7 @@ const signs: readonly { readonly word: string; readonly sign: ReactNode }[] = [
     word: "began",
     sign: (
       <>
-        <line x1="20" x2="44" />
-        <use href={part.start} x="20" />
+        <line x1="20" x2="44" markerStart={part.began} />
       </>
     ),
   },
@@ -16,8 +15,7 @@ const signs: readonly { readonly word: string; readonly sign: ReactNode }[] = [
     word: "began before this axis",
     sign: (
       <>
-        <line x1="4" x2="44" />
-        <use href={part.before} x="4" />
+        <line x1="4" x2="44" markerStart={part.beganBefore} />
       </>
     ),
   },
@@ -63,8 +61,7 @@ const signs: readonly { readonly word: string; readonly sign: ReactNode }[] = [
     word: "past latest",
     sign: (
       <>
-        <use href={part.latest} x="6" />
-        <line x1="6" x2="44" data-late="" />
+        <line x1="6" x2="44" data-late="" markerStart={part.lateFrom} />
       </>
     ),
   },
@@ -77,7 +74,7 @@ export function StripKey(): ReactNode {
       {signs.map(({ word, sign }) => (
         <li key={word}>
           <svg className={styles.sign} aria-hidden="true">
-            <g>{sign}</g>
+            {sign}
           </svg>
           {word}
         </li>

@@ -28,7 +28,7 @@ export function LooseEnds({ lines, kinds, ...every }: LooseEndsProps): ReactNode
       </section>
     );
   }
-  const named = kinds.map(({ kind, count }) => `${isKind(kind) ? stepNames[kind] : kind} ${count}`);
+  const named = kinds.map(({ kind, count }) => `${isKind(kind) ? stepNames[kind] : kind} (${count})`);
   return (
     <details className={styles.loose}>
       <summary>

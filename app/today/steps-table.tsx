@@ -20,27 +20,36 @@ type StepsTableProps = {
   readonly today: Day;
   readonly person: Person;
   readonly marksExample: boolean;
+  /** Where those stand that this part does not show. */
+  readonly rest?: { readonly href: string; readonly word: string };
 };
 
 /** Open steps under one another: what, whose, why now, with whom, and the one act that each needs. */
 export function StepsTable(props: StepsTableProps): ReactNode {
-  const { caption, lines, total, none, today, person, marksExample } = props;
+  const { caption, lines, total, none, today, person, marksExample, rest } = props;
   return (
-    <DataTable
-      caption={caption}
-      columns={[
-        { head: "What", cell: ({ step }) => stepNames[step.kind] },
-        { head: "Whose", cell: ({ patient }) => <PatientCell patient={patient} /> },
-        { head: "Tube", cell: ({ tube }) => <TubeCell tube={tube} /> },
-        { head: "Why now", cell: (line) => <StandingCell {...{ line, today, marksExample }} /> },
-        { head: "Owner", cell: ({ owner }) => ownerText(owner) },
-        { head: "Act", cell: (line) => <ActLink line={line} person={person} /> },
-      ]}
-      rows={lines}
-      keyOf={({ step }) => step.id}
-      total={total}
-      none={none}
-    />
+    <div>
+      <DataTable
+        caption={caption}
+        columns={[
+          { head: "What", cell: ({ step }) => stepNames[step.kind] },
+          { head: "Whose", cell: ({ patient }) => <PatientCell patient={patient} /> },
+          { head: "Tube", cell: ({ tube }) => <TubeCell tube={tube} /> },
+          { head: "Why now", cell: (line) => <StandingCell {...{ line, today, marksExample }} /> },
+          { head: "Owner", cell: ({ owner }) => ownerText(owner) },
+          { head: "Act", cell: (line) => <ActLink line={line} person={person} /> },
+        ]}
+        rows={lines}
+        keyOf={({ step }) => step.id}
+        total={total}
+        none={none}
+      />
+      {rest !== undefined && total > lines.length && (
+        <p data-screen-only>
+          <a href={rest.href}>{rest.word}</a>
+        </p>
+      )}
+    </div>
   );
 }
 

@@ -1,6 +1,7 @@
 import type { ReactNode } from "react";
 import { BookName } from "#app/ui/book-name.tsx";
 import { Colophon } from "#app/ui/colophon.tsx";
+import { FinderField } from "#app/ui/finder-field.tsx";
 import { type Identity, IdentityBar } from "#app/ui/identity-bar.tsx";
 import { KeyListener } from "#app/ui/keys/key-listener.tsx";
 import type { SessionLeft } from "#app/ui/session/session-left.ts";
@@ -89,6 +90,7 @@ function RunningHead({
           </a>
         ))}
       </nav>
+      <FinderField />
       <div className={styles.folio}>
         <span>{frame.clinic}</span>
         <span>{frame.today}</span>

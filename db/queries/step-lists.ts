@@ -1,4 +1,4 @@
-import { and, asc, count, eq, gte, inArray, isNull, lt, lte, or, sql } from "drizzle-orm";
+import { and, asc, count, eq, gte, inArray, isNull, lt, lte, not, or, sql } from "drizzle-orm";
 import { prepared } from "#db/prepared.ts";
 import { patientIdentifiers, patients } from "#db/schema/patients.ts";
 import { openSteps, tubes } from "#db/schema/projections.ts";
@@ -92,34 +92,44 @@ const pastLatest = prepared((orm) =>
   rows(orm).where(isPastLatest()).orderBy(asc(openSteps.latestOn), asc(openSteps.id)).limit(limit).prepare(),
 );
 
-/**
- * The parts of today's work, none overlapping another: calls whose days have come; steps whose target has come and whose latest
- * date has not passed; exchanges planned for today before their target. Apart, since each has its own index and its own order
- * by day; as one condition, every overdue call of years would be joined and sorted to show forty lines.
- */
-const partsOfToday = [
-  () => and(eq(openSteps.rank, listRank.call), lte(openSteps.dueOn, today)),
-  () => and(eq(openSteps.rank, listRank.clock), lte(openSteps.dueOn, today), onTime()),
-  (orm: Database["orm"]) =>
-    and(
-      // The plus keeps the planner, which has no statistics, from walking the whole due list for the few planned tubes.
-      sql`+${openSteps.rank} = ${listRank.clock}`,
-      sql`+${openSteps.dueOn} > ${today}`,
-      onTime(),
-      inArray(openSteps.tubeId, orm.select({ id: tubes.id }).from(tubes).where(eq(tubes.plannedOn, today))),
-    ),
-] as const;
-
 const onTime = () => or(isNull(openSteps.latestOn), gte(openSteps.latestOn, today));
 
-const dueToday = partsOfToday.map((part) =>
-  prepared((orm) =>
-    rows(orm)
-      .where(part(orm))
-      .orderBy(...byDue)
-      .limit(limit)
-      .prepare(),
-  ),
+const plannedToday = (orm: Database["orm"]) =>
+  inArray(openSteps.tubeId, orm.select({ id: tubes.id }).from(tubes).where(eq(tubes.plannedOn, today)));
+
+/** Exchanges planned for today, whose latest date has not passed. */
+const isVisit = (orm: Database["orm"]) =>
+  // The plus keeps the planner, which has no statistics, from walking the whole due list for the few planned tubes.
+  and(sql`+${openSteps.rank} = ${listRank.clock}`, onTime(), plannedToday(orm));
+
+const visits = prepared((orm) =>
+  rows(orm)
+    .where(isVisit(orm))
+    .orderBy(...byDue)
+    .limit(limit)
+    .prepare(),
+);
+
+/** Steps whose target has come and whose latest date has not passed, those planned for today apart. */
+const isDue = (orm: Database["orm"]) =>
+  and(eq(openSteps.rank, listRank.clock), lte(openSteps.dueOn, today), onTime(), not(plannedToday(orm)));
+
+const due = prepared((orm) =>
+  rows(orm)
+    .where(isDue(orm))
+    .orderBy(...byDue)
+    .limit(limit)
+    .prepare(),
+);
+
+const isCall = () => and(eq(openSteps.rank, listRank.call), lte(openSteps.dueOn, today));
+
+const calls = prepared((orm) =>
+  rows(orm)
+    .where(isCall())
+    .orderBy(...byDue)
+    .limit(limit)
+    .prepare(),
 );
 
 const looseEnds = prepared((orm) =>
@@ -134,7 +144,9 @@ const counted = (orm: Database["orm"]) => orm.select({ count: count() }).from(op
 
 const urgentCount = prepared((orm) => counted(orm).where(eq(openSteps.rank, listRank.urgent)).prepare());
 const pastLatestCount = prepared((orm) => counted(orm).where(isPastLatest()).prepare());
-const dueTodayCounts = partsOfToday.map((part) => prepared((orm) => counted(orm).where(part(orm)).prepare()));
+const visitCount = prepared((orm) => counted(orm).where(isVisit(orm)).prepare());
+const dueCount = prepared((orm) => counted(orm).where(isDue(orm)).prepare());
+const callCount = prepared((orm) => counted(orm).where(isCall()).prepare());
 
 const looseEndCounts = prepared((orm) =>
   orm
@@ -152,16 +164,11 @@ export type OnDay = { readonly today: Day; readonly limit: number };
 export const urgentSteps = (db: Database, size: number): readonly StepLine[] =>
   urgent(db).all({ limit: size });
 export const stepsPastLatest = (db: Database, on: OnDay): readonly StepLine[] => pastLatest(db).all(on);
-
-const isBefore = (a: StepLine, b: StepLine): boolean =>
-  a.dueOn === b.dueOn ? a.id < b.id : a.dueOn < b.dueOn;
-
+/** Exchanges planned for today, then what else has come due. */
 export const stepsDueToday = (db: Database, on: OnDay): readonly StepLine[] =>
-  dueToday
-    .flatMap((part) => part(db).all(on))
-    .toSorted((a, b) => (isBefore(a, b) ? -1 : 1))
-    .slice(0, on.limit);
-
+  [...visits(db).all(on), ...due(db).all(on)].slice(0, on.limit);
+/** Calls whose days have come, the longest due first. */
+export const callsDueToday = (db: Database, on: OnDay): readonly StepLine[] => calls(db).all(on);
 export const looseEndSteps = (db: Database, size: number): readonly StepLine[] =>
   looseEnds(db).all({ limit: size });
 
@@ -169,14 +176,18 @@ export type StepCounts = {
   readonly urgent: number;
   readonly pastLatest: number;
   readonly dueToday: number;
+  readonly calls: number;
   readonly looseEnds: readonly { readonly kind: string; readonly count: number }[];
 };
 
+const countOf = (row: { readonly count: number } | undefined): number => row?.count ?? 0;
+
 /** How many steps stand behind each part of a day's list, however many of them are shown; loose ends by their kind. */
 export const stepCounts = (db: Database, on: Day): StepCounts => ({
-  urgent: urgentCount(db).get()?.count ?? 0,
-  pastLatest: pastLatestCount(db).get({ today: on })?.count ?? 0,
-  dueToday: dueTodayCounts.reduce((sum, part) => sum + (part(db).get({ today: on })?.count ?? 0), 0),
+  urgent: countOf(urgentCount(db).get()),
+  pastLatest: countOf(pastLatestCount(db).get({ today: on })),
+  dueToday: countOf(visitCount(db).get({ today: on })) + countOf(dueCount(db).get({ today: on })),
+  calls: countOf(callCount(db).get({ today: on })),
   looseEnds: looseEndCounts(db).all(),
 });
 

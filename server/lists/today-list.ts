@@ -1,4 +1,5 @@
 import {
+  callsDueToday,
   looseEndSteps,
   type StepLine,
   stepCounts,
@@ -12,7 +13,7 @@ import { lineOf } from "#server/lists/list-line.ts";
 
 const SHOWN = 40;
 
-/** What needs somebody now, in the order of Today: tubes out; past latest; today's visits, calls and steps; loose ends. */
+/** What needs somebody now, in the order of Today: tubes out; past latest; today's visits and steps, then calls; loose ends. */
 export function todayList(db: Database) {
   const day = today(db);
   const on = { today: day, limit: SHOWN };
@@ -22,6 +23,7 @@ export function todayList(db: Database) {
     out: lines(urgentSteps(db, SHOWN)),
     pastLatest: lines(stepsPastLatest(db, on)),
     dueToday: lines(stepsDueToday(db, on)),
+    calls: lines(callsDueToday(db, on)),
     looseEnds: lines(looseEndSteps(db, SHOWN)),
     /** How many stand behind each part, however many of them are shown. */
     counts: stepCounts(db, day),

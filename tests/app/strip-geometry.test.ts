@@ -118,11 +118,19 @@ describe("the window of a strip", () => {
     expect(target).toBeNull();
   });
 
-  it("is cut where the axis ends, and its far date is not drawn at the edge", () => {
+  it("is cut open where the axis ends, and its far date is not drawn at the edge", () => {
     const { hatched, open, latest } = draw({ earliest: inDays(40), target: inDays(60), latest: inDays(70) });
-    expect(hatched).toEqual({ from: 90, to: 100 });
+    expect(hatched).toEqual({ from: 90, to: 101 });
     expect(open).toBeNull();
     expect(latest).toBeNull();
+  });
+
+  it.each([
+    [-50, 0],
+    [-51, -1],
+  ])("that opened %i days from today is cut open at the left end only when it is cut", (days, from) => {
+    const { open } = draw({ earliest: null, target: inDays(days), latest: inDays(50) });
+    expect(open).toEqual({ from, to: 100 });
   });
 
   it("beyond the axis draws nothing", () => {

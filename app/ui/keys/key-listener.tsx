@@ -8,10 +8,11 @@ const isTyping = (target: EventTarget | null): boolean =>
 
 function onKey(event: KeyboardEvent): void {
   if (event.ctrlKey || event.metaKey || event.altKey || isTyping(event.target)) return;
-  const to = keys.find(({ key }) => key === event.key)?.to;
-  if (to === undefined) return;
+  const pressed = keys.find(({ key }) => key === event.key);
+  if (pressed?.to === undefined && pressed?.field === undefined) return;
   event.preventDefault();
-  location.assign(to);
+  if (pressed.to === undefined) document.getElementById(pressed.field ?? "")?.focus();
+  else location.assign(pressed.to);
 }
 
 /** The keys that work anywhere, except while something is typed. */

@@ -1,11 +1,14 @@
-/** Every key of the program; the page of keys shows them, and `to` is where a key leads from anywhere. */
+import { FINDER_ID } from "#app/ui/finder-id.ts";
+
+/** Every key of the program; the page of keys shows them. From anywhere, `to` is the page that a key leads to, `field` what it focuses. */
 export const keys: readonly {
   readonly key: string;
   readonly where: string;
   readonly does: string;
   readonly to?: string;
+  readonly field?: string;
 }[] = [
-  { key: "/", where: "anywhere", does: "find a patient by name or number", to: "/patients" },
+  { key: "/", where: "anywhere", does: "find a patient by name or number", field: FINDER_ID },
   { key: "?", where: "anywhere", does: "this page", to: "/keys" },
   { key: "Enter", where: "in a form", does: "saves; not in a long text or an open list" },
   { key: "Escape", where: "in a form", does: "leaves it; what was typed is kept for 7 days" },

@@ -128,21 +128,23 @@ describe("Today", () => {
       urgent: 1,
       pastLatest: 1,
       dueToday: 3,
+      calls: 0,
       looseEnds: [{ kind: "confirm removal", count: 1 }],
     });
   });
 
-  it("has an exchange that is planned for today, before its target has come", async () => {
+  it("has an exchange that is planned for today, before its target has come, and first of all that is due", async () => {
     using db = testDatabase();
     const plannedFor = (tube: string, planned: string) => [
       nephrostomy(tube, 65),
       exchangePlanned({ tube, planned, on: ago(1) }),
     ];
     record(db, "today", plannedFor("today", TODAY));
+    record(db, "due since long", [nephrostomy("due since long", 85)]);
     record(db, "tomorrow", plannedFor("tomorrow", addDays(TODAY, 1)));
     const { dueToday, counts } = await lists(db).today();
-    expect(names(dueToday)).toEqual(["today"]);
-    expect(counts.dueToday).toBe(1);
+    expect(names(dueToday)).toEqual(["today", "due since long"]);
+    expect(counts.dueToday).toBe(2);
   });
 
   it.each([
@@ -153,8 +155,9 @@ describe("Today", () => {
     using db = testDatabase();
     addInventedPatient(db, "p", "1");
     recordAs(db, [{ ...command(nephrostomy("tube", days)), eventId: newId() }], "p");
-    const { dueToday } = await lists(db).today();
-    expect(dueToday.map(({ step }) => step.kind)).toEqual(kinds);
+    const { calls, counts } = await lists(db).today();
+    expect(calls.map(({ step }) => step.kind)).toEqual(kinds);
+    expect(counts.calls).toBe(kinds.length);
   });
 
   it("counts what it does not show", async () => {

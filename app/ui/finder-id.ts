@@ -1,0 +1,2 @@
+/** The field that the key `/` goes to. */
+export const FINDER_ID = "finder";
