@@ -57,7 +57,11 @@ export function ReadingsTable({ tubeId, output, person }: ReadingsTableProps): R
     {
       head: "Since",
       cell: ({ reading: { from } }) =>
-        from === "since last emptying" ? "the last" : printInstant(from, zone),
+        from === "since last emptying" ? (
+          <span className={styles.when}>the last</span>
+        ) : (
+          printInstant(from, zone)
+        ),
     },
     { head: "Drained", figure: true, cell: drainedWords },
     { head: "Flush given", figure: true, cell: ({ reading }) => flushWords(reading.flushGiven) },
@@ -67,7 +71,10 @@ export function ReadingsTable({ tubeId, output, person }: ReadingsTableProps): R
       head: "Told and recorded by",
       cell: ({ reading, by, recordedAt }) => (
         <>
-          <bdi>{reading.reportedBy}</bdi>; {by} <Soft>{printInstant(recordedAt, zone)}</Soft>
+          <bdi>{reading.reportedBy}</bdi>; {by}{" "}
+          <span className={styles.when}>
+            <Soft>{printInstant(recordedAt, zone)}</Soft>
+          </span>
         </>
       ),
     },
