@@ -12,21 +12,21 @@ type StandsProps = {
   readonly story: readonly StoryEntry[];
   readonly today: Day;
   readonly nameOf: NameOf;
+  /** What it means that no step is open. */
+  readonly none: string;
 };
 
 /**
  * What comes next and what was recorded last, as the record stands. Asked anew once something is saved, so that the new date and
  * the entry in words are seen at once; before that, it keeps an entry from being made twice.
  */
-export function HowItStands({ steps, story, today, nameOf }: StandsProps): ReactNode {
+export function HowItStands({ steps, story, today, nameOf, none }: StandsProps): ReactNode {
   const [next] = steps;
   const last = story.find(({ standing }) => standing !== "undone");
   return (
     <div className={styles.stands} role="status">
       <p>
-        {next === undefined
-          ? "This record has ended: nothing is open."
-          : `Next: ${stepNames[next.kind]}, ${standingBesideName(next, today)}.`}
+        {next === undefined ? none : `Next: ${stepNames[next.kind]}, ${standingBesideName(next, today)}.`}
       </p>
       {last !== undefined && (
         <p>

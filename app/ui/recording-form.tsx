@@ -1,6 +1,6 @@
 "use client";
 
-import { type ReactNode, useEffect, useRef } from "react";
+import { type ReactNode, useEffect, useRef, useState } from "react";
 import { ErrorSummary, type Problem } from "#app/ui/error-summary.tsx";
 import { fieldId } from "#app/ui/field.tsx";
 import { NoticeLine } from "#app/ui/notice-line.tsx";
@@ -29,6 +29,7 @@ export function RecordingForm<V, Result>(props: RecordingFormProps<V, Result>): 
   const { fields, act, saved, beneath, after, draft } = props;
   const form = useRef<HTMLFormElement>(null);
   const { texts, phase, refusals, attempt, typed, submit, leave } = useRecording(props, form);
+  const [hadDraft] = useState(draft !== null);
   const [first] = namesOf(fields);
   const begun = first === undefined ? undefined : fields[first].initial;
 
@@ -61,7 +62,7 @@ export function RecordingForm<V, Result>(props: RecordingFormProps<V, Result>): 
       }}
     >
       <ErrorSummary problems={problems} attempt={attempt} />
-      {draft !== null && <NoticeLine>What you typed here and did not save is here again.</NoticeLine>}
+      {hadDraft && <NoticeLine>What you typed here and did not save is here again.</NoticeLine>}
       {phase.kind === "unanswered" && (
         <NoticeLine>
           No answer came, so it is not known whether this was entered. Save again: it is entered only once.

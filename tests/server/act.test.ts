@@ -37,6 +37,15 @@ describe("an act", () => {
     expect(times()).toBe(1);
   });
 
+  it("from a draft, on a page that has seen more since, it is the same act", () => {
+    using db = testDatabase();
+    const { work, times } = counted();
+    const saw = (lastSeen: number) => ({ ...act, input: { ...act.input, lastSeen } });
+    inAct({ db, ...saw(1) }, work);
+    expect(inAct({ db, ...saw(2) }, work)).toEqual({ eventId: "event 1" });
+    expect(times()).toBe(1);
+  });
+
   it.each([
     ["other input", { ...act, input: { tube: "t1", ml: 36 } }],
     ["another command", { ...act, command: "tube.other" }],

@@ -1,3 +1,4 @@
+import { useRouter } from "next/navigation";
 import { type RefObject, useEffect, useEffectEvent, useRef, useState } from "react";
 import { newActId } from "#app/ui/recording/act-id.ts";
 import { type Sent, sendAct } from "#app/ui/recording/send-act.ts";
@@ -54,6 +55,7 @@ export function useRecording<V, Result>(
   const [attempt, setAttempt] = useState(0);
   const sending = useRef(false);
   const draft = useDraft(plan.drafts, actId);
+  const router = useRouter();
 
   const opened = useEffectEvent(() => {
     setTexts(textsIn(form.current, fields));
@@ -75,7 +77,11 @@ export function useRecording<V, Result>(
   };
 
   const arrived = async (sent: Sent<Result>): Promise<void> => {
-    if (sent.kind === "refused") return refused(sent.refusals);
+    if (sent.kind === "refused") {
+      // The page round the form shows what somebody recorded since; saving again then means having seen it.
+      if (sent.refusals.some(({ code }) => code === "changed-meanwhile")) router.refresh();
+      return refused(sent.refusals);
+    }
     if (sent.kind === "saved") await draft.drop();
     setPhase(sent);
   };

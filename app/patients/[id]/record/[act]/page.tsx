@@ -27,7 +27,13 @@ export default async function RecordPatientPage({ params }: RecordPatientPagePro
   const leaveTo = `/patients/${patientId}`;
   return (
     <PageFrame frame={frame} heading={actLabels[kind]} identity={identityOf(patient, null)}>
-      <HowItStands steps={steps.map(({ step }) => step)} {...{ story, today, nameOf }} />
+      <HowItStands
+        steps={steps.map(({ step }) => step)}
+        none={
+          state.tubes.length === 0 ? "No tube is recorded yet." : "Every record has ended: nothing is open."
+        }
+        {...{ story, today, nameOf }}
+      />
       {mayRecord(person, kind) ? (
         <RecordEvent
           kind={kind}

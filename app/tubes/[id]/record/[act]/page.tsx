@@ -31,7 +31,12 @@ export default async function RecordTubePage({ params }: RecordTubePageProps): P
   const leaveTo = `/tubes/${tubeId}`;
   return (
     <PageFrame frame={frame} heading={actLabels[kind]} identity={identityOf(patient, tubeName(tube))}>
-      <HowItStands steps={view.steps} story={view.story} today={today} nameOf={nameOf} />
+      <HowItStands
+        steps={view.steps}
+        story={view.story}
+        none="This record has ended: nothing is open."
+        {...{ today, nameOf }}
+      />
       {mayRecord(person, kind) ? (
         <RecordEvent
           kind={kind}
