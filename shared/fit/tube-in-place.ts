@@ -4,7 +4,6 @@ import { type PlannedPassages, plannedPassages, type TubeInPlace } from "#shared
 import type { RowAnswer } from "#shared/protocol/find-row.ts";
 import type { Protocol } from "#shared/protocol/protocol.ts";
 import type { OpenStep } from "#shared/step/step.ts";
-import { confirmed, unknownFact } from "#shared/tube/certainty.ts";
 import type { Payload } from "#shared/tube/payloads.ts";
 import type { TubeState } from "#shared/tube/state.ts";
 
@@ -33,10 +32,8 @@ export function tubeInPlace({ tube, steps, today }: Pick<InPlace, "tube" | "step
 type Planned = Pick<Payload<"exchange planned">, "wire" | "takes" | "size">;
 
 /** The wire of a planned exchange in both tubes. */
-export function passagesOfPlan(planned: Planned, at: InPlace): PlannedPassages {
-  const wire = planned.wire === null ? unknownFact : confirmed(planned.wire);
-  return plannedPassages({ ...planned, wire }, tubeInPlace(at), passageRowsOf(at));
-}
+export const passagesOfPlan = (planned: Planned, at: InPlace): PlannedPassages =>
+  plannedPassages(planned, tubeInPlace(at), passageRowsOf(at));
 
 function codesOf(which: string, { bySize, byState }: WirePassage): string[] {
   const size =

@@ -34,7 +34,11 @@ const ordinary = [
   ["verified", "report read\n", { how: "report read" }],
   ["clock dated", "14 mar\n", { catheterSince: { earliest: "2026-03-14" } }],
   ["plan recorded", "exchange by 30 dec\n", { plan: { act: "exchange", by: "2026-12-30" } }],
-  ["exchange planned", "+14\t.038 in\t8f\t.035 in\n", { wire: 1_447_800, takes: confirmed(1_333_500) }],
+  [
+    "exchange planned",
+    "+14\t.038 in\t8f\t.035 in\n",
+    { wire: confirmed(1_447_800), takes: confirmed(1_333_500) },
+  ],
   ["conditions noted", "latex\twarfarin\n", { conditions: { bloodThinners: confirmed("warfarin") } }],
   ["step assigned", "exch\tphys\t\n", { step: "exchange", owner: { role: "physician" } }],
   ["called", "not\t\t\n", { outcome: "not reached" }],

@@ -119,7 +119,7 @@ export const payloads = {
     kind: z.enum(tubeKinds),
     size: factSchema(lengthSchema),
     takes: factSchema(lengthSchema),
-    wire: lengthSchema.nullable(),
+    wire: factSchema(lengthSchema),
     /** Codes of the answers as they stood, so that what was seen is kept. */
     seen: z.array(z.string().max(400)).max(12),
   }),

@@ -23,7 +23,11 @@ describe("the tract's age", () => {
   it.each([
     [aged(84), onDay(day("2026-08-14")), "84 days, punctured Fri 14 Aug 2026"],
     [aged(82, false), march, "at least 82 days, punctured March 2026"],
-    [aged(30, false), whenUnknown, "at least 30 days, as the first tube known in it; the puncture is undated"],
+    [
+      aged(30, false),
+      whenUnknown,
+      "at least 30 days, as the first tube known in it; the puncture is undated",
+    ],
     [{ known: false } as const, whenUnknown, "cannot tell: neither the puncture nor the tube is dated"],
   ])("%j of %j", (age, since, words) => {
     expect(tractWords(age, clock(since))).toBe(words);

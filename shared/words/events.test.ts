@@ -155,10 +155,15 @@ const told: readonly (readonly [EventKind, unknown, string])[] = [
       kind: "nephrostomy",
       size: confirmed(F8),
       takes: confirmed(IN035),
-      wire: IN038,
+      wire: confirmed(IN038),
       seen: [],
     },
     "Exchange planned: for Fri 30 Oct 2026, nephrostomy, 8 F, takes 0.035 in, over a wire of 0.038 in.",
+  ],
+  [
+    "exchange planned",
+    { on: null, kind: "nephrostomy", size: unknown, takes: unknown, wire: unknown, seen: [] },
+    "Exchange planned: no day set, nephrostomy, size unknown, what wire it takes unknown, wire unknown.",
   ],
   [
     "conditions noted",

@@ -75,7 +75,11 @@ const plannedExchange: Tell<"exchange planned"> = ({ on, kind, size, takes, wire
     on === null ? "no day set" : `for ${printDay(on)}`,
     kindOf(kind).name,
     ...factPhrases({ size, takes }, "marked", "told"),
-    wire !== null && `over a wire of ${printLength(wire, "in")}`,
+    toldFact(wire, {
+      what: "wire",
+      print: (size) => `over a wire of ${printLength(size, "in")}`,
+      telling: "marked",
+    }),
   ]);
 
 const conditions: Tell<"conditions noted"> = ({ conditions: said, toldBy: who }) =>

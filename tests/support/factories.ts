@@ -195,7 +195,7 @@ export const planRecorded = (said: Said & Plan): Entry =>
 export const exchangePlanned = ({ planned, ...said }: Said & { planned?: string } = {}): Entry => {
   const of = planned === undefined ? null : day(planned);
   const tube = { kind: "nephrostomy", size: confirmed(F(8)), takes: unknownFact } as const;
-  return tell("exchange planned", { on: of, ...tube, wire: inch(0.035), seen: [] }, said);
+  return tell("exchange planned", { on: of, ...tube, wire: confirmed(inch(0.035)), seen: [] }, said);
 };
 
 /** Closes "tube-1" and opens "tube-2", number 2, unless said otherwise. */

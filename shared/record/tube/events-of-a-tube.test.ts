@@ -83,14 +83,14 @@ const examples = [
       kind: "nephrostomy",
       size: { certainty: "confirmed", value: 4_000_000 },
       takes: { certainty: "confirmed", value: 1_333_500 },
-      wire: 1_447_800,
+      wire: { certainty: "confirmed", value: 1_447_800 },
       seen: [],
     },
   ],
   [
     "exchange planned",
     { kind: "nuc" },
-    { on: null, kind: "nephroureteral catheter", size: unknown, takes: unknown, wire: null, seen: [] },
+    { on: null, kind: "nephroureteral catheter", size: unknown, takes: unknown, wire: unknown, seen: [] },
   ],
   [
     "conditions noted",

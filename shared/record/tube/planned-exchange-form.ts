@@ -8,7 +8,7 @@ import { optionalLengthField } from "#shared/record/field/length-field.ts";
 import type { FieldSpec } from "#shared/record/field-spec.ts";
 import { type EntryOf, type FormContext, form } from "#shared/record/form.ts";
 import { SIZE_HINT } from "#shared/record/tube/fact-fields.ts";
-import { known, unknownFact } from "#shared/tube/certainty.ts";
+import { unknownFact } from "#shared/tube/certainty.ts";
 import { kindOf } from "#shared/tube/kind/kinds.ts";
 
 const plannedDayField = ({ today }: FormContext): FieldSpec<Day | null> => ({
@@ -42,7 +42,7 @@ export const plannedExchangeForm = form({
       kind: kind.kind,
       size: size ?? unknownFact,
       takes: takes ?? unknownFact,
-      wire: (wire === undefined ? undefined : known(wire)) ?? null,
+      wire: wire ?? unknownFact,
       seen: [],
     },
   }),

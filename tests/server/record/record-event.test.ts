@@ -185,3 +185,10 @@ describe("registering a patient", () => {
     ]);
   });
 });
+
+it("a wire that is only about that size stays in doubt once it is saved", () => {
+  using db = clinicWithPatient();
+  const tubeId = place(db);
+  record(db, "exchange planned", { wire: "~.035 in", takes: ".038 in", kind: "pcn" }, tubeId);
+  expect(viewTube(db, tubeId).tube.plannedExchange?.seen).toContain("tube in place; by size; doubt; label");
+});
