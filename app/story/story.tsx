@@ -53,10 +53,11 @@ export function Story({ story, patientId, zone, nameOf, person, tubeName }: Stor
   );
 }
 
-const isUndone = ({ standing }: StoryEntry): boolean => standing === "undone";
+const isUndone = ({ standing }: StoryEntry): boolean => standing === "undone" || standing === "wrong patient";
 
 function WhenCell({ entry }: { readonly entry: StoryEntry }): ReactNode {
   const { when, time, eventId } = entry;
+  if (entry.standing === "wrong patient") return <span id={eventId} />;
   const said = time === null ? printWhen(when) : `${printWhen(when)}, ${time}`;
   return (
     <span className={styles.when} id={eventId}>
@@ -70,6 +71,7 @@ const becauseWords = (what: string, { reason }: StoryEntry): string =>
   reason === null || reason.toLowerCase() === what.toLowerCase() ? `${what}.` : `${what}: ${reason}`;
 
 function WhatCell({ entry, nameOf }: { readonly entry: StoryEntry; readonly nameOf: NameOf }): ReactNode {
+  if (entry.standing === "wrong patient") return <strong>Voided, wrong patient.</strong>;
   const sentence = <bdi>{storySentence(entry, nameOf)}</bdi>;
   if (isUndone(entry))
     return (

@@ -1,8 +1,8 @@
-import { eventsOfPatient } from "#db/queries/events.ts";
+import { type EventRow, eventsOfPatient } from "#db/queries/events.ts";
 import { allStaff } from "#db/queries/staff.ts";
 import type { Database } from "#db/sqlite.ts";
 import type { Instant } from "#shared/day/instant.ts";
-import type { When } from "#shared/day/when.ts";
+import { type When, whenUnknown } from "#shared/day/when.ts";
 import type { TubeEvent } from "#shared/tube/event.ts";
 import { standingEvents } from "#shared/tube/history.ts";
 import type { EventKind } from "#shared/tube/payloads.ts";
@@ -19,8 +19,8 @@ export type StoryEntry = {
   readonly recordedAt: Instant;
   readonly recordedBy: string;
   readonly recordedById: string;
-  /** An undone entry stays in the story, with its reason. */
-  readonly standing: "stands" | "corrected" | "undone";
+  /** An undone entry stays in the story, with its reason; one of another patient leaves nothing of what it said. */
+  readonly standing: "stands" | "corrected" | "undone" | "wrong patient";
   readonly reason: string | null;
 };
 
@@ -46,6 +46,8 @@ export function storyOf(
       const now = standing.get(event.id);
       const last = events.filter(isAmending).findLast(({ amends }) => amends === event.id);
       const { kind, tubes, id: eventId } = event;
+      const misfiled = now === undefined && last?.kind === "voided" && last.payload.wrongPatient;
+      if (misfiled) return [withoutWhatItSaid(event, row, names)];
       return [
         {
           eventId,
@@ -65,3 +67,23 @@ export function storyOf(
     });
   return told.toReversed();
 }
+
+/** What is left of an entry that belongs to another patient: that there was one, and who recorded it when. */
+const withoutWhatItSaid = (
+  event: TubeEvent,
+  row: EventRow,
+  names: ReadonlyMap<string, string>,
+): StoryEntry => ({
+  eventId: event.id,
+  actId: row.actId,
+  kind: event.kind,
+  tubes: [],
+  when: whenUnknown,
+  time: null,
+  payload: null,
+  recordedAt: row.recordedAt,
+  recordedBy: names.get(row.recordedBy) ?? "",
+  recordedById: row.recordedBy,
+  standing: "wrong patient",
+  reason: null,
+});

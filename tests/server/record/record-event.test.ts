@@ -3,9 +3,11 @@ import { eventsOfPatient } from "#db/queries/events.ts";
 import type { Database } from "#db/sqlite.ts";
 import { newId } from "#server/ids.ts";
 import { registerPatient } from "#server/patients/register-patient.ts";
+import { viewPatient } from "#server/patients/view-patient.ts";
 import { openAmendment } from "#server/record/open-amendment.ts";
 import { recordAmendment } from "#server/record/record-amendment.ts";
 import { recordEvent } from "#server/record/record-event.ts";
+import { voidEntry } from "#server/record/void-entry.ts";
 import { viewTube } from "#server/tubes/view-tube.ts";
 import type { FormKind } from "#shared/record/event-forms.ts";
 import type { Texts } from "#shared/record/field-spec.ts";
@@ -191,4 +193,20 @@ it("a wire that is only about that size stays in doubt once it is saved", () => 
   const tubeId = place(db);
   record(db, "exchange planned", { wire: "~.035 in", takes: ".038 in", kind: "pcn" }, tubeId);
   expect(viewTube(db, tubeId).tube.plannedExchange?.seen).toContain("tube in place; by size; doubt; label");
+});
+
+it("an entry on the wrong patient leaves in the story only that it was voided", () => {
+  using db = clinicWithPatient();
+  const tubeId = place(db);
+  const { eventIds } = record(
+    db,
+    "facts noted",
+    { size: "8 f", note: "of somebody else", when: "2 jun 2026" },
+    tubeId,
+  );
+  const input = { actId: newId(), patientId: "patient-1", eventId: eventIds[0] ?? "", lastSeen: LATEST };
+  voidEntry(nurse(db), { ...input, texts: { reason: "mixed up", wrongPatient: "yes" } });
+  const { story } = viewPatient(db, "patient-1");
+  expect(story[0]).toMatchObject({ standing: "wrong patient", payload: null, reason: null, tubes: [] });
+  expect(JSON.stringify(story)).not.toContain("somebody else");
 });
