@@ -53,7 +53,7 @@ export function TallStrip({ tube, steps, today }: TallStripProps): ReactNode {
         <StripSigns />
       </defs>
       <Grid axis={axis} most={MOST_TICKS} from={middle - BAND / 2} to={foot} />
-      <line className={styles.ahead} x1={now} x2="100%" y1={middle} y2={middle} />
+      {facts.outOn === null && <line className={styles.ahead} x1={now} x2="100%" y1={middle} y2={middle} />}
       <StripLabels labels={labels} baseline={(lane) => middle - BAND / 2 - 5 - LANE * lane} foot={middle} />
       <line className={styles.today} x1={now} x2={now} y1={middle - BAND / 2} y2={foot} />
       <g transform={`translate(0 ${middle})`} className={styles.band}>
