@@ -11,6 +11,7 @@ import {
   history,
   newPuncture,
   placed,
+  removed,
   salvaged,
   takenOver,
   tipPosition,
@@ -87,6 +88,12 @@ describe("an age", () => {
     expect(tractAge(later, day("2026-08-14"))).toEqual(known(136, false));
     const lost = tube(takenOver({ on: "2026-03", tractSince: "?" }), newPuncture({ on: "2026-08-14" }));
     expect(tractAge(lost, day("2026-08-15"))).toEqual(known(1));
+  });
+
+  it("of an ended record stops at its end", () => {
+    const gone = tube(placed({ on: "2026-06-01" }), removed({ on: "2026-06-11" }));
+    expect(catheterAge(gone, day("2026-08-14"))).toEqual(known(10));
+    expect(tractAge(gone, day("2026-08-14"))).toEqual(known(10));
   });
 
   it("is told from a date found later, for the clock that it speaks of", () => {
