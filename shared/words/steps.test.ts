@@ -53,7 +53,15 @@ describe("the sentence beside the strip", () => {
     [step("remove", { target: "2026-11-06", latest: "2026-11-06" }), "removal due today, the latest date"],
     [
       step("remove or exchange", { target: "2026-11-01", latest: "2027-01-30" }),
-      "removal or exchange 5 days past target, latest in 85 days",
+      "removal or exchange due now: no operator's date, latest in 85 days",
+    ],
+    [
+      step("remove or exchange", { target: "2026-08-01", latest: "2026-11-05" }),
+      "removal or exchange 1 day past latest",
+    ],
+    [
+      { ...step("review", { target: "2026-11-11", latest: "2027-01-30" }), provisional: true },
+      "review in 5 days, provisional",
     ],
     [
       step("call", { earliest: "2026-11-06", target: "2026-11-07", latest: "2026-11-09" }),

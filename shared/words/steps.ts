@@ -77,6 +77,13 @@ const inDays = (count: number): string => {
   return count === 1 ? "tomorrow" : `in ${days(count)}`;
 };
 
+/** Without the operator's date it is due now, whenever that was found; the row's ceiling stands. */
+function operatorsDateStanding(step: OpenStep, today: Day): string {
+  const { latest } = step;
+  if (latest !== null && today > latest) return windowStanding(step, today);
+  return `due now: no operator's date${latest === null ? "" : `, latest ${inDays(daysBetween(today, latest))}`}`;
+}
+
 const dateStanding = (step: OpenStep): string =>
   step.why.some(({ code }) => code === "date-unknown")
     ? "cannot tell: placement date unknown"
@@ -85,12 +92,13 @@ const dateStanding = (step: OpenStep): string =>
 /** Where a step stands, beside its name. */
 export function standingBesideName(step: OpenStep, today: Day): string {
   switch (step.kind) {
-    case "exchange":
     case "remove or exchange":
+      return operatorsDateStanding(step, today);
+    case "exchange":
     case "remove":
     case "review":
     case "call":
-      return windowStanding(step, today);
+      return windowStanding(step, today) + (step.provisional ? ", provisional" : "");
     case "tube out":
       return `out since ${printDay(step.dueOn)}: not decided`;
     case "part out":
