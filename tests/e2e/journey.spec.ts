@@ -1,19 +1,8 @@
 import type { Page } from "@playwright/test";
 import { expect, test } from "#tests/e2e/support/test.ts";
+import { save, type } from "#tests/e2e/support/typing.ts";
 
 test.use({ role: "nurse" });
-
-/** Fills a form by its labels and presses Enter in the last field, as a person who types does. */
-async function type(page: Page, texts: Readonly<Record<string, string>>): Promise<void> {
-  for (const [label, text] of Object.entries(texts)) {
-    const field = page.getByLabel(label, { exact: true });
-    await field.waitFor({ state: "attached" });
-    if (!(await field.isVisible())) await page.getByText("More that is known").click();
-    await field.fill(text);
-  }
-}
-
-const save = (page: Page, act: string) => page.getByRole("button", { name: act, exact: true }).click();
 
 /** Follows the link to a form and waits until its keys are listened to. */
 async function record(page: Page, act: string): Promise<void> {

@@ -1,6 +1,7 @@
 import { type BrowserContext, test as base, expect, type Page } from "@playwright/test";
 import type { StaffRole } from "#shared/access/roles.ts";
 import { type ClinicServer, serveClinic } from "#tests/e2e/support/clinic-server.ts";
+import { type EnteredTube, enterTube, type Said } from "#tests/e2e/support/enter-tube.ts";
 import { signInOf } from "#tests/e2e/support/template.ts";
 
 type State = Awaited<ReturnType<BrowserContext["storageState"]>>;
@@ -12,6 +13,8 @@ type TestFixtures = {
   readonly complaints: string[];
   /** A page of its own for somebody of that role, beside the page of the test. */
   readonly pageOf: (role: StaffRole) => Promise<Page>;
+  /** A patient with one tube, entered by whoever the page of the test is signed in as. */
+  readonly newTube: (said?: Said) => Promise<EnteredTube>;
 };
 
 type WorkerFixtures = {
@@ -20,9 +23,16 @@ type WorkerFixtures = {
   readonly stateOf: (role: StaffRole) => Promise<State>;
 };
 
+const nobody: State = { cookies: [], origins: [] };
+
 function listen(page: Page, complaints: string[]): void {
   page.on("console", (message) => complaints.push(`console ${message.type()}: ${message.text()}`));
   page.on("pageerror", (error) => complaints.push(`page error: ${error.message}`));
+}
+
+/** Each request that fails stands in the console of the browser: takes those away that say so, and finds no other complaint. */
+export function expectOnly(complaints: string[], failure: string): void {
+  expect(complaints.splice(0).filter((text) => !text.includes(failure))).toEqual([]);
 }
 
 /** Through the page, as a person does. */
@@ -49,7 +59,8 @@ export const test = base.extend<TestFixtures, WorkerFixtures>({
     async ({ browser, clinic }, use) => {
       const states = new Map<StaffRole, Promise<State>>();
       const signedIn = async (role: StaffRole): Promise<State> => {
-        const context = await browser.newContext({ baseURL: clinic.origin });
+        // The runner would hand on who the test is signed in as, and a sign-in in that place ends theirs.
+        const context = await browser.newContext({ baseURL: clinic.origin, storageState: nobody });
         await signIn(await context.newPage(), role);
         const state = await context.storageState();
         await context.close();
@@ -83,6 +94,9 @@ export const test = base.extend<TestFixtures, WorkerFixtures>({
       return page;
     });
     for (const context of contexts) await context.close();
+  },
+  newTube: async ({ page, clinic }, use) => {
+    await use((said) => enterTube({ request: page.request, origin: clinic.origin }, said));
   },
   baseURL: async ({ clinic }, use) => {
     await use(clinic.origin);
