@@ -27,11 +27,11 @@ function planOf({ draw, today, tube }: Tube): make.Entry[] {
   return [make.exchangePlanned({ on: addDays(today, -draw.between(0, 9)), tube, planned })];
 }
 
-/** Exchanged about every eleven weeks; now and then somebody is lost, and the tube comes to be late. */
+/** Exchanged about every eleven weeks; one in twenty is found late, up to two months after its latest date. */
 function exchanges(of: Tube, start: Day): make.Entry[] {
   const { draw, today, tube } = of;
-  const on = addDays(start, draw.between(66, 88));
-  if (on > today || draw.percent(5)) return [];
+  const on = addDays(start, draw.percent(5) ? draw.between(91, 150) : draw.between(66, 88));
+  if (on > today) return [];
   const checked = draw.percent(30) ? [make.checked({ on, at: "09:30", tube })] : [];
   const renewed = make.exchanged({ on, tube, size: draw.from([make.F(8), make.F(10)]) });
   return [...checked, renewed, ...callAfter(of, on), ...exchanges(of, on)];
@@ -84,7 +84,7 @@ export function ureteralStent(of: Tube): Life {
   const { draw, today, tube, number, side } = of;
   const on = addDays(today, -draw.between(0, 200));
   const by = addDays(on, draw.between(30, 90));
-  const plan = draw.percent(80) ? ({ act: "remove", by } as const) : null;
+  const plan = draw.percent(96) ? ({ act: "remove", by } as const) : null;
   const placed = make.placed({ kind: "ureteral stent", tube, number, side, on, size: make.F(6), plan });
   const isOut = by < today && draw.percent(75);
   const removed = isOut ? [make.removed({ on: by, tube })] : [];
