@@ -26,19 +26,15 @@ const mean = (loads: readonly Load[]): number =>
 /** Exchanges over HTTP, and the same table with constant rows from the same server, by turns. */
 export async function exchangesPageFigures(database: string): Promise<readonly Figure[]> {
   const cookie = cookieOf(database, "nurse");
-  const server = await serveBuilt(database);
+  await using server = await serveBuilt(database);
   const page = (path: string, seconds: number) => load(`${server.origin}${path}`, cookie, seconds);
   const ours: Load[] = [];
   const constant: Load[] = [];
-  try {
-    await page("/exchanges", WARM_SECONDS);
-    await page("/bench/constant-exchanges", WARM_SECONDS);
-    for (let round = 0; round < ROUNDS; round += 1) {
-      ours.push(await page("/exchanges", SECONDS));
-      constant.push(await page("/bench/constant-exchanges", SECONDS));
-    }
-  } finally {
-    await server.stop();
+  await page("/exchanges", WARM_SECONDS);
+  await page("/bench/constant-exchanges", WARM_SECONDS);
+  for (let round = 0; round < ROUNDS; round += 1) {
+    ours.push(await page("/exchanges", SECONDS));
+    constant.push(await page("/bench/constant-exchanges", SECONDS));
   }
   const p95 = (loads: readonly Load[]) =>
     percentile(

@@ -55,23 +55,19 @@ export async function pageScriptFigures(database: string, db: Database): Promise
     .get();
   if (ids === undefined) throw new Error("no nephrostomy is in");
   const cookie = cookieOf(database, "lead");
-  const server = await serveBuilt(database);
+  await using server = await serveBuilt(database);
   const scriptsOf = async (path: string) => scriptsIn(await pageText(`${server.origin}${path}`, cookie));
-  try {
-    const empty = await scriptsOf("/bench/empty");
-    const floor = { is: "all of an empty page", value: sum(empty) };
-    const figure = async (path: string, aim: number): Promise<Figure> => ({
-      what: `script of ${withoutIds(path, ids)}`,
-      value: sum([...(await scriptsOf(path))].filter((script) => !empty.has(script))),
-      unit: "KB",
-      floor,
-      aim: { kind: "at most", value: aim },
-    });
-    const figures: Figure[] = [];
-    for (const path of readingPages(ids)) figures.push(await figure(path, READING_KB));
-    for (const path of recordingPages(ids)) figures.push(await figure(path, RECORDING_KB));
-    return figures;
-  } finally {
-    await server.stop();
-  }
+  const empty = await scriptsOf("/bench/empty");
+  const floor = { is: "all of an empty page", value: sum(empty) };
+  const figure = async (path: string, aim: number): Promise<Figure> => ({
+    what: `script of ${withoutIds(path, ids)}`,
+    value: sum([...(await scriptsOf(path))].filter((script) => !empty.has(script))),
+    unit: "KB",
+    floor,
+    aim: { kind: "at most", value: aim },
+  });
+  const figures: Figure[] = [];
+  for (const path of readingPages(ids)) figures.push(await figure(path, READING_KB));
+  for (const path of recordingPages(ids)) figures.push(await figure(path, RECORDING_KB));
+  return figures;
 }

@@ -14,13 +14,12 @@ const host = "127.0.0.1";
 const TRY_MS = 5;
 const LIMIT_MS = 30_000;
 
-/** A server in a process of its own, and how long it took from its start to its first good answer. */
-export type Served = {
+/** A server in a process of its own, and how long it took from its start to its first good answer. Ends with its `await using`. */
+export type Served = AsyncDisposable & {
   readonly origin: string;
   readonly startMs: number;
   /** Megabytes that its process holds. */
   readonly memory: () => Promise<number>;
-  readonly stop: () => Promise<void>;
 };
 
 async function untilItAnswers(child: ChildProcess, health: string): Promise<void> {
@@ -42,12 +41,12 @@ async function served(port: number, start: () => ChildProcess): Promise<Served> 
   await untilItAnswers(child, `${origin}/api/health`);
   const startMs = performance.now() - began;
   const memory = async () => Number(await run("ps", ["-o", "rss=", "-p", String(child.pid)])) / 1024;
-  const stop = async () => {
+  const end = async () => {
     const ended = once(child, "exit");
     child.kill("SIGTERM");
     await ended;
   };
-  return { origin, startMs, memory, stop };
+  return { origin, startMs, memory, [Symbol.asyncDispose]: end };
 }
 
 /** The standalone build on a database, with the pages to measure against. */

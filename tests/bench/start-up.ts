@@ -8,19 +8,16 @@ const REQUESTS = 500;
 async function startMs(serve: () => Promise<Served>): Promise<number> {
   const times: number[] = [];
   for (let start = 0; start < STARTS; start += 1) {
-    const server = await serve();
+    await using server = await serve();
     times.push(server.startMs);
-    await server.stop();
   }
   return median(times);
 }
 
 async function memoryAfterRequests(serve: () => Promise<Served>, cookie: string): Promise<number> {
-  const server = await serve();
+  await using server = await serve();
   for (let asked = 0; asked < REQUESTS; asked += 1) await pageText(`${server.origin}/exchanges`, cookie);
-  const held = await server.memory();
-  await server.stop();
-  return held;
+  return await server.memory();
 }
 
 /** From the start of the process to its first good answer, and what it holds after having shown Exchanges some while. */
