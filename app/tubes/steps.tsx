@@ -73,7 +73,7 @@ function StepActs({ step, tube, person }: StepProps): ReactNode {
         forms={afterOut}
         hrefOf={(form) => tubeFormHref(tube.id, form)}
         person={person}
-        label="How it goes on"
+        label="Ways to go on"
       />
     );
   const form = formOfStep[step.kind];
