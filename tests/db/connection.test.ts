@@ -111,6 +111,9 @@ describe("a file that cannot be used is refused in one sentence", () => {
     expect(refusalsOf(() => asSomebodyElse(() => openDatabase(file)))).toEqual([
       { code: "database-read-only", args: { file } },
     ]);
+    expect(refusalsOf(() => asSomebodyElse(() => migrateFile(file)))).toEqual([
+      { code: "database-read-only", args: { file } },
+    ]);
     chmodSync(folder.path, 0o755);
   });
 

@@ -3,6 +3,7 @@ import { once } from "node:events";
 import { copyFileSync, mkdtempSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
+import Sqlite from "better-sqlite3";
 import { root } from "#server/commands/root.mjs";
 import { freePort } from "#tests/e2e/support/clinic-server.ts";
 import { templateFile } from "#tests/e2e/support/template.ts";
@@ -58,6 +59,19 @@ test("npm start serves no file that is something else", async () => {
   const { code, stderr } = await ended(start({ DATABASE_FILE: file, PORT: String(await freePort()) }));
   expect(code).toBe(1);
   expect(stderr).toBe(`${file} is not a database of Dwellbook. Check DATABASE_FILE.`);
+});
+
+test("npm start serves no database of a later version", async () => {
+  const file = join(folder, "later.sqlite");
+  copyFileSync(templateFile, file);
+  const sqlite = new Sqlite(file);
+  sqlite.exec("insert into migrations (name) values ('9999_later')");
+  sqlite.close();
+  const { code, stderr } = await ended(start({ DATABASE_FILE: file, PORT: String(await freePort()) }));
+  expect(code).toBe(1);
+  expect(stderr).toBe(
+    `${file} was made by a later version than this one. Start that version, or put a backup of this version in its place.`,
+  );
 });
 
 test("npm start on a taken port names the way out", async ({ clinic }) => {
