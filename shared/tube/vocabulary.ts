@@ -23,6 +23,8 @@ export const modes = [
   "clamped",
   "on a clamp trial",
   "internal",
+  "to feed",
+  "to irrigate",
 ] as const;
 export type Mode = (typeof modes)[number];
 
@@ -37,6 +39,7 @@ export const retentions = [
   "balloon",
   "bumper",
   "external disc",
+  "button",
   "cuff",
   "flaps",
   "suture",
@@ -64,5 +67,54 @@ export type Character = (typeof characters)[number];
 export const factors = ["pregnancy", "stone former", "cancer obstruction"] as const;
 export type Factor = (typeof factors)[number];
 
+/** Ways to the gallbladder, on which the age of a tract hangs; typed in the record's line for the route. */
+export const routes = ["transhepatic", "transperitoneal"] as const;
+export type Route = (typeof routes)[number];
+
 export const callOutcomes = ["reached the patient", "reached a carer", "not reached"] as const;
 export type CallOutcome = (typeof callOutcomes)[number];
+
+/** What goes wrong with a tube that is in; each stands as an alarm until somebody has looked. */
+export const troubleKinds = ["blocked", "leaking", "infected", "bled", "broken"] as const;
+export type TroubleKind = (typeof troubleKinds)[number];
+
+/** How a flush went in. */
+export const flushWents = ["easily", "hard", "not at all"] as const;
+export type FlushWent = (typeof flushWents)[number];
+
+/** What a drain can be set to run to by a change of suction. */
+export const suctionModes = [
+  "to bag",
+  "to bulb",
+  "to suction",
+  "underwater seal",
+  "one-way valve",
+] as const satisfies readonly Mode[];
+
+/** What can be asked for after a transfer; each is found once the record knows it. */
+export const findOuts = [
+  "side",
+  "size",
+  "what wire it takes",
+  "end hole",
+  "full length",
+  "external length",
+  "what holds it",
+  "water in the balloon",
+  "fixation",
+  "flush order",
+  "day of the puncture",
+  "position of the tip",
+] as const;
+export type FindOut = (typeof findOuts)[number];
+
+export const whereabouts = ["at home", "inpatient", "elsewhere", "not known"] as const;
+export type Whereabouts = (typeof whereabouts)[number];
+
+/** What two reports, or two records, do not agree on. */
+export const reconcileAbouts = ["sides", "two records of one patient", "which tube"] as const;
+export type ReconcileAbout = (typeof reconcileAbouts)[number];
+
+/** What a clinician lets go on, or not, in hospice. */
+export const goingOn = ["go on", "stop"] as const;
+export type GoingOn = (typeof goingOn)[number];

@@ -1,0 +1,101 @@
+import { type KindDefinition, row } from "./define.ts";
+
+/**
+ * Kinds that drain chest or belly by air leak or by session. Figures are examples for adults; see urinary.ts for how sources
+ * are marked.
+ */
+export const chestKinds = {
+  "chest tube": {
+    name: "chest tube",
+    shortForms: ["chest drain", "pleural drain", "thoracostomy tube", "intercostal drain"],
+    role: "air and fluid",
+    mode: "underwater seal",
+    organ: "pleura",
+    sided: true,
+    usualFrench: [8, 14],
+    retention: "locking loop",
+    outside: true,
+    expectedFluid: ["serous", "serosanguineous"],
+    flush: { order: "10-20 mL x 2-4 a day", source: "CP" },
+    ifOut: "chest",
+    output: "chest",
+    tip: null,
+    rows: [
+      row({
+        id: "chest tube",
+        asks: "review",
+        note: "daily review",
+        target: 1,
+        latest: 14,
+        source: "MEM",
+      }),
+    ],
+  },
+  "tunnelled pleural catheter": {
+    name: "tunnelled pleural catheter",
+    shortForms: [
+      "tunneled pleural catheter",
+      "pleural catheter",
+      "indwelling pleural catheter",
+      "ipc",
+      "tpc",
+      "tunnelled pleural drain",
+      "tunneled pleural drain",
+    ],
+    role: "intermittent",
+    mode: "one-way valve",
+    organ: "pleura",
+    sided: true,
+    usualFrench: [15, 16],
+    retention: "cuff",
+    outside: true,
+    expectedFluid: ["serous", "serosanguineous", "chylous"],
+    flush: null,
+    ifOut: null,
+    output: "pleural",
+    tip: null,
+    rows: [
+      row({
+        id: "tunnelled pleural catheter",
+        asks: "review",
+        note: "no exchange",
+        target: 28,
+        immatureUnder: 28,
+        source: "MEM",
+      }),
+    ],
+  },
+  "tunnelled peritoneal drain": {
+    name: "tunnelled peritoneal drain",
+    shortForms: [
+      "tunneled peritoneal drain",
+      "peritoneal drain",
+      "peritoneal catheter",
+      "ascites drain",
+      "tunnelled ascites drain",
+      "tunneled ascites drain",
+    ],
+    role: "intermittent",
+    mode: "one-way valve",
+    organ: "peritoneum",
+    sided: false,
+    usualFrench: [14, 16],
+    retention: "cuff",
+    outside: true,
+    expectedFluid: ["serous", "chylous"],
+    flush: null,
+    ifOut: null,
+    output: "peritoneal",
+    tip: null,
+    rows: [
+      row({
+        id: "tunnelled peritoneal drain",
+        asks: "review",
+        note: "no exchange",
+        target: 28,
+        immatureUnder: 28,
+        source: "MEM",
+      }),
+    ],
+  },
+} as const satisfies Record<string, KindDefinition>;
