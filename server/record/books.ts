@@ -3,6 +3,7 @@ import type { Database } from "#db/sqlite.ts";
 import type { ClinicCalendar } from "#shared/day/clinic-days.ts";
 import { clinicCalendarSchema } from "#shared/day/clinic-days-schema.ts";
 import type { Day } from "#shared/day/day.ts";
+import { liftProtocol } from "#shared/protocol/lift-protocol.ts";
 import { type Protocol, protocolSchema } from "#shared/protocol/protocol.ts";
 import type { Books } from "#shared/step/open-steps.ts";
 
@@ -26,7 +27,7 @@ export function protocolOf(db: Database, version: number): Protocol {
   if (row === undefined) throw new Error(`no protocol version ${version}`);
   const approved =
     row.approvedBy === null || row.approvedOn === null ? null : { by: row.approvedBy, on: row.approvedOn };
-  const protocol = protocolSchema.parse({ ...(row.rows as object), version, approved });
+  const protocol = protocolSchema.parse({ ...(liftProtocol(row.rows) as object), version, approved });
   shelf.set(version, protocol);
   return protocol;
 }

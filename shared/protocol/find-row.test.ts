@@ -2,10 +2,11 @@ import { describe, expect, it } from "vitest";
 import type { Factor } from "#shared/tube/vocabulary.ts";
 import { exampleProtocol } from "./example.ts";
 import { findRow } from "./find-row.ts";
-import { type Protocol, type ProtocolRow, protocolSchema } from "./protocol.ts";
+import type { ProtocolRow } from "./interval-row.ts";
+import { type Protocol, protocolSchema } from "./protocol.ts";
 import { sources } from "./sources.ts";
 
-const adult = { kind: "nephrostomy", factors: [] as Factor[], under18: false } as const;
+const adult = { kind: "nephrostomy", factors: [] as Factor[], under18: false, firstCatheter: true } as const;
 const found = (protocol: Protocol, factors: Factor[]) => {
   const answer = findRow(protocol, { ...adult, factors });
   return answer.found === "row" ? answer.row.id : answer.found;
@@ -52,6 +53,14 @@ describe("the row of a tube", () => {
   it("is none for a child, whatever the table says", () => {
     const child = { ...adult, under18: true };
     expect(findRow(exampleProtocol, child)).toEqual({ found: "no example for a child" });
+  });
+
+  it.each([
+    [true, "suprapubic catheter, first exchange"],
+    [false, "suprapubic catheter, then"],
+  ])("of a suprapubic catheter hangs on whether it is the first of its tract: %s", (firstCatheter, id) => {
+    const answer = findRow(exampleProtocol, { ...adult, kind: "suprapubic catheter", firstCatheter });
+    expect(answer).toMatchObject({ found: "row", row: { id } });
   });
 
   it("of a kind that lacks a row for the factor is the kind's own", () => {

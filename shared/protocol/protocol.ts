@@ -1,34 +1,25 @@
 import * as z from "zod";
 import type { Day } from "#shared/day/day.ts";
 import { daySchema } from "#shared/day/when-schema.ts";
+import { bleedingSchema } from "#shared/protocol/bleeding-rows.ts";
+import { callRowsSchema } from "#shared/protocol/call-rows.ts";
+import { balloonRowSchema, flushRowSchema, tipRowSchema } from "#shared/protocol/fluid-rows.ts";
+import { intervalRowSchema, sourced } from "#shared/protocol/interval-row.ts";
+import { outputRowsSchema } from "#shared/protocol/output-rows.ts";
+import { planningRowsSchema } from "#shared/protocol/planning-rows.ts";
+import { redFlagRowSchema } from "#shared/protocol/red-flag-rows.ts";
+import { tubeOutRowSchema } from "#shared/protocol/tube-out-rows.ts";
 import { lengthSchema } from "#shared/size/length-schema.ts";
-import { tubeKinds } from "#shared/tube/kind/kinds.ts";
-import { factors } from "#shared/tube/vocabulary.ts";
 
-const days = z.int().min(0).max(3650).nullable();
-
-export const intervalRowSchema = z.strictObject({
-  kind: z.enum(tubeKinds),
-  id: z.string().min(1).max(80),
-  factor: z.enum(factors).nullable(),
-  asks: z.enum(["exchange", "review", "operator's date"]),
-  earliest: days,
-  target: days,
-  latest: days,
-  hardLatest: days,
-  immatureUnder: days,
-  notRemovedBefore: days,
-  source: z.string().max(200),
-});
-export type ProtocolRow = z.infer<typeof intervalRowSchema>;
-
-const sourced = { source: z.string().max(200) };
+/** The shape in which a version's rows are written today; older ones are lifted on read (lift-protocol.ts). */
+export const PROTOCOL_SHAPE = 2;
 
 /**
  * One version of the clinic's table. Versions are never edited: a clock keeps the number of the version that it started
- * under. While `approved` is null, EXAMPLE stands on every screen that shows a date from it.
+ * under. While `approved` is null, EXAMPLE stands on every screen that shows a date from it. An empty list and null are "no row".
  */
 export const protocolSchema = z.strictObject({
+  shape: z.literal(PROTOCOL_SHAPE),
   version: z.int().min(1),
   approved: z.strictObject({ by: z.string(), on: daySchema }).nullable(),
   ages: z.literal("adults"),
@@ -45,6 +36,15 @@ export const protocolSchema = z.strictObject({
     flushDoesNotComeBackMl: z.number(),
     ...sourced,
   }),
+  flush: z.array(flushRowSchema),
+  balloon: balloonRowSchema.nullable(),
+  tips: z.array(tipRowSchema),
+  outputRows: outputRowsSchema.nullable(),
+  tubeOut: z.array(tubeOutRowSchema),
+  redFlags: z.array(redFlagRowSchema),
+  calls: callRowsSchema.nullable(),
+  bleeding: bleedingSchema.nullable(),
+  planning: planningRowsSchema.nullable(),
 });
 export type Protocol = z.infer<typeof protocolSchema>;
 

@@ -1,0 +1,56 @@
+import type { Protocol } from "#shared/protocol/protocol.ts";
+
+/** Calls of the example table. */
+export const exampleCalls: Protocol["calls"] = {
+  collectionEvery: { days: [7, 14], source: "CP" },
+  trialOn: { days: [1, 2, 7, 14], closed: "who covers a day on which the clinic is closed?", source: "CP" },
+  beforeExchange: { days: 21, workingDays: 2, source: "CP" },
+  afterRemoval: { from: 1, to: 3, source: "CP" },
+  notReached: {
+    attempts: 3,
+    withinWorkingDays: 5,
+    twiceSameDayHours: 72,
+    lastly: ["alternate contact", "letter", "referrer and family doctor", "a physician decides"],
+    source: "CP",
+  },
+  whereaboutsEvery: { days: 3, ward: "the ward is rung about the tube", source: "CP" },
+};
+
+const GUIDELINE = "14";
+
+/** Classes of a guideline, shown for discussion. */
+export const exampleBleeding: Protocol["bleeding"] = {
+  rows: [
+    {
+      class: "low",
+      acts: [{ act: "exchange of a gastrostomy, biliary, nephrostomy or abscess tube", source: GUIDELINE }],
+      inrAtMost: { from: 2, to: 3 },
+      plateletsAtLeast: 20,
+      labs: "no routine labs unless on warfarin or heparin or with a bleeding history",
+      source: GUIDELINE,
+    },
+    {
+      class: "high",
+      acts: [
+        { act: "new biliary, nephrostomy or gastrostomy access", source: GUIDELINE },
+        { act: "cholecystostomy", source: "MEM" },
+        { act: "deep abscess drain", source: GUIDELINE },
+      ],
+      inrAtMost: { from: 1.5, to: 1.8 },
+      plateletsAtLeast: 50,
+      labs: null,
+      source: GUIDELINE,
+    },
+  ],
+  liver: "liver disease has other thresholds",
+  accessAtRisk: "who agreed the plan?",
+  source: GUIDELINE,
+};
+
+/** Planning of the example table. */
+export const examplePlanning: Protocol["planning"] = {
+  room: [{ kinds: ["nephrostomy"], minutes: 30, source: "CP" }],
+  upsize: { usualStepF: 2, noteOverF: 4, source: "CP" },
+  wire: { beyondTipCm: { from: 10, to: 20 }, gripCm: 10, source: "CP" },
+  besideStent: { says: "removal of a nephrostomy beside a stent: under imaging", source: "CP" },
+};

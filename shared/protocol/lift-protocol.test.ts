@@ -1,0 +1,59 @@
+import { describe, expect, it } from "vitest";
+import { frozenEvents } from "#tests/support/frozen.ts";
+import { exampleProtocol } from "./example.ts";
+import { liftProtocol } from "./lift-protocol.ts";
+import { PROTOCOL_SHAPE, protocolSchema } from "./protocol.ts";
+
+/** As the first release stored it. */
+const first = frozenEvents("0.1.0").protocol as { readonly intervals: readonly Record<string, unknown>[] };
+
+describe("a version of the first shape, lifted", () => {
+  const lifted = protocolSchema.parse(liftProtocol(first));
+
+  it("reads by the schema of today, and keeps every figure that it had", () => {
+    expect(lifted.shape).toBe(PROTOCOL_SHAPE);
+    expect(lifted).toMatchObject(first);
+  });
+
+  it("has no row for what it never spoke of: no date moves because the program brings more today", () => {
+    expect(lifted).toMatchObject({
+      flush: [],
+      balloon: null,
+      tips: [],
+      outputRows: null,
+      tubeOut: [],
+      redFlags: [],
+      calls: null,
+      bleeding: null,
+      planning: null,
+    });
+    expect(lifted.intervals).toHaveLength(first.intervals.length);
+    for (const row of lifted.intervals)
+      expect(row).toMatchObject({ turn: "any", matureFrom: null, notExchangedBefore: null, byRoute: [] });
+  });
+
+  it("leaves what was stored as it was", () => {
+    const stored = structuredClone(first);
+    liftProtocol(stored);
+    expect(stored).toEqual(first);
+  });
+});
+
+describe("what is not of an older shape", () => {
+  it("stands as it is: today's", () => {
+    expect(liftProtocol(exampleProtocol)).toBe(exampleProtocol);
+  });
+
+  it.each([null, 7, "rows", [], { shape: PROTOCOL_SHAPE + 1 }, { shape: 0 }, { shape: "1" }, { shape: 1.5 }])(
+    "comes back as it is, for the schema to refuse: %j",
+    (stored) => {
+      expect(liftProtocol(stored)).toBe(stored);
+      expect(protocolSchema.safeParse(liftProtocol(stored)).success).toBe(false);
+    },
+  );
+
+  it("is refused where intervals are no list", () => {
+    expect(protocolSchema.safeParse(liftProtocol({ ...first, intervals: "none" })).success).toBe(false);
+    expect(protocolSchema.safeParse(liftProtocol({ ...first, intervals: ["row"] })).success).toBe(false);
+  });
+});

@@ -1,0 +1,56 @@
+import { PROTOCOL_SHAPE } from "#shared/protocol/protocol.ts";
+
+type Shape = Readonly<Record<string, unknown>>;
+
+const isShape = (value: unknown): value is Shape =>
+  typeof value === "object" && value !== null && !Array.isArray(value);
+
+/** What an interval row of the first shape did not hold: no row of it was asked of anybody. */
+const rowOfShape1 = {
+  turn: "any",
+  note: null,
+  notExchangedBefore: null,
+  immatureIfSlowUnder: null,
+  matureFrom: null,
+  inHospitalUnder: null,
+  byRoute: [],
+};
+
+/**
+ * From shape 1 (intervals, first call, escalation, passage, low output) to 2. What the older version never spoke of is "no row":
+ * a date that it gave must not move because the program brings more rows today.
+ */
+function fromShape1(stored: Shape): Shape {
+  const intervals = Array.isArray(stored.intervals)
+    ? stored.intervals.map((row: unknown) => (isShape(row) ? { ...rowOfShape1, ...row } : row))
+    : stored.intervals;
+  return {
+    ...stored,
+    shape: 2,
+    intervals,
+    flush: [],
+    balloon: null,
+    tips: [],
+    outputRows: null,
+    tubeOut: [],
+    redFlags: [],
+    calls: null,
+    bleeding: null,
+    planning: null,
+  };
+}
+
+/** The steps, the first from shape 1 to 2. A new shape is a step at the end, never an edit of one that was released. */
+const steps: readonly ((stored: Shape) => Shape)[] = [fromShape1];
+
+/**
+ * Rows of a protocol as a release stored them, in the shape of today. A version without a shape is of the first. Pure; what is no
+ * object, or of a shape that is not known, comes back as it is, for the schema to refuse.
+ */
+export function liftProtocol(stored: unknown): unknown {
+  if (!isShape(stored)) return stored;
+  const shape = stored.shape ?? 1;
+  if (typeof shape !== "number" || !Number.isInteger(shape) || shape < 1 || shape > PROTOCOL_SHAPE)
+    return stored;
+  return steps.slice(shape - 1).reduce((lifted, step) => step(lifted), stored);
+}
