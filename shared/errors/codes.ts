@@ -91,6 +91,7 @@ export const refusalCodes = [
   "entry-newer",
   "time-in-future",
   "upsize-not-larger",
+  "downsize-not-smaller",
   "reason-missing",
   "changed-meanwhile",
   "event-before-opening",
@@ -103,10 +104,15 @@ export const refusalCodes = [
   "not-out",
   "fragment-inside",
   "no-pins",
+  "already-on-trial",
+  "not-on-trial",
+  "no-balloon",
   // patients
   "patient-unknown",
   "number-taken",
   "side-missing",
+  "role-missing",
+  "mode-missing",
   "no-output",
   // staff
   "steps-still-owned",

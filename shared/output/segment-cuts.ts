@@ -2,14 +2,20 @@ import { type Instant, instantAt, startOfDay, type Zone } from "#shared/day/inst
 import type { EventKind } from "#shared/tube/payloads.ts";
 import type { StoryLine } from "#shared/tube/state.ts";
 
-/** What changes size, mode or position: the low-output counter starts again there. */
+/** What changes size, mode, suction or position: the low-output counter starts again there. */
 const cutting: readonly EventKind[] = [
   "exchanged",
   "upsized",
+  "downsized",
   "salvaged",
   "new puncture",
   "capped",
   "uncapped",
+  "clamp trial started",
+  "clamp trial passed",
+  "clamp trial failed",
+  "suction changed",
+  "repositioned",
   "partly dislodged",
   "fell out",
 ];

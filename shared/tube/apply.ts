@@ -1,33 +1,27 @@
-import { type Fact, known, unknownFact } from "#shared/tube/certainty.ts";
-import type { EventOf, TubeEvent } from "#shared/tube/event.ts";
+import {
+  type Applied,
+  type Appliers,
+  answered,
+  endedBy,
+  isFalse,
+  isOut,
+  type OneTubeEvent,
+  type OneTubeKind,
+  withMode,
+} from "#shared/tube/applied.ts";
+import { careAppliers, ownerOf } from "#shared/tube/apply-care.ts";
+import { courseAppliers, needsTubeIn } from "#shared/tube/apply-course.ts";
+import { unknownFact } from "#shared/tube/certainty.ts";
+import type { AnyEventOf, EventOf } from "#shared/tube/event.ts";
 import { eventRules } from "#shared/tube/event-kinds.ts";
 import type { Standing } from "#shared/tube/history.ts";
 import { renewedFacts, withFacts } from "#shared/tube/open-record.ts";
-import type { EventKind } from "#shared/tube/payloads.ts";
-import type { ContradictionCode, Ending, TubeState } from "#shared/tube/state.ts";
+import type { Trouble, TubeState } from "#shared/tube/state.ts";
 
-/** What one event makes of one open tube, and what in it cannot be true. The tube always comes back. */
-export type Applied = { readonly tube: TubeState; readonly contradiction?: ContradictionCode };
+type Renewed = AnyEventOf<"exchanged" | "upsized" | "downsized" | "salvaged" | "new puncture">;
 
-/** Kinds that happen to one tube whose record is open. */
-export type OneTubeKind = Exclude<
-  EventKind,
-  "placed" | "taken over" | "converted" | "died" | "conditions noted" | "amended" | "voided"
->;
-export type OneTubeEvent = Extract<TubeEvent, { kind: OneTubeKind }>;
-
-type Renewed = EventOf<"exchanged"> | EventOf<"upsized"> | EventOf<"salvaged"> | EventOf<"new puncture">;
-
-const isOut = (tube: TubeState): boolean => tube.status === "out, undecided";
-
-export const endedBy = ({ event, when }: Standing): Ending => ({
-  kind: event.kind,
-  eventId: event.id,
-  when,
-  recordedOn: event.recordedOn,
-});
-
-const isFalse = (fact: Fact<boolean>): boolean => known(fact) === false;
+/** What another catheter does not put right. */
+const outlasts = ({ kind }: Trouble): boolean => kind === "infected" || kind === "bled";
 
 function renewed(tube: TubeState, event: Renewed, at: Standing): Applied {
   const { facts, plan, elsewhere } = event.payload;
@@ -47,12 +41,17 @@ function renewed(tube: TubeState, event: Renewed, at: Standing): Applied {
     startedHere: elsewhere === null,
     called: null,
     checked: null,
-    owners: {},
+    owners: tube.removal === null ? {} : { remove: tube.owners.remove },
+    troubles: tube.troubles.filter(outlasts),
+    trial: answered(tube.trial),
+    balloon: null,
+    repositioned: null,
+    toFindOut: elsewhere === null ? null : tube.toFindOut,
     pins: event.pins ?? tube.pins,
   };
   if (event.pins === null) return { tube: next, contradiction: "no-pins" };
   // A lost tube that is "exchanged" was in truth salvaged or newly punctured: the difference decides the tract's age.
-  const lost = isOut(tube) && (event.kind === "exchanged" || event.kind === "upsized");
+  const lost = isOut(tube) && event.kind !== "salvaged" && event.kind !== "new puncture";
   return lost ? { tube: next, contradiction: "already-out" } : { tube: next };
 }
 
@@ -68,7 +67,7 @@ function removed(tube: TubeState, event: EventOf<"removed">, at: Standing): Appl
 
 function dislodged(
   tube: TubeState,
-  event: EventOf<"fell out"> | EventOf<"partly dislodged">,
+  event: AnyEventOf<"fell out" | "partly dislodged">,
   at: Standing,
 ): Applied {
   const part = event.kind === "partly dislodged";
@@ -86,6 +85,7 @@ function dislodged(
     status: part ? "in" : "out, undecided",
     ending: null,
     unverified: toldRemoved ? null : tube.unverified,
+    troubles: part ? tube.troubles : tube.troubles.filter(outlasts),
   };
   return { tube: next };
 }
@@ -111,75 +111,36 @@ function dated(tube: TubeState, event: EventOf<"clock dated">): Applied {
 
 function called(tube: TubeState, event: EventOf<"called">): Applied {
   const attempts = (tube.called?.attempts ?? 0) + 1;
-  const reached = tube.called?.reached === true || event.payload.outcome !== "not reached";
-  return { tube: { ...tube, called: { eventId: event.id, reached, attempts } } };
+  const here = event.payload.outcome !== "not reached";
+  const reached = tube.called?.reached === true || here;
+  const trial = tube.trial === null || !here ? tube.trial : { ...tube.trial, calls: tube.trial.calls + 1 };
+  return { tube: { ...tube, trial, called: { eventId: event.id, reached, attempts } } };
 }
 
 function checked(tube: TubeState, event: EventOf<"checked">, at: Standing): Applied {
   const plan = tube.plan?.act === "review" ? null : tube.plan;
-  // A check that puts a partly dislodged tube back in order is a reposition; only a renewal closes that step.
+  // A check that puts a partly dislodged tube back in order is a reposition, an entry of its own.
   return {
-    tube: { ...tube, checked: { eventId: event.id, when: at.when }, concerns: event.payload.concerns, plan },
+    tube: {
+      ...tube,
+      checked: { eventId: event.id, when: at.when },
+      concerns: event.payload.concerns,
+      plan,
+      troubles: [],
+      trial: answered(tube.trial),
+    },
   };
 }
 
-function capping(tube: TubeState, event: EventOf<"capped"> | EventOf<"uncapped">): Applied {
+function capping(tube: TubeState, event: AnyEventOf<"capped" | "uncapped">): Applied {
   if (event.kind === "capped")
     return {
-      tube: { ...tube, mode: "capped" },
+      tube: withMode(tube, "capped"),
       ...(tube.mode === "capped" && { contradiction: "already-capped" as const }),
     };
-  const next = { ...tube, mode: event.payload.mode };
-  return tube.mode === "capped" ? { tube: next } : { tube: next, contradiction: "not-capped" };
-}
-
-/** What would put a tube where a fragment of the old one is still inside, and hide it. */
-const hidesFragment = ({ kind }: OneTubeEvent): boolean =>
-  eventRules[kind].resets !== "neither" || kind === "fell out" || kind === "partly dislodged";
-
-/** Applies one event to the one tube that it names. Total: whatever the state, a tube comes back. */
-export function applyToTube(tube: TubeState, event: OneTubeEvent, at: Standing): Applied {
-  if (tube.status === "fragment retained" && hidesFragment(event))
-    return { tube, contradiction: "fragment-inside" };
-  switch (event.kind) {
-    case "exchanged":
-    case "upsized":
-    case "salvaged":
-    case "new puncture":
-      return renewed(tube, event, at);
-    case "removed":
-      return removed(tube, event, at);
-    case "not replaced":
-      return notReplaced(tube, at);
-    case "fell out":
-    case "partly dislodged":
-      return dislodged(tube, event, at);
-    case "capped":
-    case "uncapped":
-      return capping(tube, event);
-    case "checked":
-      return checked(tube, event, at);
-    case "verified":
-      return verified(tube);
-    case "clock dated":
-      return dated(tube, event);
-    case "called":
-      return called(tube, event);
-    case "tip position":
-      return { tube: { ...tube, tipConfirmed: { when: at.when, inPlace: event.payload.inPlace } } };
-    case "facts noted":
-      return { tube: { ...withFacts(tube, event.payload.facts), mode: event.payload.mode ?? tube.mode } };
-    case "plan recorded":
-      return {
-        tube: { ...tube, plan: { ...event.payload.plan, eventId: event.id, recordedOn: event.recordedOn } },
-      };
-    case "exchange planned":
-      return { tube: { ...tube, plannedExchange: { ...event.payload, eventId: event.id } } };
-    case "step assigned":
-      return { tube: withOwner(tube, event) };
-    case "dates confirmed":
-      return { tube: { ...tube, pins: event.pins ?? tube.pins } };
-  }
+  const next = withMode(tube, event.payload.mode);
+  const shut = tube.mode === "capped" || tube.mode === "on a clamp trial";
+  return shut ? { tube: next } : { tube: next, contradiction: "not-capped" };
 }
 
 function notReplaced(tube: TubeState, at: Standing): Applied {
@@ -188,8 +149,62 @@ function notReplaced(tube: TubeState, at: Standing): Applied {
   return { tube: { ...tube, status: fragment ? "fragment retained" : "ended", ending: endedBy(at) } };
 }
 
-function withOwner(tube: TubeState, event: EventOf<"step assigned">): TubeState {
-  const { owner, step } = event.payload;
-  const staffId = "staffId" in owner ? owner.staffId : null;
-  return { ...tube, owners: { ...tube.owners, [step]: { role: owner.role, staffId } } };
+/** A new plan answers a trial, and takes the place of a removal that was decided before it. */
+function planRecorded(tube: TubeState, event: EventOf<"plan recorded">): Applied {
+  const plan = { ...event.payload.plan, eventId: event.id, recordedOn: event.recordedOn };
+  return { tube: { ...tube, plan, removal: null, trial: answered(tube.trial) } };
+}
+
+function factsNoted(tube: TubeState, { payload }: EventOf<"facts noted">): Applied {
+  const next = withFacts(tube, payload.facts);
+  return { tube: payload.mode === undefined ? next : withMode(next, payload.mode) };
+}
+
+/** What each kind makes of a tube. */
+const appliers: Appliers<OneTubeKind> = {
+  exchanged: renewed,
+  upsized: renewed,
+  downsized: renewed,
+  salvaged: renewed,
+  "new puncture": renewed,
+  removed,
+  "not replaced": (tube, _event, at) => notReplaced(tube, at),
+  "fell out": dislodged,
+  "partly dislodged": dislodged,
+  capped: capping,
+  uncapped: capping,
+  checked,
+  verified,
+  "clock dated": dated,
+  called,
+  "tip position": (tube, { payload }, { when }) => ({
+    tube: { ...tube, tipConfirmed: { when, inPlace: payload.inPlace } },
+  }),
+  "facts noted": factsNoted,
+  "plan recorded": planRecorded,
+  "exchange planned": (tube, { id, payload }) => ({
+    tube: { ...tube, plannedExchange: { ...payload, eventId: id } },
+  }),
+  "step assigned": (tube, { payload }) => ({
+    tube: { ...tube, owners: { ...tube.owners, [payload.step]: ownerOf(payload.owner) } },
+  }),
+  "dates confirmed": (tube, { pins }) => ({ tube: { ...tube, pins: pins ?? tube.pins } }),
+  ...courseAppliers,
+  ...careAppliers,
+};
+
+/** What would put a tube where a fragment of the old one is still inside, and hide it. */
+const hidesFragment = ({ kind }: OneTubeEvent): boolean =>
+  eventRules[kind].resets !== "neither" ||
+  kind === "fell out" ||
+  kind === "partly dislodged" ||
+  kind === "broken" ||
+  needsTubeIn.has(kind);
+
+/** Applies one event to the one tube that it names. Total: whatever the state, a tube comes back. */
+export function applyToTube(tube: TubeState, event: OneTubeEvent, at: Standing): Applied {
+  if (tube.status === "fragment retained" && hidesFragment(event))
+    return { tube, contradiction: "fragment-inside" };
+  const apply: (tube: TubeState, event: never, at: Standing) => Applied = appliers[event.kind];
+  return apply(tube, event as never, at);
 }

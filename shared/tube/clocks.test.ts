@@ -1,20 +1,26 @@
 import { describe, expect, it } from "vitest";
 import { day } from "#shared/day/day.ts";
 import {
+  balloonChecked,
   capped,
   checked,
   clockDated,
   converted,
+  downsized,
   type Entry,
   exchanged,
   fellOut,
+  flushed,
   history,
   newPuncture,
+  partlyDislodged,
   placed,
   removed,
+  repositioned,
   salvaged,
   takenOver,
   tipPosition,
+  trialStarted,
   uncapped,
   upsized,
 } from "#tests/support/factories.ts";
@@ -36,7 +42,12 @@ describe("two clocks, 30 days after Fri 14 Aug 2026, with something on day 10", 
     ["a salvage through the old tract", [fellOut({ on }), salvaged({ on, order: 1 })], 20, 30],
     ["a new puncture", [fellOut({ on }), newPuncture({ on, order: 1 })], 20, 20],
     ["a conversion", [converted({ on })], 20, 30],
+    ["a downsize", [downsized({ on })], 20, 30],
     ["a check", [checked({ on })], 30, 30],
+    ["a flush", [flushed({ on })], 30, 30],
+    ["a reposition", [partlyDislodged({ on }), repositioned({ on, order: 1 })], 30, 30],
+    ["a clamp trial", [trialStarted({ on })], 30, 30],
+    ["water in the balloon", [balloonChecked({ on })], 30, 30],
     ["a cap", [capped({ on })], 30, 30],
     ["a cap taken off", [capped({ on }), uncapped({ on, order: 1 })], 30, 30],
     ["the position of the tip", [tipPosition({ on })], 30, 30],
@@ -52,7 +63,7 @@ describe("two clocks, 30 days after Fri 14 Aug 2026, with something on day 10", 
       ["new puncture", "placed", "taken over"].toSorted(),
     );
     expect(eventKinds.filter((kind) => eventRules[kind].resets === "catheter").toSorted()).toEqual(
-      ["converted", "exchanged", "salvaged", "upsized"].toSorted(),
+      ["converted", "downsized", "exchanged", "salvaged", "upsized"].toSorted(),
     );
   });
 });

@@ -25,3 +25,13 @@ export function tractAge(tube: TubeState, today: Day): Age {
   const since = tube.tract.since.latest ?? tube.tractBy;
   return age(since, tube.tract.since.precision === "day", countedTo(tube, today));
 }
+
+/**
+ * Whether the catheter in place is the one that the tract was made for. Of one taken over only where puncture and tube are of the same
+ * known day: nobody else says that it was never exchanged.
+ */
+export function isFirstCatheter({ catheter, tract, takenOverFrom }: TubeState): boolean {
+  if (catheter.eventId !== tract.eventId) return false;
+  if (takenOverFrom === null) return true;
+  return tract.since.precision === "day" && tract.since.earliest === catheter.since.earliest;
+}

@@ -108,15 +108,28 @@ const nothingChangedMeanwhile: Guard = ({ events, command }) => {
   return refusal("changed-meanwhile", undefined, { entries: since.map((event) => event.kind).join(", ") });
 };
 
-const larger: Guard = ({ state, command }) => {
-  if (command.kind !== "upsized") return null;
+/** An upsize is larger and a downsize smaller than what is in place, where both sizes are known. */
+const otherSize: Guard = ({ state, command }) => {
+  const { kind } = command;
+  if (kind !== "upsized" && kind !== "downsized") return null;
   const tube = state.tubes.find(({ id }) => id === command.tubes[0]);
-  const read = payloads.upsized.safeParse(command.payload);
+  const read = payloads[kind].safeParse(command.payload);
   if (tube === undefined || !read.success) return null;
   const old = known(tube.size);
   const size = read.data.facts.size === undefined ? undefined : known(read.data.facts.size);
-  if (old === undefined || size === undefined || size > old) return null;
-  return refusal("upsize-not-larger", "size", { old: printLength(old, "F"), size: printLength(size, "F") });
+  if (old === undefined || size === undefined) return null;
+  const args = { old: printLength(old, "F"), size: printLength(size, "F") };
+  if (kind === "upsized") return size > old ? null : refusal("upsize-not-larger", "size", args);
+  return size < old ? null : refusal("downsize-not-smaller", "size", args);
+};
+
+/** Sides are found for tubes of this patient, each named once. */
+const reconcilesItsTubes: Guard = ({ state, command }) => {
+  const read = command.kind === "reconciled" ? payloads.reconciled.safeParse(command.payload) : null;
+  if (read === null || !read.success) return null;
+  const named = read.data.sides.map(({ tube }) => tube);
+  if (new Set(named).size < named.length) return refusal("choice-repeated");
+  return named.every((id) => state.tubes.some((tube) => tube.id === id)) ? null : refusal("tube-unknown");
 };
 
 const guards: readonly Guard[] = [
@@ -124,7 +137,8 @@ const guards: readonly Guard[] = [
   tubesKnown,
   convertsItsTubes,
   notInFuture,
-  larger,
+  otherSize,
+  reconcilesItsTubes,
   nothingChangedMeanwhile,
 ];
 

@@ -24,5 +24,8 @@ type Envelope = {
 
 export type EventOf<K extends EventKind> = Envelope & { readonly kind: K; readonly payload: Payload<K> };
 
+/** One of several kinds, told apart by its kind. */
+export type AnyEventOf<K extends EventKind> = { [Kind in K]: EventOf<Kind> }[K];
+
 /** One entry of a patient's stream, at the newest payload version. */
-export type TubeEvent = { [K in EventKind]: EventOf<K> }[EventKind];
+export type TubeEvent = AnyEventOf<EventKind>;

@@ -8,6 +8,11 @@ import { characters, retentions } from "#shared/tube/vocabulary.ts";
 export const line = z.string().trim().min(1).max(LINE_LIMIT);
 export const note = z.string().trim().min(1).max(NOTE_LIMIT);
 
+export const yesNo = factSchema(z.boolean());
+
+/** Who told it, where nobody here saw it. */
+export const told = { toldBy: line.optional() };
+
 export const boreSchema = z.strictObject({
   place: z.enum(places),
   inside: factSchema(lengthSchema),

@@ -287,7 +287,8 @@ describe("a patient's tubes", () => {
   });
 
   it("are none before anything was recorded", () => {
-    expect(state()).toEqual({ conditions: {}, died: null, tubes: [], contradictions: [], lastSeq: 0 });
+    const notes = { conditions: {}, hospice: null, whereabouts: null, reconciles: [] };
+    expect(state()).toEqual({ ...notes, died: null, tubes: [], contradictions: [], lastSeq: 0 });
   });
 });
 

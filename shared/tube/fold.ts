@@ -1,9 +1,11 @@
-import { applyToTube, endedBy, type OneTubeEvent } from "#shared/tube/apply.ts";
+import { endedBy, type OneTubeEvent } from "#shared/tube/applied.ts";
+import { applyToTube } from "#shared/tube/apply.ts";
+import { notedOfPatient, nothingNoted, type PatientNotes } from "#shared/tube/apply-patient.ts";
 import type { EventOf, TubeEvent } from "#shared/tube/event.ts";
 import { mayFollowEnd } from "#shared/tube/event-kinds.ts";
 import { type Standing, standingEvents } from "#shared/tube/history.ts";
 import { openRecord } from "#shared/tube/open-record.ts";
-import type { Conditions, Opening } from "#shared/tube/payloads.ts";
+import type { Opening } from "#shared/tube/payloads.ts";
 import type {
   Contradiction,
   ContradictionCode,
@@ -17,7 +19,7 @@ const FIRST_PINS = { protocol: 1, calendar: 1 } as const;
 
 type Folding = {
   tubes: Map<string, TubeState>;
-  conditions: Conditions;
+  notes: PatientNotes;
   died: PatientTubes["died"];
 };
 
@@ -30,14 +32,14 @@ const NOTHING: readonly Found[] = [];
  * exception, and the record stays open.
  */
 export function fold(events: readonly TubeEvent[]): PatientTubes {
-  const folding: Folding = { tubes: new Map(), conditions: {}, died: null };
+  const folding: Folding = { tubes: new Map(), notes: nothingNoted, died: null };
   const contradictions = standingEvents(events).flatMap((at) =>
     step(folding, at).map(
       (found): Contradiction => ({ ...found, eventId: at.event.id, recordedOn: at.event.recordedOn }),
     ),
   );
   return {
-    conditions: folding.conditions,
+    ...folding.notes,
     died: folding.died,
     tubes: [...folding.tubes.values()].toSorted((a, b) => a.number - b.number || (a.id < b.id ? -1 : 1)),
     contradictions,
@@ -53,8 +55,14 @@ function step(folding: Folding, at: Standing): readonly Found[] {
     case "voided":
       return NOTHING;
     case "conditions noted":
-      folding.conditions = { ...folding.conditions, ...event.payload.conditions };
+    case "hospice decided":
+    case "whereabouts noted":
+    case "reconcile asked":
+      folding.notes = notedOfPatient(folding.notes, event, at);
       return NOTHING;
+    case "reconciled":
+      folding.notes = notedOfPatient(folding.notes, event, at);
+      return reconcile(folding, event);
     case "died":
       return die(folding, at);
     case "placed":
@@ -105,6 +113,16 @@ function convert(folding: Folding, event: EventOf<"converted">, at: Standing): r
   if (old.status === "fragment retained") return [...found, { code: "fragment-inside", tubeId: closes }];
   folding.tubes.set(closes, ended(old, at));
   return found;
+}
+
+/** Each tube named gets the side that was found; one without a record yet is said. */
+function reconcile(folding: Folding, { payload }: EventOf<"reconciled">): readonly Found[] {
+  return payload.sides.flatMap(({ tube: tubeId, side }): Found[] => {
+    const tube = folding.tubes.get(tubeId);
+    if (tube === undefined) return [{ code: "event-before-opening", tubeId }];
+    folding.tubes.set(tubeId, { ...tube, side });
+    return [];
+  });
 }
 
 function die(folding: Folding, at: Standing): readonly Found[] {

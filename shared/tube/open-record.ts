@@ -101,6 +101,13 @@ export function openRecord(at: Standing, { tubeId, opening, pins }: Opened): Tub
     called: null,
     startedHere: event.kind !== "taken over",
     owners: {},
+    troubles: [],
+    trial: null,
+    balloon: null,
+    repositioned: null,
+    removal: null,
+    handover: null,
+    toFindOut: null,
     pins,
     story: [],
   };

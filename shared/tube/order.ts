@@ -19,11 +19,18 @@ export const openedTubes = (event: TubeEvent): readonly string[] =>
 /** The tubes that must have a record already. */
 function tubesBefore(event: TubeEvent): readonly string[] {
   if (event.kind === "converted") return [event.payload.closes];
+  if (event.kind === "reconciled") return event.payload.sides.map(({ tube }) => tube);
   return opensTube(event.kind) ? [] : event.tubes;
 }
 
-const ends = (kind: EventKind): boolean =>
-  kind === "removed" || kind === "not replaced" || kind === "converted" || kind === "died";
+const endingKinds: readonly EventKind[] = [
+  "removed",
+  "not replaced",
+  "converted",
+  "accepted elsewhere",
+  "died",
+];
+const ends = (kind: EventKind): boolean => endingKinds.includes(kind);
 
 /** The tubes that have not ended when this happens. */
 function tubesAlive(event: TubeEvent): readonly string[] {

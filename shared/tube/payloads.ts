@@ -1,10 +1,13 @@
 import * as z from "zod";
 import { daySchema, whenSchema } from "#shared/day/when-schema.ts";
 import { lengthSchema } from "#shared/size/length-schema.ts";
+import { carePayloads } from "#shared/tube/care-payloads.ts";
 import { factSchema } from "#shared/tube/certainty-schema.ts";
-import { concernsSchema, line, note, tubeFactsSchema } from "#shared/tube/facts.ts";
+import { coursePayloads } from "#shared/tube/course-payloads.ts";
+import { concernsSchema, line, note, told, tubeFactsSchema, yesNo } from "#shared/tube/facts.ts";
 import { tubeKinds } from "#shared/tube/kind/kinds.ts";
-import { ownerRoles, stepKinds } from "#shared/tube/step-kinds.ts";
+import { ownerSchema } from "#shared/tube/owner-schema.ts";
+import { stepKinds } from "#shared/tube/step-kinds.ts";
 import { callOutcomes, modes, roles, sides } from "#shared/tube/vocabulary.ts";
 
 export const operatorPlanSchema = z.strictObject({
@@ -43,11 +46,6 @@ const renewal = {
 
 const clockTime = z.string().regex(/^([01]\d|2[0-3]):[0-5]\d$/);
 
-const yesNo = factSchema(z.boolean());
-
-/** Who told it, where nobody here saw it. */
-const told = { toldBy: line.optional() };
-
 export const conditionsSchema = z.strictObject({
   pregnancy: yesNo.optional(),
   stoneFormer: yesNo.optional(),
@@ -79,6 +77,7 @@ export const payloads = {
   checked: z.strictObject({ study: line.nullable(), finding: note.nullable(), concerns: concernsSchema }),
   exchanged: z.strictObject(renewal),
   upsized: z.strictObject(renewal),
+  downsized: z.strictObject(renewal),
   salvaged: z.strictObject(renewal),
   "new puncture": z.strictObject(renewal),
   capped: z.strictObject({ covers: line.nullable(), bagAtHome: yesNo }),
@@ -126,10 +125,7 @@ export const payloads = {
   "conditions noted": z.strictObject({ conditions: conditionsSchema, ...told }),
   "step assigned": z.strictObject({
     step: z.enum(stepKinds),
-    owner: z.union([
-      z.strictObject({ role: z.enum(ownerRoles) }),
-      z.strictObject({ role: z.enum(ownerRoles), staffId: z.string() }),
-    ]),
+    owner: ownerSchema,
   }),
   called: z.strictObject({
     outcome: z.enum(callOutcomes),
@@ -143,6 +139,8 @@ export const payloads = {
     payload: z.unknown(),
   }),
   voided: z.strictObject({ reason: note, wrongPatient: z.boolean() }),
+  ...coursePayloads,
+  ...carePayloads,
 } as const;
 
 export type EventKind = keyof typeof payloads;

@@ -7,7 +7,15 @@ import type { Pins } from "#shared/tube/event.ts";
 import type { TubeKind } from "#shared/tube/kind/kinds.ts";
 import type { Conditions, EventKind, OperatorPlan, Payload } from "#shared/tube/payloads.ts";
 import type { OwnerRole, StepKind } from "#shared/tube/step-kinds.ts";
-import type { Character, Mode, Retention, Role, Side } from "#shared/tube/vocabulary.ts";
+import type {
+  Character,
+  FindOut,
+  Mode,
+  Retention,
+  Role,
+  Side,
+  TroubleKind,
+} from "#shared/tube/vocabulary.ts";
 
 /** `ended` is the only status without an open step. */
 export const statuses = [
@@ -39,6 +47,24 @@ export type StoryLine = {
   readonly recordedOn: Day;
   readonly amended: boolean;
 };
+
+/** The entry that something rests on. */
+export type RestsOn = { readonly eventId: string; readonly recordedOn: Day };
+
+/** Something that went wrong and that nobody has looked at since. `grave`: by what was said of it, or not known not to be. */
+export type Trouble = RestsOn & { readonly kind: TroubleKind; readonly grave: boolean };
+
+/** A trial of doing without: running, or come out one way and not yet answered by a decision. */
+export type Trial = RestsOn & {
+  readonly state: "running" | "passed" | "failed";
+  readonly since: When;
+  readonly covers: string | null;
+  /** Calls that reached somebody since it began. */
+  readonly calls: number;
+};
+
+/** Losses of water against the last fill, in mL, since the catheter's clock began; null where one of the two is unknown. */
+export type Balloon = RestsOn & { readonly when: When; readonly lossesMl: readonly (number | null)[] };
 
 /** One tube as its events make it: what it is, what is unknown, its two clocks. */
 export type TubeState = {
@@ -90,6 +116,17 @@ export type TubeState = {
   /** True when the last clock start was done here, so that a first call is due. */
   readonly startedHere: boolean;
   readonly owners: Readonly<Partial<Record<StepKind, Owner>>>;
+  readonly troubles: readonly Trouble[];
+  readonly trial: Trial | null;
+  readonly balloon: Balloon | null;
+  /** The last reposition since the catheter's clock began. */
+  readonly repositioned: (RestsOn & { readonly when: When }) | null;
+  readonly removal: (RestsOn & Pick<Payload<"removal decided">, "by" | "decidedBy" | "reason">) | null;
+  /** Handed over and accepted by nobody yet. */
+  readonly handover: (RestsOn & Pick<Payload<"handed over">, "to" | "person">) | null;
+  readonly toFindOut:
+    | (RestsOn & { readonly what: readonly FindOut[]; readonly askWhom: string | null })
+    | null;
   readonly pins: Pins;
   readonly story: readonly StoryLine[];
 };
@@ -105,6 +142,9 @@ export const contradictionCodes = [
   "not-out",
   "fragment-inside",
   "no-pins",
+  "already-on-trial",
+  "not-on-trial",
+  "no-balloon",
 ] as const;
 export type ContradictionCode = (typeof contradictionCodes)[number];
 
@@ -116,8 +156,20 @@ export type Contradiction = {
   readonly recordedOn: Day;
 };
 
+/** Noted as being in hospice, and what a clinician decided of it; until somebody has, that is asked. */
+export type Hospice = RestsOn & {
+  readonly decision:
+    | (RestsOn & Pick<Payload<"hospice decided">, "decidedBy" | "until" | "calls" | "exchanges" | "team">)
+    | null;
+};
+
 export type PatientTubes = {
   readonly conditions: Conditions;
+  readonly hospice: Hospice | null;
+  readonly whereabouts:
+    | (RestsOn & Pick<Payload<"whereabouts noted">, "place" | "where"> & { readonly when: When })
+    | null;
+  readonly reconciles: readonly (RestsOn & Pick<Payload<"reconcile asked">, "about" | "says">)[];
   readonly died: { readonly eventId: string; readonly when: When } | null;
   readonly tubes: readonly TubeState[];
   readonly contradictions: readonly Contradiction[];

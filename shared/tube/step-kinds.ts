@@ -1,4 +1,4 @@
-/** What a step is called where it is stored; the order of urgency stands in shared/step/order.ts. */
+/** What a step is called where it is stored; the order of urgency stands in shared/step/step.ts. */
 export const stepKinds = [
   "tube out",
   "part out",
@@ -14,6 +14,15 @@ export const stepKinds = [
   "no row",
   "no day left",
   "contradiction",
+  "alarm",
+  "clamp trial",
+  "balloon check",
+  "tip position",
+  "handover",
+  "find out",
+  "hospice",
+  "whereabouts",
+  "reconcile",
 ] as const;
 export type StepKind = (typeof stepKinds)[number];
 

@@ -18,6 +18,9 @@ const deskWork: ReadonlySet<EventKind> = new Set([
   "dates confirmed",
   "amended",
   "voided",
+  "removal decided",
+  "handed over",
+  "transferred",
 ]);
 
 /** Events from the start of the catheter's clock on, without that start itself: what a dwell strip marks. */

@@ -1,0 +1,58 @@
+import { type Fact, known } from "#shared/tube/certainty.ts";
+import type { EventOf, TubeEvent } from "#shared/tube/event.ts";
+import type { Standing } from "#shared/tube/history.ts";
+import type { EventKind } from "#shared/tube/payloads.ts";
+import type { ContradictionCode, Ending, RestsOn, Trial, TubeState } from "#shared/tube/state.ts";
+import type { Mode } from "#shared/tube/vocabulary.ts";
+
+/** What one event makes of one open tube, and what in it cannot be true. The tube always comes back. */
+export type Applied = { readonly tube: TubeState; readonly contradiction?: ContradictionCode };
+
+/** Kinds that speak of the patient, or that open a record. */
+type OtherKind =
+  | "placed"
+  | "taken over"
+  | "converted"
+  | "died"
+  | "conditions noted"
+  | "hospice decided"
+  | "whereabouts noted"
+  | "reconcile asked"
+  | "reconciled"
+  | "amended"
+  | "voided";
+
+/** Kinds that happen to one tube whose record is open. */
+export type OneTubeKind = Exclude<EventKind, OtherKind>;
+export type OneTubeEvent = Extract<TubeEvent, { kind: OneTubeKind }>;
+
+/** What each kind makes of a tube. */
+export type Appliers<K extends OneTubeKind> = {
+  readonly [Kind in K]: (tube: TubeState, event: EventOf<Kind>, at: Standing) => Applied;
+};
+
+export const isOut = (tube: TubeState): boolean => tube.status === "out, undecided";
+
+export const isFalse = (fact: Fact<boolean>): boolean => known(fact) === false;
+
+export const restsOn = ({ id, recordedOn }: Pick<TubeEvent, "id" | "recordedOn">): RestsOn => ({
+  eventId: id,
+  recordedOn,
+});
+
+export const endedBy = ({ event, when }: Standing): Ending => ({
+  kind: event.kind,
+  eventId: event.id,
+  when,
+  recordedOn: event.recordedOn,
+});
+
+/** A trial that came out and is answered by what was done next; one that runs goes on. */
+export const answered = (trial: Trial | null): Trial | null => (trial?.state === "running" ? trial : null);
+
+/** Set to another mode: a trial that was running is over, without having come out. */
+export const withMode = (tube: TubeState, mode: Mode): TubeState => ({
+  ...tube,
+  mode,
+  trial: mode === "on a clamp trial" || tube.trial?.state !== "running" ? tube.trial : null,
+});

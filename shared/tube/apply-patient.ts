@@ -1,0 +1,57 @@
+import { restsOn } from "#shared/tube/applied.ts";
+import { confirmed } from "#shared/tube/certainty.ts";
+import type { AnyEventOf, EventOf } from "#shared/tube/event.ts";
+import type { Standing } from "#shared/tube/history.ts";
+import { isTrue } from "#shared/tube/open-record.ts";
+import type { PatientTubes } from "#shared/tube/state.ts";
+
+/** What is known of the patient beside the tubes. */
+export type PatientNotes = Pick<PatientTubes, "conditions" | "hospice" | "whereabouts" | "reconciles">;
+
+export const nothingNoted: PatientNotes = {
+  conditions: {},
+  hospice: null,
+  whereabouts: null,
+  reconciles: [],
+};
+
+export type PatientEvent = AnyEventOf<
+  "conditions noted" | "hospice decided" | "whereabouts noted" | "reconcile asked" | "reconciled"
+>;
+
+/** In hospice, until noted otherwise: a decision stands as long as that does. */
+function conditionsNoted(notes: PatientNotes, event: EventOf<"conditions noted">): PatientNotes {
+  const { conditions } = event.payload;
+  const next = { ...notes, conditions: { ...notes.conditions, ...conditions } };
+  if (conditions.hospice === undefined) return next;
+  if (!isTrue(conditions.hospice)) return { ...next, hospice: null };
+  return { ...next, hospice: notes.hospice ?? { ...restsOn(event), decision: null } };
+}
+
+/** What an entry about the patient makes of what was known. */
+export function notedOfPatient(notes: PatientNotes, event: PatientEvent, { when }: Standing): PatientNotes {
+  switch (event.kind) {
+    case "conditions noted":
+      return conditionsNoted(notes, event);
+    case "hospice decided": {
+      const { note: _note, ...decision } = event.payload;
+      return {
+        ...notes,
+        conditions: { ...notes.conditions, hospice: confirmed(true) },
+        hospice: { ...restsOn(event), decision: { ...restsOn(event), ...decision } },
+      };
+    }
+    case "whereabouts noted": {
+      const { place, where } = event.payload;
+      return { ...notes, whereabouts: { ...restsOn(event), place, where, when } };
+    }
+    case "reconcile asked": {
+      const { about, says } = event.payload;
+      return { ...notes, reconciles: [...notes.reconciles, { ...restsOn(event), about, says }] };
+    }
+    case "reconciled": {
+      const others = notes.reconciles.filter(({ about }) => about !== event.payload.about);
+      return { ...notes, reconciles: others };
+    }
+  }
+}

@@ -1,0 +1,53 @@
+import * as z from "zod";
+import { daySchema } from "#shared/day/when-schema.ts";
+import { factSchema } from "#shared/tube/certainty-schema.ts";
+import { line, note, told } from "#shared/tube/facts.ts";
+import { ownerSchema } from "#shared/tube/owner-schema.ts";
+import { findOuts, goingOn, reconcileAbouts, sides, whereabouts } from "#shared/tube/vocabulary.ts";
+
+const noted = { note: note.nullable() };
+
+/** Who cares for the tube, and until when: decisions, handovers, ends. At the newest payload version. */
+export const carePayloads = {
+  "removal decided": z.strictObject({
+    decidedBy: line,
+    by: daySchema,
+    /** Who takes it out. */
+    owner: ownerSchema,
+    reason: note.nullable(),
+  }),
+  /** Open until a named person accepts it. */
+  "handed over": z.strictObject({ to: line, person: line.nullable(), ...noted }),
+  "accepted elsewhere": z.strictObject({ by: line, place: line.nullable(), how: line.nullable() }),
+  transferred: z.strictObject({
+    place: line,
+    findOut: z.array(z.enum(findOuts)).max(findOuts.length),
+    askWhom: line.nullable(),
+    ...noted,
+  }),
+  "hospice decided": z.strictObject({
+    decidedBy: line,
+    until: daySchema,
+    calls: z.enum(goingOn),
+    exchanges: z.enum(goingOn),
+    team: line.nullable(),
+    ...noted,
+  }),
+  "whereabouts noted": z.strictObject({
+    place: z.enum(whereabouts),
+    where: line.nullable(),
+    ...told,
+    ...noted,
+  }),
+  "reconcile asked": z.strictObject({ about: z.enum(reconcileAbouts), says: note, ...told }),
+  reconciled: z.strictObject({
+    about: z.enum(reconcileAbouts),
+    how: note,
+    /** The side of each tube that has another now. */
+    sides: z
+      .array(
+        z.strictObject({ tube: z.string().min(1), number: z.int().min(1), side: factSchema(z.enum(sides)) }),
+      )
+      .max(20),
+  }),
+} as const;
