@@ -1,29 +1,15 @@
-import type { DayWindow } from "#shared/day/clinic-days.ts";
 import { addDays, type Day, earlier } from "#shared/day/day.ts";
 import { findRow, type RowAnswer } from "#shared/protocol/find-row.ts";
-import type { Protocol, ProtocolRow } from "#shared/protocol/protocol.ts";
+import type { ProtocolRow } from "#shared/protocol/interval-row.ts";
+import type { Protocol } from "#shared/protocol/protocol.ts";
+import { type Draft, type TubeQuestion, why } from "#shared/step/draft.ts";
 import type { Why } from "#shared/step/step.ts";
+import { tractTooYoung } from "#shared/step/tract-lines.ts";
+import { isFirstCatheter } from "#shared/tube/clocks.ts";
 import { isTrue } from "#shared/tube/open-record.ts";
 import type { Conditions } from "#shared/tube/payloads.ts";
 import type { TubeState } from "#shared/tube/state.ts";
-import type { StepKind } from "#shared/tube/step-kinds.ts";
 import type { Factor } from "#shared/tube/vocabulary.ts";
-
-/** A step before the calendar has had its say. */
-export type Draft = { readonly kind: StepKind; readonly window: DayWindow; readonly why: readonly Why[] };
-
-export type TubeQuestion = {
-  readonly tube: TubeState;
-  readonly conditions: Conditions;
-  readonly under18: boolean;
-  readonly protocol: Protocol;
-};
-
-export const why = (code: Why["code"], args: Why["args"] = {}, eventId: string | null = null): Why => ({
-  code,
-  args,
-  eventId,
-});
 
 /** Which shorter rows this patient and tube ask for. An unknown factor asks for none, and the screen shows it as unknown. */
 export function factorsOf(tube: TubeState, conditions: Conditions): Factor[] {
@@ -34,8 +20,13 @@ export function factorsOf(tube: TubeState, conditions: Conditions): Factor[] {
   return factors;
 }
 
-export const rowFor = ({ tube, conditions, under18, protocol }: TubeQuestion): RowAnswer =>
-  findRow(protocol, { kind: tube.kind, factors: factorsOf(tube, conditions), under18 });
+export const rowFor = ({ tube, conditions, under18, protocol }: Omit<TubeQuestion, "calendar">): RowAnswer =>
+  findRow(protocol, {
+    kind: tube.kind,
+    factors: factorsOf(tube, conditions),
+    under18,
+    firstCatheter: isFirstCatheter(tube),
+  });
 
 const plus = (from: Day | null, days: number | null): Day | null =>
   from === null || days === null ? null : addDays(from, days);
@@ -51,6 +42,7 @@ function startLines(tube: TubeState): Why[] {
 function rowLines(row: ProtocolRow, protocol: Protocol): Why[] {
   const { id, earliest, target, latest, source } = row;
   const lines = [why("row", { row: id, version: protocol.version, earliest, target, latest, source })];
+  if (row.note !== null) lines.push(why("row-note", { note: row.note }));
   if (row.factor !== null) lines.push(why("factor", { factor: row.factor }));
   if (protocol.approved === null) lines.push(why("row-example", { version: protocol.version }));
   return lines;
@@ -93,11 +85,12 @@ function rowDraft({ tube, protocol }: TubeQuestion, row: ProtocolRow): Draft | n
 type Beneath = {
   readonly row: Draft | null;
   readonly noRow: readonly Why[];
-  readonly hardLatest: number | null;
+  readonly of: ProtocolRow | null;
 };
 
 /** The operator's plan stands above the row: its day is the target, and the row's latest stays unless the plan passes it. */
-function planDraft(tube: TubeState, { row, noRow, hardLatest }: Beneath): Draft | null {
+function planDraft(question: TubeQuestion, { row, noRow, of }: Beneath): Draft | null {
+  const { tube } = question;
   const { plan } = tube;
   if (plan === null) return null;
   const lines = [...(row?.why ?? noRow).filter((line) => line.code !== "operator-date-missing")];
@@ -106,9 +99,10 @@ function planDraft(tube: TubeState, { row, noRow, hardLatest }: Beneath): Draft 
   const rowLatest = row?.window.latest ?? null;
   const passes = rowLatest !== null && plan.by > rowLatest;
   if (passes) lines.push(why("plan-past-row-latest", { by: plan.by, latest: rowLatest }, plan.eventId));
-  const hard = plus(tube.catheter.since.earliest, hardLatest);
+  const hard = plus(tube.catheter.since.earliest, of?.hardLatest ?? null);
   if (hard !== null && plan.by > hard)
     lines.push(why("hard-latest", { by: plan.by, latest: hard }, plan.eventId));
+  lines.push(...tractTooYoung(question, of, { act: plan.act, on: plan.by, eventId: plan.eventId }));
   const rowEarliest = row?.window.earliest ?? null;
   const window = {
     earliest: rowEarliest === null ? null : earlier(rowEarliest, plan.by),
@@ -133,8 +127,8 @@ export function datedDrafts(question: TubeQuestion): Draft[] {
   const now = { earliest: null, target: tube.catheter.recordedOn, latest: null };
   const noRow = answer.found === "row" ? [] : [why(missingRow[answer.found], { kind: tube.kind })];
   const row = answer.found === "row" ? rowDraft(question, answer.row) : null;
-  const hardLatest = answer.found === "row" ? answer.row.hardLatest : null;
-  const plan = planDraft(tube, { row, noRow, hardLatest });
+  const of = answer.found === "row" ? answer.row : null;
+  const plan = planDraft(question, { row, noRow, of });
   const drafts: Draft[] = [];
   if (tube.catheter.since.precision !== "day")
     drafts.push({ kind: "assess the date", window: now, why: startLines(tube) });

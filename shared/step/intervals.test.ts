@@ -5,63 +5,11 @@ import { confirmed } from "#shared/tube/certainty.ts";
 import { books, calendar, conditionsNoted, datesConfirmed, placed } from "#tests/support/factories.ts";
 import { dates, kindsAfter, stepAfter, whyCodes } from "#tests/support/steps.ts";
 
-/**
- * Every row of the example table, worked by hand from Fri 14 Aug 2026, Monday to Friday, no closures. The days of each row and their
- * sources stand in shared/tube/kind; the dates here are arithmetic.
- */
-const cancer = { cancerObstruction: confirmed(true) };
 const pregnant = conditionsNoted({ conditions: { pregnancy: confirmed(true) } });
-const stoneFormer = conditionsNoted({ conditions: { stoneFormer: confirmed(true) } });
 const nephrostomy = placed();
-const nephroureteral = placed({ kind: "nephroureteral catheter" });
-const stent = placed({ kind: "ureteral stent" });
-const abscess = placed({ kind: "abscess drain", side: "not sided" });
 
-const worked = [
-  // 63 / 77 / 90: Fri 16 Oct, Fri 30 Oct, Thu 12 Nov 2026.
-  ["nephrostomy", [nephrostomy], "exchange", ["2026-10-16", "2026-10-30", "2026-11-12"]],
-  // 42 / 49 / 70: Fri 25 Sep, Fri 2 Oct, Fri 23 Oct 2026.
-  [
-    "nephrostomy, cancer obstruction",
-    [placed(cancer)],
-    "exchange",
-    ["2026-09-25", "2026-10-02", "2026-10-23"],
-  ],
-  // 21 / 28 / 42: Fri 4 Sep, Fri 11 Sep, Fri 25 Sep 2026.
-  ["nephrostomy, pregnancy", [nephrostomy, pregnant], "exchange", ["2026-09-04", "2026-09-11", "2026-09-25"]],
-  // 35 / 42 / 60: Fri 18 Sep, Fri 25 Sep, Tue 13 Oct 2026.
-  [
-    "nephrostomy, stone former",
-    [nephrostomy, stoneFormer],
-    "exchange",
-    ["2026-09-18", "2026-09-25", "2026-10-13"],
-  ],
-  // 63 / 77 / 90, as a nephrostomy.
-  ["nephroureteral catheter", [nephroureteral], "exchange", ["2026-10-16", "2026-10-30", "2026-11-12"]],
-  // No date of the operator's: due now, Fri 14 Aug; ceiling 90, Thu 12 Nov 2026.
-  ["ureteral stent", [stent], "remove or exchange", [null, "2026-08-14", "2026-11-12"]],
-  // 21 / 28 / 56: Fri 4 Sep, Fri 11 Sep, Fri 9 Oct 2026.
-  ["ureteral stent, pregnancy", [stent, pregnant], "exchange", ["2026-09-04", "2026-09-11", "2026-10-09"]],
-  // Review at 14, Fri 28 Aug; latest 90, Thu 12 Nov 2026.
-  ["abscess or fluid drain", [abscess], "review", [null, "2026-08-28", "2026-11-12"]],
-] as const;
-
-describe("the example table, counted from Fri 14 Aug 2026", () => {
-  it.each(worked)("%s", (row, entries, kind, three) => {
-    const step = stepAfter(entries, kind);
-    expect(dates(step)).toEqual(three);
-    expect(step.provisional).toBe(false);
-    expect(step.why.find(({ code }) => code === "row")?.args.row).toBe(row);
-    expect(whyCodes(step)).toContain("row-example");
-  });
-
-  it("has a worked case for each row", () => {
-    expect(worked.map(([row]) => row).toSorted()).toEqual(
-      exampleProtocol.intervals.map(({ id }) => id).toSorted(),
-    );
-  });
-
-  it("loses the word EXAMPLE once somebody approved it", () => {
+describe("the word EXAMPLE", () => {
+  it("goes once somebody approved the table", () => {
     const approved = { ...exampleProtocol, approved: { by: "Dr. Orla Invented", on: day("2026-08-01") } };
     const step = stepAfter([nephrostomy], "exchange", books({ protocol: () => approved }));
     expect(whyCodes(step)).not.toContain("row-example");

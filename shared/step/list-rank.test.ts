@@ -39,6 +39,15 @@ const ranks = {
   "no row": looseEnd,
   "no day left": looseEnd,
   contradiction: looseEnd,
+  alarm: urgent,
+  "clamp trial": call,
+  "balloon check": call,
+  whereabouts: call,
+  "tip position": looseEnd,
+  handover: looseEnd,
+  "find out": looseEnd,
+  hospice: looseEnd,
+  reconcile: looseEnd,
 } as const satisfies Record<StepKind, number>;
 
 describe("the part of the lists in which a step stands", () => {

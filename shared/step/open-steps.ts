@@ -1,8 +1,13 @@
 import { type ClinicCalendar, type DayWindow, fitWindow } from "#shared/day/clinic-days.ts";
 import { addDays, type Day } from "#shared/day/day.ts";
 import type { Protocol } from "#shared/protocol/protocol.ts";
-import { type Draft, datedDrafts, why } from "#shared/step/dated-steps.ts";
-import { compareSteps, defaultOwner, isUrgent, type OpenStep, type Why } from "#shared/step/step.ts";
+import { alarmDrafts } from "#shared/step/alarm-step.ts";
+import { balloonDrafts, tipDrafts, trialDrafts } from "#shared/step/between-steps.ts";
+import { findOutDrafts, handoverDrafts, removalDrafts, underHospice } from "#shared/step/care-steps.ts";
+import { datedDrafts } from "#shared/step/dated-steps.ts";
+import { type Draft, dueOn, single, type TubeQuestion, why } from "#shared/step/draft.ts";
+import { patientSteps } from "#shared/step/patient-steps.ts";
+import { compareSteps, defaultOwner, isUrgent, type OpenStep } from "#shared/step/step.ts";
 import type { Pins } from "#shared/tube/event.ts";
 import type { Contradiction, PatientTubes, TubeState } from "#shared/tube/state.ts";
 import type { StepKind } from "#shared/tube/step-kinds.ts";
@@ -14,7 +19,7 @@ export type Books = {
   readonly bornOn: Day | null;
 };
 
-type At = { readonly tube: TubeState; readonly protocol: Protocol; readonly calendar: ClinicCalendar };
+type At = TubeQuestion;
 
 /** Under 18 on the day that the catheter's clock started; the day of recording stands in for an unknown one. */
 export function isUnder18(tube: TubeState, bornOn: Day | null): boolean {
@@ -79,11 +84,8 @@ function onClinicDays(at: At, draft: Draft): Draft[] {
   return [draft, noDay];
 }
 
-const dueOn = (on: Day): DayWindow => ({ earliest: null, target: on, latest: null });
-
-const single = (kind: StepKind, on: Day, line: Why): Draft => ({ kind, window: dueOn(on), why: [line] });
-
-function callDraft({ tube, protocol }: At): Draft[] {
+/** The first call. An inpatient is asked about on the ward: the date stands. */
+function callDraft({ tube, protocol }: At, { whereabouts }: PatientTubes): Draft[] {
   const start = tube.catheter.since;
   if (!tube.startedHere || start.precision !== "day" || tube.called?.reached === true) return [];
   const { from, to, source } = protocol.firstCall;
@@ -92,59 +94,76 @@ function callDraft({ tube, protocol }: At): Draft[] {
   const lines = [why("first-call", { from, to, source, day: start.earliest }, tube.catheter.eventId)];
   if (tube.called !== null)
     lines.push(why("call-attempts", { attempts: tube.called.attempts }, tube.called.eventId));
+  if (whereabouts?.place === "inpatient")
+    lines.push(why("inpatient", { where: whereabouts.where }, whereabouts.eventId));
   return [{ kind: "call", window, why: lines }];
 }
 
-function draftsOf(at: At, patient: PatientTubes, bornOn: Day | null): Draft[] {
+/** What stands in every status that has not ended. */
+const always = (question: TubeQuestion): Draft[] => [
+  ...alarmDrafts(question),
+  ...handoverDrafts(question.tube),
+];
+
+function whileIn(at: At, patient: PatientTubes): Draft[] {
+  const { dislodged, unverified } = at.tube;
+  const on = dislodged?.recordedOn ?? at.tube.catheter.recordedOn;
+  const part = dislodged?.part
+    ? [single("part out", on, [why("partly-dislodged", {}, dislodged.eventId)])]
+    : [];
+  const elsewhere =
+    unverified === null
+      ? []
+      : [
+          single("confirm what was done elsewhere", unverified.recordedOn, [
+            why("reported-elsewhere", {}, unverified.eventId),
+          ]),
+        ];
+  const onDays = [...removalDrafts(at), ...balloonDrafts(at), ...callDraft(at, patient)];
+  return [
+    ...part,
+    ...dated(at),
+    ...elsewhere,
+    ...trialDrafts(at),
+    ...tipDrafts(at),
+    ...findOutDrafts(at.tube),
+    ...onDays.flatMap((draft) => onClinicDays(at, draft)),
+  ];
+}
+
+const dated = (at: At): Draft[] =>
+  datedDrafts(at).flatMap((draft) =>
+    draft.kind === "assess the date" || draft.kind === "no row" ? [draft] : onClinicDays(at, draft),
+  );
+
+function byStatus(at: At, patient: PatientTubes): Draft[] {
   const { tube } = at;
-  const dated = (): Draft[] =>
-    datedDrafts({
-      tube,
-      conditions: patient.conditions,
-      under18: isUnder18(tube, bornOn),
-      protocol: at.protocol,
-    }).flatMap((draft) =>
-      draft.kind === "assess the date" || draft.kind === "no row" ? [draft] : onClinicDays(at, draft),
-    );
-  const outOn = tube.dislodged?.recordedOn ?? tube.catheter.recordedOn;
   switch (tube.status) {
     case "ended":
       return [];
-    case "out, undecided":
-      return [single("tube out", outOn, why("fell-out", {}, tube.dislodged?.eventId ?? null))];
+    case "out, undecided": {
+      const on = tube.dislodged?.recordedOn ?? tube.catheter.recordedOn;
+      return [single("tube out", on, [why("fell-out", {}, tube.dislodged?.eventId ?? null)])];
+    }
     case "fragment retained": {
       const on = tube.ending?.recordedOn ?? tube.catheter.recordedOn;
-      return [single("fragment retained", on, why("fragment", {}, tube.ending?.eventId ?? null))];
+      return [single("fragment retained", on, [why("fragment", {}, tube.ending?.eventId ?? null)])];
     }
     case "removal not confirmed": {
       const told = tube.unverified ?? tube.catheter;
       // Told is not seen: until somebody confirms it, the tube may still be in and its dates stand.
-      return [single("confirm removal", told.recordedOn, why("removal-told", {}, told.eventId)), ...dated()];
-    }
-    case "in": {
-      const { dislodged, unverified } = tube;
-      const part = dislodged?.part
-        ? [single("part out", outOn, why("partly-dislodged", {}, dislodged.eventId))]
-        : [];
-      const elsewhere =
-        unverified === null
-          ? []
-          : [
-              single(
-                "confirm what was done elsewhere",
-                unverified.recordedOn,
-                why("reported-elsewhere", {}, unverified.eventId),
-              ),
-            ];
       return [
-        ...part,
-        ...dated(),
-        ...elsewhere,
-        ...callDraft(at).flatMap((draft) => onClinicDays(at, draft)),
+        single("confirm removal", told.recordedOn, [why("removal-told", {}, told.eventId)]),
+        ...dated(at),
       ];
     }
+    case "in":
+      return whileIn(at, patient);
   }
 }
+
+const draftsOf = (at: At, patient: PatientTubes): Draft[] =>
+  at.tube.status === "ended" ? [] : underHospice([...byStatus(at, patient), ...always(at)], patient.hospice);
 
 const NO_PINS: Pins = { protocol: 1, calendar: 1 };
 
@@ -174,21 +193,24 @@ export function openSteps(patient: PatientTubes, books: Books): OpenStep[] {
   const steps = patient.tubes.flatMap((tube) => {
     const at = {
       tube,
+      conditions: patient.conditions,
+      under18: isUnder18(tube, books.bornOn),
       protocol: books.protocol(tube.pins.protocol),
       calendar: books.calendar(tube.pins.calendar),
     };
-    return mergeSame(draftsOf(at, patient, books.bornOn).map((draft) => toStep(at, draft)));
+    return mergeSame(draftsOf(at, patient).map((draft) => toStep(at, draft)));
   });
   const odd = patient.contradictions.map((found, index) => contradictionStep(found, index, patient));
-  return [...steps, ...odd].toSorted(compareSteps);
+  return [...steps, ...odd, ...patientSteps(patient, books)].toSorted(compareSteps);
 }
 
-/** Two dated steps may both find no day left: one loose end, with both whys. */
+/** Two reasons for the same step are one step with both whys: the dates of the one that is due first. */
 function mergeSame(steps: readonly OpenStep[]): OpenStep[] {
   const byId = new Map<string, OpenStep>();
   for (const step of steps) {
     const stood = byId.get(step.id);
-    byId.set(step.id, stood === undefined ? step : { ...stood, why: [...stood.why, ...step.why] });
+    const first = stood === undefined || step.dueOn < stood.dueOn ? step : stood;
+    byId.set(step.id, { ...first, why: [...(stood?.why ?? []), ...step.why] });
   }
   return [...byId.values()];
 }

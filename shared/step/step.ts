@@ -4,7 +4,7 @@ import type { Owner } from "#shared/tube/state.ts";
 import type { OwnerRole, StepKind } from "#shared/tube/step-kinds.ts";
 
 /** Raised whenever the same events, pins and tables would give other steps than before. */
-export const RULES_VERSION = 1;
+export const RULES_VERSION = 2;
 
 export const whyCodes = [
   "counted-from",
@@ -31,6 +31,31 @@ export const whyCodes = [
   "removal-told",
   "contradiction",
   "hard-latest",
+  "row-note",
+  "tract-too-young",
+  "tract-age-unknown",
+  "removal-decided",
+  "removal-reason",
+  "trouble",
+  "balloon-loss",
+  "balloon-loss-unknown",
+  "balloon-losses",
+  "balloon-row",
+  "balloon-last-check",
+  "trial-running",
+  "trial-closed-day",
+  "trial-undated",
+  "trial-passed",
+  "trial-failed",
+  "tip-to-confirm",
+  "tip-not-in-place",
+  "handed-over",
+  "to-find-out",
+  "hospice-undecided",
+  "hospice-decided",
+  "inpatient",
+  "whereabouts",
+  "reconcile",
 ] as const;
 export type WhyCode = (typeof whyCodes)[number];
 
@@ -82,10 +107,19 @@ export const defaultOwner = {
   "no row": "physician",
   "no day left": "nurse",
   contradiction: "nurse",
+  alarm: "nurse",
+  "clamp trial": "caller",
+  "balloon check": "nurse",
+  "tip position": "physician",
+  handover: "nurse",
+  "find out": "nurse",
+  hospice: "physician",
+  whereabouts: "caller",
+  reconcile: "nurse",
 } as const satisfies Record<StepKind, OwnerRole>;
 
 /** Needs somebody now, whatever the dates of other steps. */
-export const urgentKinds: readonly StepKind[] = ["tube out", "part out", "fragment retained"];
+export const urgentKinds: readonly StepKind[] = ["tube out", "part out", "fragment retained", "alarm"];
 
 /** Something about the record is missing or does not agree; the tube's own dates stand beside it. */
 export const looseEndKinds: readonly StepKind[] = [
@@ -95,7 +129,15 @@ export const looseEndKinds: readonly StepKind[] = [
   "no row",
   "no day left",
   "contradiction",
+  "tip position",
+  "handover",
+  "find out",
+  "hospice",
+  "reconcile",
 ];
+
+/** Done between visits, mostly by telephone. */
+export const betweenVisits: readonly StepKind[] = ["call", "clamp trial", "balloon check", "whereabouts"];
 
 export const isUrgent = (kind: StepKind): boolean => urgentKinds.includes(kind);
 export const isLooseEnd = (kind: StepKind): boolean => looseEndKinds.includes(kind);

@@ -1,0 +1,108 @@
+import { isOpen } from "#shared/day/clinic-days.ts";
+import { addDays, type Day, later } from "#shared/day/day.ts";
+import type { BalloonRow } from "#shared/protocol/fluid-rows.ts";
+import { type Draft, single, type TubeQuestion, why } from "#shared/step/draft.ts";
+import type { Why } from "#shared/step/step.ts";
+import { known } from "#shared/tube/certainty.ts";
+import { hasBalloon } from "#shared/tube/has-balloon.ts";
+import type { Balloon, Trial, TubeState } from "#shared/tube/state.ts";
+
+/** A trial that came out asks for a decision; one of which nobody knows when it began asks now. */
+function trialOf({ tube }: TubeQuestion): Draft[] {
+  const { trial } = tube;
+  if (trial === null) {
+    if (tube.mode !== "on a clamp trial") return [];
+    return [single("clamp trial", tube.catheter.recordedOn, [why("trial-undated")])];
+  }
+  switch (trial.state) {
+    case "running":
+      return [];
+    case "passed":
+      return [single("review", trial.recordedOn, [why("trial-passed", {}, trial.eventId)])];
+    case "failed":
+      return [single("review", trial.recordedOn, [why("trial-failed", {}, trial.eventId)])];
+  }
+}
+
+/** The next call of a trial that runs, counted in hours and not in working days: a closed day asks who covers it. */
+function trialCall({ calendar, protocol }: TubeQuestion, trial: Trial): Draft {
+  const row = protocol.calls?.trialOn ?? null;
+  const start = trial.since.precision === "day" ? trial.since.earliest : null;
+  if (row === null || start === null)
+    return single("clamp trial", trial.recordedOn, [why("trial-undated", {}, trial.eventId)]);
+  const days = row.days.toSorted((a, b) => a - b);
+  const last = days.at(-1) ?? 0;
+  const target = addDays(start, days[trial.calls] ?? last);
+  const lines = [
+    why("trial-running", { days: days.join(", "), day: start, source: row.source }, trial.eventId),
+  ];
+  if (!isOpen(target, calendar))
+    lines.push(
+      why("trial-closed-day", { day: target, covers: trial.covers, asks: row.closed }, trial.eventId),
+    );
+  return {
+    kind: "clamp trial",
+    window: { earliest: null, target, latest: addDays(start, last) },
+    why: lines,
+  };
+}
+
+export function trialDrafts(question: TubeQuestion): Draft[] {
+  const { trial } = question.tube;
+  return trial?.state === "running" ? [trialCall(question, trial)] : trialOf(question);
+}
+
+function lossLines({ eventId, lossesMl }: Balloon, { lossOverMl }: BalloonRow): Why[] {
+  const loss = lossesMl.at(-1) ?? null;
+  if (loss === null) return [why("balloon-loss-unknown", {}, eventId)];
+  return loss > lossOverMl ? [why("balloon-loss", { loss, over: lossOverMl }, eventId)] : [];
+}
+
+/** Water in the balloon: the first check in its window, then every so many days from the last. */
+export function balloonDrafts({ tube, protocol: { balloon: row } }: TubeQuestion): Draft[] {
+  const { balloon, catheter } = tube;
+  if (row === null || !hasBalloon(tube)) return [];
+  const { first, every, source } = row;
+  const lines = [why("balloon-row", { from: first.from, to: first.to, every, source })];
+  const last = balloon?.when.earliest ?? null;
+  if (balloon !== null && last !== null) {
+    const on = addDays(last, every);
+    const checked = why("balloon-last-check", { day: last }, balloon.eventId);
+    const window = { earliest: on, target: on, latest: null };
+    return [{ kind: "balloon check", window, why: [...lines, checked, ...lossLines(balloon, row)] }];
+  }
+  const start = catheter.since.earliest;
+  if (balloon !== null) return [single("balloon check", balloon.recordedOn, lines)];
+  if (start === null) return [single("balloon check", catheter.recordedOn, lines)];
+  const from = addDays(start, first.from);
+  const window = { earliest: from, target: from, latest: addDays(start, first.to) };
+  return [{ kind: "balloon check", window, why: lines }];
+}
+
+/** From which day a position of the tip counts: it may have moved with every catheter and every reposition. */
+function tipSince({ catheter, repositioned }: TubeState): Day {
+  const start = catheter.since.earliest ?? catheter.recordedOn;
+  const moved = repositioned === null ? start : (repositioned.when.earliest ?? repositioned.recordedOn);
+  return later(start, moved);
+}
+
+/** The tip's own date, beside that of the catheter. A tip that is known not to be in place asks whatever the row says. */
+export function tipDrafts({ tube, protocol }: TubeQuestion): Draft[] {
+  const { tipConfirmed, kind } = tube;
+  const seenIn = tipConfirmed === null ? undefined : known(tipConfirmed.inPlace);
+  const eventId = tube.story.findLast((line) => line.kind === "tip position")?.eventId ?? null;
+  if (tipConfirmed !== null && seenIn === false)
+    return [
+      single("tip position", tipConfirmed.when.latest ?? tube.catheter.recordedOn, [
+        why("tip-not-in-place", {}, eventId),
+      ]),
+    ];
+  const row = protocol.tips.find((tip) => tip.kind === kind);
+  if (row === undefined) return [];
+  const { within, again, source } = row;
+  const asks = (since: Day, days: number): Draft =>
+    single("tip position", addDays(since, days), [why("tip-to-confirm", { day: since, days, source })]);
+  if (tipConfirmed === null || seenIn === undefined) return [asks(tipSince(tube), within)];
+  const on = tipConfirmed.when.earliest;
+  return again === null || on === null ? [] : [asks(on, again)];
+}

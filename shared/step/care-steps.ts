@@ -1,0 +1,65 @@
+import type { ProtocolRow } from "#shared/protocol/interval-row.ts";
+import { rowFor } from "#shared/step/dated-steps.ts";
+import { type Draft, single, type TubeQuestion, why } from "#shared/step/draft.ts";
+import { tractTooYoung } from "#shared/step/tract-lines.ts";
+import { stillToFindOut } from "#shared/tube/found-out.ts";
+import type { Hospice, TubeState } from "#shared/tube/state.ts";
+import type { StepKind } from "#shared/tube/step-kinds.ts";
+
+/** A removal that was decided: by when, and what the row says against that day. */
+export function removalDrafts(question: TubeQuestion): Draft[] {
+  const { removal } = question.tube;
+  if (removal === null) return [];
+  const { by, decidedBy, reason, eventId } = removal;
+  const answer = rowFor(question);
+  const row: ProtocolRow | null = answer.found === "row" ? answer.row : null;
+  const lines = [why("removal-decided", { by, decidedBy }, eventId)];
+  if (reason !== null) lines.push(why("removal-reason", { reason }, eventId));
+  lines.push(...tractTooYoung(question, row, { act: "remove", on: by, eventId }));
+  return [{ kind: "remove", window: { earliest: null, target: by, latest: by }, why: lines }];
+}
+
+/** Handed over and not accepted: the record, with all its dates, is still this clinic's. */
+export const handoverDrafts = ({ handover }: TubeState): Draft[] =>
+  handover === null
+    ? []
+    : [
+        single("handover", handover.recordedOn, [
+          why("handed-over", { to: handover.to, person: handover.person }, handover.eventId),
+        ]),
+      ];
+
+/** What a transfer left to be found out, until the record knows it. */
+export function findOutDrafts(tube: TubeState): Draft[] {
+  const what = stillToFindOut(tube);
+  if (tube.toFindOut === null || what.length === 0) return [];
+  const { recordedOn, eventId, askWhom } = tube.toFindOut;
+  return [single("find out", recordedOn, [why("to-find-out", { what: what.join(", "), askWhom }, eventId)])];
+}
+
+const stoppable: Readonly<Record<"calls" | "exchanges", readonly StepKind[]>> = {
+  calls: ["call"],
+  exchanges: ["exchange", "remove or exchange", "review", "balloon check"],
+};
+
+/**
+ * In hospice: until somebody decides what goes on, that is asked and everything goes on. A decision holds until its day: what is stopped and
+ * would fall due by then gives way to the step that asks again on that day; what is due later stands.
+ */
+export function underHospice(drafts: readonly Draft[], hospice: Hospice | null): Draft[] {
+  if (hospice === null) return [...drafts];
+  const { decision } = hospice;
+  if (decision === null)
+    return [
+      ...drafts,
+      single("hospice", hospice.recordedOn, [why("hospice-undecided", {}, hospice.eventId)]),
+    ];
+  const { until, calls, exchanges, decidedBy, team, eventId } = decision;
+  const stopped = (kind: StepKind): boolean =>
+    (calls === "stop" && stoppable.calls.includes(kind)) ||
+    (exchanges === "stop" && stoppable.exchanges.includes(kind));
+  const falls = ({ kind, window }: Draft): boolean =>
+    stopped(kind) && (window.target ?? window.latest ?? until) <= until;
+  const line = why("hospice-decided", { until, calls, exchanges, decidedBy, team }, eventId);
+  return [...drafts.filter((draft) => !falls(draft)), single("hospice", until, [line])];
+}

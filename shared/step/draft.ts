@@ -1,0 +1,33 @@
+import type { ClinicCalendar, DayWindow } from "#shared/day/clinic-days.ts";
+import type { Day } from "#shared/day/day.ts";
+import type { Protocol } from "#shared/protocol/protocol.ts";
+import type { Why } from "#shared/step/step.ts";
+import type { Conditions } from "#shared/tube/payloads.ts";
+import type { TubeState } from "#shared/tube/state.ts";
+import type { StepKind } from "#shared/tube/step-kinds.ts";
+
+/** A step before the calendar has had its say. */
+export type Draft = { readonly kind: StepKind; readonly window: DayWindow; readonly why: readonly Why[] };
+
+/** One tube with what its steps are computed from. */
+export type TubeQuestion = {
+  readonly tube: TubeState;
+  readonly conditions: Conditions;
+  readonly under18: boolean;
+  readonly protocol: Protocol;
+  readonly calendar: ClinicCalendar;
+};
+
+export const why = (code: Why["code"], args: Why["args"] = {}, eventId: string | null = null): Why => ({
+  code,
+  args,
+  eventId,
+});
+
+export const dueOn = (on: Day): DayWindow => ({ earliest: null, target: on, latest: null });
+
+export const single = (kind: StepKind, on: Day, lines: readonly Why[]): Draft => ({
+  kind,
+  window: dueOn(on),
+  why: lines,
+});

@@ -1,0 +1,49 @@
+import { addDays, type Day } from "#shared/day/day.ts";
+import { dueOn, why } from "#shared/step/draft.ts";
+import type { Books } from "#shared/step/open-steps.ts";
+import { defaultOwner, type OpenStep, type Why } from "#shared/step/step.ts";
+import type { Pins } from "#shared/tube/event.ts";
+import type { PatientTubes } from "#shared/tube/state.ts";
+import type { StepKind } from "#shared/tube/step-kinds.ts";
+
+const NO_PINS: Pins = { protocol: 1, calendar: 1 };
+
+type Asked = { readonly kind: StepKind; readonly on: Day; readonly line: Why; readonly eventId: string };
+
+/** A step of the patient, not of one tube; its id rests on the entry that asks. */
+const ofPatient = (pins: Pins, { kind, on, line, eventId }: Asked): OpenStep => ({
+  id: `${eventId}:${kind}`,
+  tubeId: null,
+  kind,
+  ...dueOn(on),
+  dueOn: on,
+  provisional: false,
+  owner: { role: defaultOwner[kind], staffId: null },
+  ownerFrom: on,
+  escalatesOn: null,
+  physicianOn: null,
+  why: [line],
+  pins,
+});
+
+/** An inpatient's whereabouts are asked again in days; the dates of the tubes do not wait. No row asks at once. */
+function whereaboutsAsked({ whereabouts }: PatientTubes, books: Books, pins: Pins): Asked[] {
+  if (whereabouts?.place !== "inpatient") return [];
+  const row = books.protocol(pins.protocol).calls?.whereaboutsEvery ?? null;
+  const since = whereabouts.when.earliest ?? whereabouts.recordedOn;
+  const args = { where: whereabouts.where, day: since, days: row?.days ?? null, ward: row?.ward ?? null };
+  const line = why("whereabouts", { ...args, source: row?.source ?? null }, whereabouts.eventId);
+  return [{ kind: "whereabouts", on: addDays(since, row?.days ?? 0), line, eventId: whereabouts.eventId }];
+}
+
+/** What is open of the patient beside the tubes. Nothing is once the patient has died. */
+export function patientSteps(patient: PatientTubes, books: Books): OpenStep[] {
+  if (patient.died !== null) return [];
+  const open = patient.tubes.find(({ status }) => status !== "ended");
+  const pins = open?.pins ?? NO_PINS;
+  const reconciles = patient.reconciles.map(({ about, says, recordedOn, eventId }): Asked => {
+    return { kind: "reconcile", on: recordedOn, line: why("reconcile", { about, says }, eventId), eventId };
+  });
+  const asked = [...(open === undefined ? [] : whereaboutsAsked(patient, books, pins)), ...reconciles];
+  return asked.map((step) => ofPatient(pins, step));
+}
