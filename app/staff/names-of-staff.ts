@@ -1,4 +1,4 @@
-import type { NameOf } from "#shared/words/events.ts";
+import type { NameOf } from "#shared/words/sentence.ts";
 
 /** Names by id, closed accounts included: what they did stays theirs. */
 export const namesOfStaff = (

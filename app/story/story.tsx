@@ -6,7 +6,8 @@ import { may, mayUndo } from "#shared/access/may.ts";
 import type { Person } from "#shared/access/person.ts";
 import type { Zone } from "#shared/day/instant.ts";
 import { printInstant, printWhen } from "#shared/day/print-day.ts";
-import { type NameOf, storySentence } from "#shared/words/events.ts";
+import { storySentence } from "#shared/words/events.ts";
+import type { NameOf } from "#shared/words/sentence.ts";
 import styles from "./story.module.css";
 
 export type StoryEntry = Awaited<ReturnType<SignedIn["api"]["patient"]["view"]>>["story"][number];

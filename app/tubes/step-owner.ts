@@ -1,7 +1,7 @@
 import type { Day } from "#shared/day/day.ts";
 import { printDay } from "#shared/day/print-day.ts";
 import { type OpenStep, ownerOn } from "#shared/step/step.ts";
-import type { NameOf } from "#shared/words/events.ts";
+import type { NameOf } from "#shared/words/sentence.ts";
 import { ownerWords } from "#shared/words/steps.ts";
 
 /** Who has a step today: a person by name where one is named, else the role. */

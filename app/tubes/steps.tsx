@@ -12,7 +12,7 @@ import { printDay } from "#shared/day/print-day.ts";
 import { isUrgent, type OpenStep } from "#shared/step/step.ts";
 import type { TubeState } from "#shared/tube/state.ts";
 import { actLabels } from "#shared/words/acts.ts";
-import type { NameOf } from "#shared/words/events.ts";
+import type { NameOf } from "#shared/words/sentence.ts";
 import { standingBesideName, stepAsks, stepNames } from "#shared/words/steps.ts";
 import styles from "./tube.module.css";
 

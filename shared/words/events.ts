@@ -3,32 +3,22 @@ import { printLength } from "#shared/size/print-length.ts";
 import { type Fact, known } from "#shared/tube/certainty.ts";
 import { kindOf } from "#shared/tube/kind/kinds.ts";
 import { tubeTitle } from "#shared/tube/name.ts";
-import type { EventKind, Opening, Payload, Renewal } from "#shared/tube/payloads.ts";
+import type { EventKind, Opening, Renewal } from "#shared/tube/payloads.ts";
+import { careSentences, ownerName } from "#shared/words/care-events.ts";
 import { conditionNames } from "#shared/words/conditions.ts";
+import { courseSentences } from "#shared/words/course-events.ts";
 import { factPhrases, toldFact } from "#shared/words/facts.ts";
 import { printPlan } from "#shared/words/plan.ts";
-import { roleNames } from "#shared/words/roles.ts";
+import {
+  type NameOf,
+  type Part,
+  sentence,
+  type Tell,
+  toldBy,
+  wholeWords,
+  yesNo,
+} from "#shared/words/sentence.ts";
 import { stepNames } from "#shared/words/steps.ts";
-
-/** Names a member of staff by id. */
-export type NameOf = (staffId: string) => string;
-type Tell<K extends EventKind> = (payload: Payload<K>, nameOf: NameOf) => string;
-
-type Part = string | null | undefined | false;
-
-/** "Exchanged: 8 F, takes 0.035 in. Note." A head alone ends in its full stop. */
-function sentence(head: string, parts: readonly Part[], note?: string | null): string {
-  const told = parts.filter((part): part is string => typeof part === "string" && part !== "");
-  const line = told.length === 0 ? `${head}.` : `${head}: ${told.join(", ")}.`;
-  return note === null || note === undefined ? line : `${line} ${note}`;
-}
-
-const yesNo = (fact: Fact<boolean>, [yes, no, unknown]: readonly [string, string, string]): string =>
-  fact.certainty === "unknown"
-    ? unknown
-    : toldFact(fact, { what: unknown, print: (value) => (value ? yes : no), telling: "marked" });
-
-const toldBy = (who: string | null | undefined): Part => (who ? `told by ${who}` : null);
 
 const planned = (plan: Opening["plan"]): Part => (plan === null ? null : `plan: ${printPlan(plan)}`);
 
@@ -63,7 +53,7 @@ const renewed =
 
 const removed: Tell<"removed"> = ({ whole, loopReleased, byWhom, seenHow, toldBy: who }) =>
   sentence("Removed", [
-    yesNo(whole, ["whole", "not whole: a piece is left", "unknown whether whole"]),
+    yesNo(whole, wholeWords),
     yesNo(loopReleased, ["loop released", "loop not released", "unknown whether the loop was released"]),
     byWhom !== null && `by ${byWhom}`,
     seenHow,
@@ -93,10 +83,8 @@ const conditions: Tell<"conditions noted"> = ({ conditions: said, toldBy: who })
     toldBy(who),
   ]);
 
-const assigned: Tell<"step assigned"> = ({ step, owner }, nameOf) => {
-  const to = "staffId" in owner ? nameOf(owner.staffId) : roleNames[owner.role];
-  return sentence("Step given", [`"${stepNames[step]}" to ${to}`]);
-};
+const assigned: Tell<"step assigned"> = ({ step, owner }, nameOf) =>
+  sentence("Step given", [`"${stepNames[step]}" to ${ownerName(owner, nameOf)}`]);
 
 const sentences: { readonly [K in EventKind]: Tell<K> } = {
   placed: (opening) => opened("Placed", opening, []),
@@ -108,6 +96,7 @@ const sentences: { readonly [K in EventKind]: Tell<K> } = {
   checked: ({ study, finding, concerns }) => sentence("Checked", [study, ...concerns], finding),
   exchanged: renewed("Exchanged"),
   upsized: renewed("Upsized"),
+  downsized: renewed("Downsized"),
   salvaged: renewed("Salvaged through the old tract"),
   "new puncture": renewed("Replaced by a new puncture"),
   capped: ({ covers, bagAtHome }) =>
@@ -121,11 +110,7 @@ const sentences: { readonly [K in EventKind]: Tell<K> } = {
   "partly dislodged": ({ externalLength, toldBy: who, note }) =>
     sentence("Pulled back", [...factPhrases({ externalLength }, "marked", "told"), toldBy(who)], note),
   "fell out": ({ whole, toldBy: who, note }) =>
-    sentence(
-      "Fell out",
-      [yesNo(whole, ["whole", "not whole: a piece is left", "unknown whether whole"]), toldBy(who)],
-      note,
-    ),
+    sentence("Fell out", [yesNo(whole, wholeWords), toldBy(who)], note),
   "not replaced": ({ decidedBy, reason }) => sentence("Not replaced", [`decided by ${decidedBy}`], reason),
   converted: ({ opening }) => opened("Converted", opening, []),
   removed,
@@ -148,6 +133,8 @@ const sentences: { readonly [K in EventKind]: Tell<K> } = {
   amended: ({ reason }) => sentence("Amended", [], reason),
   voided: ({ reason, wrongPatient }) =>
     wrongPatient ? sentence("Voided", ["wrong patient"]) : sentence("Voided", [], reason),
+  ...courseSentences,
+  ...careSentences,
 };
 
 /** An entry as the story tells it, in the past tense. The payload is one of that kind, as its schema read it. */

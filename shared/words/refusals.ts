@@ -116,6 +116,8 @@ const sentences = {
   "time-in-future": ({ time }) => `${time} is still to come. Type the time at which it happened.`,
   "upsize-not-larger": ({ old, size }) =>
     `${size} is not larger than the ${old} in place. Check the size, or record it as an exchange.`,
+  "downsize-not-smaller": ({ old, size }) =>
+    `${size} is not smaller than the ${old} in place. Check the size, or record it as an exchange.`,
   "reason-missing": () => "Say in a few words why the entry is changed.",
   "changed-meanwhile": ({ entries }) =>
     `Somebody recorded this since you opened the form: ${entries}. Look at it, then save again; what you typed is kept.`,
@@ -134,6 +136,13 @@ const sentences = {
     "A part of this tube is still inside. Record the removal of that part; the next tube is a new record.",
   "no-pins": () =>
     "The clinic has no protocol or calendar yet, so no date can be computed. Ask the lead to set them up.",
+  "already-on-trial": () =>
+    "A clamp trial is running already. Record how it came out first, or check the date.",
+  "not-on-trial": () => "No clamp trial is running at that time. Record its start first, or check the date.",
+  "no-balloon": () =>
+    "By this record no balloon holds the tube. Note what holds it first, or choose the right tube.",
+  "role-missing": () => "This kind has no usual role: choose the role.",
+  "mode-missing": () => "This kind has no usual mode: choose the mode.",
   "patient-unknown": () => "There is no such patient. Search by name or number.",
   "number-taken": ({ issuer }) =>
     `Another patient has this number (${issuer}). Check the number; if it is the same person, open that record.`,

@@ -2,6 +2,7 @@ import { type Day, daysBetween } from "#shared/day/day.ts";
 import { printDay } from "#shared/day/print-day.ts";
 import type { OpenStep } from "#shared/step/step.ts";
 import type { OwnerRole, StepKind } from "#shared/tube/step-kinds.ts";
+import type { Role } from "#shared/tube/vocabulary.ts";
 
 /** Each kind of step, named as the act that is asked for. */
 export const stepNames = {
@@ -19,6 +20,15 @@ export const stepNames = {
   "no row": "Set a date",
   "no day left": "Find a day",
   contradiction: "Settle two entries",
+  alarm: "Alarm: look at it",
+  "clamp trial": "Clamp trial",
+  "balloon check": "Check the balloon water",
+  "tip position": "Confirm the tip",
+  handover: "Handover not accepted",
+  "find out": "Find out",
+  hospice: "Hospice: decide",
+  whereabouts: "Ask where the patient is",
+  reconcile: "Reconcile",
 } as const satisfies Record<StepKind, string>;
 
 /** What is asked of whoever has the step. */
@@ -38,7 +48,34 @@ export const stepAsks = {
   "no row": "The protocol has no row for this tube: record a plan with a date.",
   "no day left": "No open day lies in the window: book outside it or change the calendar.",
   contradiction: "Look at both entries and mend or void one.",
+  alarm: "Reach somebody, look at the tube and record the check.",
+  "clamp trial": "Call, and record how the trial comes out.",
+  "balloon check": "Draw the water back, record how much was found and what it was refilled to.",
+  "tip position": "See where the tip is and record it.",
+  handover: "Find a named person who accepts the care. Until then it is yours.",
+  "find out": "Ask whoever knows, then note the facts.",
+  hospice: "A clinician decides which calls and exchanges go on, with which team, until when.",
+  whereabouts: "Ask where the patient is, and ring the ward about the tube.",
+  reconcile: "Find which is right, then record it.",
 } as const satisfies Record<StepKind, string>;
+
+/** What a review looks at hangs on what the tube is for: low output asks for it of a collection only. */
+export const reviewAsks = {
+  collection:
+    "Right tube and cavity, patency, the last days of net, flush and character, clinical state, imaging.",
+  "drains an organ":
+    "Patency, output against the usual level, clinical state. Low output is no sign for removal.",
+  "air and fluid": "Air leak first, then volume and the film. Never clamped while it bubbles.",
+  intermittent: "Volume session by session, symptoms, the cuff and the site.",
+  internal: "The date, symptoms, and whether it is still needed.",
+  feeding: "Site, fixation, what holds it, whether it is still needed. Output is no measure.",
+  venting: "Patency, symptoms, output against the usual level. Low output is no sign for removal.",
+  "irrigation access": "Site, how the irrigation runs. What goes in is treatment, not flush.",
+} as const satisfies Record<Role, string>;
+
+/** What is asked of whoever has the step, said for the tube's role where that makes a difference. */
+export const stepAsksOf = (kind: StepKind, role: Role | null): string =>
+  kind === "review" && role !== null ? `${stepAsks.review} ${reviewAsks[role]}` : stepAsks[kind];
 
 /** Who owns a step, by its rung: 0 alone, 1 together with a physician, 2 a physician. */
 const ownerNames = {
@@ -59,6 +96,11 @@ const subjects: Partial<Record<StepKind, string>> = {
   remove: "removal",
   review: "review",
   call: "call",
+  "clamp trial": "call of the trial",
+  "balloon check": "balloon check",
+  "tip position": "tip to confirm",
+  hospice: "decision on hospice",
+  whereabouts: "asked again",
 };
 
 /** Where a step with a window stands: past latest, past its target, due, window open, or still to come. */
@@ -98,7 +140,13 @@ export function standingBesideName(step: OpenStep, today: Day): string {
     case "remove":
     case "review":
     case "call":
+    case "balloon check":
+    case "tip position":
       return windowStanding(step, today) + (step.provisional ? ", provisional" : "");
+    case "clamp trial":
+    case "hospice":
+    case "whereabouts":
+      return windowStanding(step, today);
     case "tube out":
       return `out since ${printDay(step.dueOn)}: not decided`;
     case "part out":
@@ -117,6 +165,14 @@ export function standingBesideName(step: OpenStep, today: Day): string {
       return "no open day left in the window";
     case "contradiction":
       return "two entries cannot both be true";
+    case "alarm":
+      return `alarm since ${printDay(step.dueOn)}: nobody has looked yet`;
+    case "handover":
+      return "handed over, accepted by nobody yet";
+    case "find out":
+      return "something is to be found out after a transfer";
+    case "reconcile":
+      return "two reports do not agree";
   }
 }
 

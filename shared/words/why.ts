@@ -15,7 +15,7 @@ const on = (value: Value): string =>
   typeof value === "string" && isDay(value) ? printDay(value) : String(value ?? "an unknown day");
 
 const daysOf = (name: string, days: Value): string =>
-  days === null || days === undefined ? `no ${name}` : `${name} ${days}`;
+  days === null || days === undefined ? `${name}: no row` : `${name} ${days}`;
 
 const kindName = (kind: Value): string => {
   const found = tubeKinds.find((name) => name === kind);
@@ -26,6 +26,10 @@ const stepName = (step: Value): string => {
   const found = stepKinds.find((name) => name === step);
   return found === undefined ? "this step" : stepNames[found];
 };
+
+/** What is said of something, where there is something. */
+const said = (value: Value, words: (value: string | number) => string): string =>
+  value === null || value === undefined ? "" : words(value);
 
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
@@ -60,6 +64,9 @@ const contradictions = {
   "not-out": "it was not replaced while it was still in",
   "fragment-inside": "a piece of it is still inside",
   "no-pins": "the entry names no version of the protocol",
+  "already-on-trial": "a clamp trial was started while one was running",
+  "not-on-trial": "a clamp trial came out that had not been started",
+  "no-balloon": "water was found in a balloon where no balloon holds it",
 } as const satisfies Record<ContradictionCode, string>;
 
 const contradiction = (code: Value): string =>
@@ -97,6 +104,46 @@ const sentences = {
   contradiction: ({ code }) => `Two entries cannot both be true: ${contradiction(code)}.`,
   "hard-latest": ({ by, latest }) =>
     `The plan's day, ${on(by)}, is past the row's hard limit, ${on(latest)}.`,
+  "row-note": ({ note }) => `The row says: ${note}.`,
+  "tract-too-young": ({ act, by, from, days, row }) =>
+    `On ${on(by)} the tract is younger than the ${days} days of row ${row} (from ${on(from)}): ${act === "remove" ? "not removed" : "not exchanged"} before.`,
+  "tract-age-unknown": ({ days, row }) =>
+    `Row ${row} waits for a tract of ${days} days; the day of the puncture is unknown, so it cannot be told.`,
+  "removal-decided": ({ by, decidedBy }) => `Removal decided by ${decidedBy}: by ${on(by)}.`,
+  "removal-reason": ({ reason }) => `Reason of the removal: ${reason}.`,
+  trouble: ({ trouble, level, untilReached }) =>
+    `Recorded: ${trouble}. ${capital(String(level ?? "no row: ask now"))}${said(untilReached, (act) => `. Until reached: ${act}`)}.`,
+  "balloon-loss": ({ loss, over }) =>
+    `${loss} mL less than last filled, over ${over} mL: is the balloon losing water?`,
+  "balloon-loss-unknown": () => "How much water was lost cannot be told: one of the two volumes is unknown.",
+  "balloon-losses": ({ losses, over, source }) =>
+    `Water lost at the last checks: ${losses} mL, each over ${over} mL (source ${source}).`,
+  "balloon-row": ({ from, to, every, source }) =>
+    `Balloon water: first check on day ${from} to ${to}, then every ${every} days (source ${source}).`,
+  "balloon-last-check": ({ day }) => `Last checked ${on(day)}.`,
+  "trial-running": ({ days, day, source }) =>
+    `Clamp trial since ${on(day)}: calls on days ${days} (source ${source}), closed days too. The exchange date stands.`,
+  "trial-closed-day": ({ day, covers, asks }) =>
+    `The clinic is closed on ${on(day)}: ${said(covers, (who) => `covered by ${who}`) || asks}`,
+  "trial-undated": () => "A clamp trial runs, and there is no row or no known day to count its calls from.",
+  "trial-passed": () => "The clamp trial was passed: decide what follows.",
+  "trial-failed": () => "The clamp trial failed: decide what follows.",
+  "tip-to-confirm": ({ day, days, source }) =>
+    `The tip is to be confirmed within ${days} days of ${on(day)} (source ${source}). Its date is its own.`,
+  "tip-not-in-place": () => "The tip was seen and is not in place.",
+  "handed-over": ({ to, person }) =>
+    `Handed over to ${to}${said(person, (who) => `, ${who} asked`)}. No named person has accepted it.`,
+  "to-find-out": ({ what, askWhom }) =>
+    `To be found out after the transfer: ${what}${said(askWhom, (who) => `; ask ${who}`)}.`,
+  "hospice-undecided": () =>
+    "In hospice, and no clinician has decided what goes on. Until then everything does.",
+  "hospice-decided": ({ until, calls, exchanges, decidedBy, team }) =>
+    `Decided by ${decidedBy} until ${on(until)}: calls ${calls}, exchanges ${exchanges}${said(team, (who) => `, with ${who}`)}.`,
+  inpatient: ({ where }) =>
+    `An inpatient${said(where, (ward) => ` on ${ward}`)}: the ward is rung about the tube.`,
+  whereabouts: ({ where, day, days, ward }) =>
+    `An inpatient${said(where, (place) => ` on ${place}`)} since told on ${on(day)}: asked again ${days === null ? "now, no row" : `every ${days} days`}${said(ward, (words) => `; ${words}`)}.`,
+  reconcile: ({ about, says }) => `Not agreed: ${about}. ${says}`,
 } as const satisfies Record<WhyCode, Sentence>;
 
 /** One line of a step's why, as a sentence. */
