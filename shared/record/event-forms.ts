@@ -2,7 +2,12 @@ import type { Texts } from "#shared/record/field-spec.ts";
 import type { EntryOf, FormContext, FormResult } from "#shared/record/form.ts";
 import { conditionsForm } from "#shared/record/patient/conditions-form.ts";
 import { deathForm } from "#shared/record/patient/death-form.ts";
+import { hospiceForm } from "#shared/record/patient/hospice-form.ts";
+import { reconcileAskForm, reconcileForm } from "#shared/record/patient/reconcile-forms.ts";
+import { whereaboutsForm } from "#shared/record/patient/whereabouts-form.ts";
+import { anchorsForm } from "#shared/record/tube/anchors-form.ts";
 import { assignForm } from "#shared/record/tube/assign-form.ts";
+import { balloonCheckForm } from "#shared/record/tube/balloon-check-form.ts";
 import { callForm } from "#shared/record/tube/call-form.ts";
 import { capForm, uncapForm } from "#shared/record/tube/capping-forms.ts";
 import { checkForm } from "#shared/record/tube/check-form.ts";
@@ -10,12 +15,33 @@ import { clockForm } from "#shared/record/tube/clock-form.ts";
 import { conversionForm } from "#shared/record/tube/conversion-form.ts";
 import { fellOutForm, notReplacedForm, partlyDislodgedForm } from "#shared/record/tube/dislodged-forms.ts";
 import { factsForm } from "#shared/record/tube/facts-form.ts";
+import { flushForm } from "#shared/record/tube/flush-form.ts";
+import { acceptedForm, handoverForm } from "#shared/record/tube/handover-forms.ts";
 import { openingForm } from "#shared/record/tube/opening-form.ts";
 import { planForm } from "#shared/record/tube/plan-form.ts";
 import { plannedExchangeForm } from "#shared/record/tube/planned-exchange-form.ts";
+import { removalDecisionForm } from "#shared/record/tube/removal-decision-form.ts";
 import { removalForm } from "#shared/record/tube/removal-form.ts";
-import { exchangeForm, newPunctureForm, salvageForm, upsizeForm } from "#shared/record/tube/renewal-form.ts";
+import {
+  downsizeForm,
+  exchangeForm,
+  newPunctureForm,
+  salvageForm,
+  upsizeForm,
+} from "#shared/record/tube/renewal-form.ts";
+import { repositionForm } from "#shared/record/tube/reposition-form.ts";
+import { suctionForm } from "#shared/record/tube/suction-form.ts";
 import { tipForm } from "#shared/record/tube/tip-form.ts";
+import { transferForm } from "#shared/record/tube/transfer-form.ts";
+import { trialFailedForm, trialPassedForm, trialStartForm } from "#shared/record/tube/trial-forms.ts";
+import {
+  bledForm,
+  blockedForm,
+  brokenForm,
+  infectedForm,
+  leakingForm,
+  unblockedForm,
+} from "#shared/record/tube/trouble-forms.ts";
 import { verifyForm } from "#shared/record/tube/verify-form.ts";
 import type { EventKind } from "#shared/tube/payloads.ts";
 
@@ -41,6 +67,7 @@ export const eventForms = {
   checked: checkForm,
   exchanged: exchangeForm,
   upsized: upsizeForm,
+  downsized: downsizeForm,
   salvaged: salvageForm,
   "new puncture": newPunctureForm,
   capped: capForm,
@@ -60,6 +87,28 @@ export const eventForms = {
   "conditions noted": conditionsForm,
   "step assigned": assignForm,
   called: callForm,
+  repositioned: repositionForm,
+  flushed: flushForm,
+  unblocked: unblockedForm,
+  "clamp trial started": trialStartForm,
+  "clamp trial passed": trialPassedForm,
+  "clamp trial failed": trialFailedForm,
+  "suction changed": suctionForm,
+  "balloon checked": balloonCheckForm,
+  "anchors removed": anchorsForm,
+  blocked: blockedForm,
+  leaking: leakingForm,
+  infected: infectedForm,
+  bled: bledForm,
+  broken: brokenForm,
+  "removal decided": removalDecisionForm,
+  "handed over": handoverForm,
+  "accepted elsewhere": acceptedForm,
+  transferred: transferForm,
+  "hospice decided": hospiceForm,
+  "whereabouts noted": whereaboutsForm,
+  "reconcile asked": reconcileAskForm,
+  reconciled: reconcileForm,
 } as const satisfies { readonly [K in FormKind]: Readable<Made<K>> };
 
 export const formKinds = Object.keys(eventForms) as FormKind[];

@@ -10,6 +10,9 @@ import type { OwnerRole } from "#shared/tube/step-kinds.ts";
 /** The tube that a form speaks of, as far as a form needs it. */
 export type TubeInForm = Pick<TubeState, "id" | "kind" | "side" | "concerns">;
 
+/** A tube as a form about the patient names it, by the number that it has within the patient. */
+export type NumberedTube = Pick<TubeState, "id" | "number" | "kind" | "side">;
+
 export type StaffInForm = { readonly id: string; readonly fullName: string; readonly role: OwnerRole };
 
 /** What a form is read beside. The page that shows it and the server that reads it again each make their own. */
@@ -19,6 +22,8 @@ export type FormContext = {
   readonly zone: Zone;
   /** Null where the form opens a record or concerns the patient. */
   readonly tube: TubeInForm | null;
+  /** Every tube of the patient, for a form that speaks of several; empty where a form speaks of one. */
+  readonly tubes: readonly NumberedTube[];
   /** Id and number within the patient of a record that this form opens. The server draws both; a page may pass any. */
   readonly opens: { readonly tubeId: string; readonly number: number };
   /** Who a step can be handed to by name. */

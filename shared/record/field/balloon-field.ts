@@ -23,3 +23,17 @@ export const balloonField = (words: FieldWords): FieldSpec<Fact<number> | undefi
   },
   echo: (fact) => factWords(fact, (ml) => `${ml} mL`),
 });
+
+/** The same where it has to be said, though "?" will do. `what` completes "Type ...". */
+export function neededBalloonField(words: FieldWords, what: string): FieldSpec<Fact<number>> {
+  const { read, echo, ...shown } = balloonField(words);
+  return {
+    ...shown,
+    read: (text) => {
+      const water = read(text);
+      if (!water.ok) return water;
+      return water.value === undefined ? unread("text-missing", { what }) : parsed(water.value);
+    },
+    echo,
+  };
+}

@@ -1,8 +1,10 @@
 import { describe, expect, it } from "vitest";
+import { kindOf, tubeKinds } from "#shared/tube/kind/kinds.ts";
 import { kindField } from "./kind-field.ts";
 import { sideField } from "./side-field.ts";
 
 const kind = kindField({ label: "Kind" });
+const everyKind = tubeKinds.map((name) => kindOf(name).name).join(", ");
 const side = sideField({ label: "Side" });
 
 describe("the kind, by name or short form", () => {
@@ -15,6 +17,18 @@ describe("the kind, by name or short form", () => {
     ["double j", "ureteral stent", null, "Ureteral stent"],
     ["nephrour", "nephroureteral catheter", null, "Nephroureteral catheter"],
     ["absc", "abscess drain", null, "Abscess drain"],
+    ["perc chole", "cholecystostomy", null, "Cholecystostomy"],
+    ["IEBD R", "internal-external biliary drain", "right", "Right internal-external biliary drain"],
+    ["PEG", "bumper gastrostomy", null, "Bumper gastrostomy"],
+    ["GJ", "gastrojejunostomy", null, "Gastrojejunostomy"],
+    ["j tube", "jejunostomy", null, "Jejunostomy"],
+    ["SPC", "suprapubic catheter", null, "Suprapubic catheter"],
+    ["chest tube l", "chest tube", "left", "Left chest tube"],
+    ["seroma", "lymphocele drain", null, "Lymphocele or seroma drain"],
+    ["venting peg", "venting gastrostomy", null, "Venting gastrostomy"],
+    ["ascites drain", "tunnelled peritoneal drain", null, "Tunnelled peritoneal drain"],
+    ["conduit l", "conduit catheter", "left", "Left retrograde catheter through a conduit"],
+    ["other", "other", null, "Other tube"],
     ["pcn l", "nephrostomy", "left", "Left nephrostomy"],
     ["R pcn", "nephrostomy", "right", "Right nephrostomy"],
     ["left  JJ", "ureteral stent", "left", "Left ureteral stent"],
@@ -27,9 +41,11 @@ describe("the kind, by name or short form", () => {
 
   it.each([
     ["", "text-missing", undefined],
-    ["hose", "word-unknown", "nephrostomy, nephroureteral catheter, ureteral stent, abscess drain"],
+    ["hose", "word-unknown", everyKind],
     ["nephro", "word-unclear", "nephrostomy, nephroureteral catheter"],
-    ["l", "word-unknown", "nephrostomy, nephroureteral catheter, ureteral stent, abscess drain"],
+    ["l", "word-unknown", everyKind],
+    ["g tube", "word-unclear", "balloon gastrostomy, loop gastrostomy, bumper gastrostomy"],
+    ["PTBD", "word-unclear", "external biliary drain, internal-external biliary drain"],
   ])("%j is refused: %s", (text, code, choices) => {
     const read = kind.read(text);
     expect(read).toMatchObject({ ok: false, refusal: { code } });

@@ -14,6 +14,11 @@ const kindWords: readonly Word<TubeKind>[] = tubeKinds.map((kind) => {
   return { value: kind, words: [name, ...shortForms] };
 });
 
+const kindNames = tubeKinds.map((kind) => kindOf(kind).name).join(", ");
+
+const isSide = (text: string): boolean =>
+  sideWords.some(({ words }) => words.includes(text.trim().toLowerCase()));
+
 /** A side as a whole word only: the "t" of "tube" is none. */
 function takeSide(text: string): { readonly rest: string; readonly side: Side | null } {
   const tokens = text.trim().split(/\s+/);
@@ -29,12 +34,14 @@ const capital = (text: string): string => text.charAt(0).toUpperCase() + text.sl
 
 /** A kind by its name or a short form in any case, or by a beginning that only one kind has; a side may stand with it. */
 export const kindField = (words: FieldWords): FieldSpec<TypedKind> => ({
-  hint: "nephrostomy or pcn, nephroureteral, stent or jj, abscess drain; the side may follow: pcn l",
+  hint: "pcn, jj, abscess drain, chole, peg, gj, spc, chest tube, other; the side may follow: pcn l",
   ...words,
   read: (text) => {
     if (text.trim() === "")
       return unread("text-missing", { what: "the kind of tube, like pcn or abscess drain" });
     const { rest, side } = takeSide(text);
+    // A side alone is no beginning of a kind: the "l" of left is none of "lymphocele".
+    if (isSide(rest)) return unread("word-unknown", { text: rest.trim(), choices: kindNames });
     const kind = matchWord(rest, kindWords);
     return kind.ok ? parsed({ kind: kind.value, side }) : kind;
   },

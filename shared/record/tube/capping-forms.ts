@@ -30,7 +30,7 @@ export const uncapForm = form({
       {
         label: "Now",
         what: "what the tube runs to now",
-        initial: context.tube === null ? "to bag" : kindOf(context.tube.kind).mode,
+        initial: (context.tube === null ? null : kindOf(context.tube.kind).mode) ?? "to bag",
       },
       choicesOf(openModes),
     ),

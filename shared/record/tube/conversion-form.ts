@@ -5,10 +5,10 @@ import { sideField } from "#shared/record/field/side-field.ts";
 import { whenField } from "#shared/record/field/when-field.ts";
 import { type EntryOf, type FormContext, form } from "#shared/record/form.ts";
 import { SIZE_HINT } from "#shared/record/tube/fact-fields.ts";
-import { openingDetails, openingOf, sideRefusals } from "#shared/record/tube/opening-fields.ts";
+import { openingDetails, openingOf, openingRefusals } from "#shared/record/tube/opening-fields.ts";
 
 /** The side goes along with the tract unless another is typed. */
-const carried = <V extends Parameters<typeof sideRefusals>[0]>(values: V, { tube }: FormContext): V => {
+const carried = <V extends Parameters<typeof openingRefusals>[0]>(values: V, { tube }: FormContext): V => {
   const typed = values.side !== undefined || values.kind.side !== null;
   return typed || tube === null ? values : { ...values, side: tube.side };
 };
@@ -23,7 +23,7 @@ export const conversionForm = form({
     side: sideField({ label: "Side", hint: "blank: as before", detail: true }),
     ...openingDetails(),
   }),
-  check: (values, context) => sideRefusals(carried(values, context)),
+  check: (values, context) => openingRefusals(carried(values, context)),
   entry: (values, context): EntryOf<"converted"> => ({
     kind: "converted",
     ...values.when,

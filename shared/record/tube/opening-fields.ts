@@ -34,8 +34,10 @@ type TypedOpening = TypedFacts & {
   readonly mode: Mode | undefined;
 };
 
+type Sided = Pick<TypedOpening, "kind" | "side">;
+
 /** The side from its own field or beside the kind; two that differ, or none where the kind needs one, are refused. */
-export function sideRefusals({ kind, side }: Pick<TypedOpening, "kind" | "side">): readonly Refusal[] {
+function sideRefusals({ kind, side }: Sided): readonly Refusal[] {
   const typed = side !== undefined && side.certainty !== "unknown" ? side.value : null;
   if (kind.side !== null && side !== undefined && typed !== kind.side)
     return [{ code: "side-differs", field: "side", args: { kind: kind.side, side: typed ?? "unknown" } }];
@@ -44,25 +46,52 @@ export function sideRefusals({ kind, side }: Pick<TypedOpening, "kind" | "side">
   return kindOf(kind.kind).sided && (none || unsided) ? [{ code: "side-missing", field: "side" }] : [];
 }
 
-const sideOf = ({ kind, side }: Pick<TypedOpening, "kind" | "side">): Fact<Side> => {
+type Setting = Pick<TypedOpening, "kind" | "role" | "mode">;
+
+/** Role and mode, typed or usual for the kind; null where the kind has no usual one and nobody said. */
+const settingOf = ({ kind, role, mode }: Setting) => ({
+  role: role ?? kindOf(kind.kind).role,
+  mode: mode ?? kindOf(kind.kind).mode,
+});
+
+/** A kind without a usual role or mode has them asked: every rule hangs on them, so they are never guessed. */
+function settingRefusals(typed: Setting): readonly Refusal[] {
+  const { role, mode } = settingOf(typed);
+  const refusals: Refusal[] = [];
+  if (role === null) refusals.push({ code: "role-missing", field: "role" });
+  if (mode === null) refusals.push({ code: "mode-missing", field: "mode" });
+  return refusals;
+}
+
+/** What a record that opens must say beside what its fields read. */
+export const openingRefusals = (typed: Setting & Sided): readonly Refusal[] => [
+  ...sideRefusals(typed),
+  ...settingRefusals(typed),
+];
+
+const sideOf = ({ kind, side }: Sided): Fact<Side> => {
   if (side !== undefined) return side;
   return kind.side === null ? unknownFact : { certainty: "confirmed", value: kind.side };
 };
 
-/** What a record opens with. What another place says is reported; what is blank is unknown, or usual for the kind. */
+/**
+ * What a record opens with. What another place says is reported; what is blank is unknown, or usual for the kind. Comes after
+ * `openingRefusals` found nothing to mend.
+ */
 export function openingOf(
   typed: TypedOpening,
   { number, toldByOthers }: { readonly number: number; readonly toldByOthers: boolean },
 ): Opening {
   const { kind } = typed.kind;
-  const usual = kindOf(kind);
+  const { role, mode } = settingOf(typed);
+  if (role === null || mode === null) throw new Error(`"${kind}" opens without a role or a mode`);
   return {
     kind,
-    role: typed.role ?? usual.role,
-    mode: typed.mode ?? usual.mode,
+    role,
+    mode,
     number,
     side: sourced(sideOf(typed), toldByOthers),
-    organ: typed.organ ?? usual.organ,
+    organ: typed.organ ?? kindOf(kind).organ,
     route: typed.route,
     cavity: typed.cavity,
     indication: typed.indication,

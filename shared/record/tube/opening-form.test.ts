@@ -229,3 +229,23 @@ it("opens in the kind; the five fields stand first", () => {
     "plan",
   ]);
 });
+
+describe("a tube that is none of the kinds", () => {
+  const other = { kind: "other", side: "l", size: "10f" };
+
+  it("asks its role and its mode: neither is guessed", () => {
+    expect(codes(other)).toEqual([
+      ["role", "role-missing"],
+      ["mode", "mode-missing"],
+    ]);
+    expect(codes({ ...other, role: "collection" })).toEqual([["mode", "mode-missing"]]);
+    expect(codes({ ...other, mode: "to bag" })).toEqual([["role", "role-missing"]]);
+  });
+
+  it("opens with both", () => {
+    expect(read({ ...other, role: "collection", mode: "to bag" })).toMatchObject({
+      ok: true,
+      entry: { payload: { kind: "other", role: "collection", mode: "to bag" } },
+    });
+  });
+});

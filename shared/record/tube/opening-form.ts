@@ -9,7 +9,7 @@ import { optionalWhenField, whenField } from "#shared/record/field/when-field.ts
 import type { FieldSpec } from "#shared/record/field-spec.ts";
 import { type EntryOf, type FormContext, form } from "#shared/record/form.ts";
 import { SIZE_HINT } from "#shared/record/tube/fact-fields.ts";
-import { openingDetails, openingOf, sideRefusals } from "#shared/record/tube/opening-fields.ts";
+import { openingDetails, openingOf, openingRefusals } from "#shared/record/tube/opening-fields.ts";
 
 /** Where the tube came from: null when it was placed here, `place` null when it came from a place that nobody knows. */
 type CameFrom = { readonly place: string | null } | null;
@@ -49,7 +49,7 @@ export const openingForm = form({
   }),
   check: (values) => {
     const { from, tractSince, when } = values;
-    const refusals = [...sideRefusals(values)];
+    const refusals = [...openingRefusals(values)];
     if (tractSince === undefined) return refusals;
     if (from === null)
       refusals.push({

@@ -8,20 +8,21 @@ import { type EntryOf, type FormContext, form } from "#shared/record/form.ts";
 import { factFields, factsOf, SIZE_HINT } from "#shared/record/tube/fact-fields.ts";
 import type { TubeFacts } from "#shared/tube/facts.ts";
 
-export type RenewalKind = "exchanged" | "upsized" | "salvaged" | "new puncture";
+export type RenewalKind = "exchanged" | "upsized" | "downsized" | "salvaged" | "new puncture";
 
 const dateLabels = {
   exchanged: "Exchanged on",
   upsized: "Upsized on",
+  downsized: "Downsized on",
   salvaged: "Salvaged on",
   "new puncture": "New puncture on",
 } as const satisfies Record<RenewalKind, string>;
 
-/** An upsize says its size, though it may be unknown; the others keep the size that stood unless one is typed. */
+/** An upsize or a downsize says its size, though it may be unknown; the others keep the size that stood unless one is typed. */
 function sizeField(kind: RenewalKind): FieldSpec<TubeFacts["size"]> {
   const words = { label: "Size", hint: `blank: as before; ${SIZE_HINT}` };
   const optional = optionalLengthField(words, "tube outside");
-  if (kind !== "upsized") return optional;
+  if (kind !== "upsized" && kind !== "downsized") return optional;
   const needed = { label: "New size", hint: SIZE_HINT };
   return { ...optional, ...needed, read: lengthField(needed, "tube outside").read };
 }
@@ -56,6 +57,7 @@ const renewalForm = <K extends RenewalKind>(kind: K) =>
 
 export const exchangeForm = renewalForm("exchanged");
 export const upsizeForm = renewalForm("upsized");
+export const downsizeForm = renewalForm("downsized");
 export const salvageForm = renewalForm("salvaged");
 export const newPunctureForm = renewalForm("new puncture");
 
