@@ -22,6 +22,7 @@ const forms: { readonly [K in FormKind]: ComponentType<EventFormProps> } = {
   checked: dynamic(() => import("#shared/record/tube/check-form.ts").then((m) => shown(m.checkForm))),
   exchanged: dynamic(() => import("#shared/record/tube/renewal-form.ts").then((m) => shown(m.exchangeForm))),
   upsized: dynamic(() => import("#shared/record/tube/renewal-form.ts").then((m) => shown(m.upsizeForm))),
+  downsized: dynamic(() => import("#shared/record/tube/renewal-form.ts").then((m) => shown(m.downsizeForm))),
   salvaged: dynamic(() => import("#shared/record/tube/renewal-form.ts").then((m) => shown(m.salvageForm))),
   "new puncture": dynamic(() =>
     import("#shared/record/tube/renewal-form.ts").then((m) => shown(m.newPunctureForm)),
@@ -57,6 +58,60 @@ const forms: { readonly [K in FormKind]: ComponentType<EventFormProps> } = {
     import("#shared/record/tube/assign-form.ts").then((m) => shown(m.assignForm)),
   ),
   called: dynamic(() => import("#shared/record/tube/call-form.ts").then((m) => shown(m.callForm))),
+  repositioned: dynamic(() =>
+    import("#shared/record/tube/reposition-form.ts").then((m) => shown(m.repositionForm)),
+  ),
+  flushed: dynamic(() => import("#shared/record/tube/flush-form.ts").then((m) => shown(m.flushForm))),
+  unblocked: dynamic(() =>
+    import("#shared/record/tube/trouble-forms.ts").then((m) => shown(m.unblockedForm)),
+  ),
+  "clamp trial started": dynamic(() =>
+    import("#shared/record/tube/trial-forms.ts").then((m) => shown(m.trialStartForm)),
+  ),
+  "clamp trial passed": dynamic(() =>
+    import("#shared/record/tube/trial-forms.ts").then((m) => shown(m.trialPassedForm)),
+  ),
+  "clamp trial failed": dynamic(() =>
+    import("#shared/record/tube/trial-forms.ts").then((m) => shown(m.trialFailedForm)),
+  ),
+  "suction changed": dynamic(() =>
+    import("#shared/record/tube/suction-form.ts").then((m) => shown(m.suctionForm)),
+  ),
+  "balloon checked": dynamic(() =>
+    import("#shared/record/tube/balloon-check-form.ts").then((m) => shown(m.balloonCheckForm)),
+  ),
+  "anchors removed": dynamic(() =>
+    import("#shared/record/tube/anchors-form.ts").then((m) => shown(m.anchorsForm)),
+  ),
+  blocked: dynamic(() => import("#shared/record/tube/trouble-forms.ts").then((m) => shown(m.blockedForm))),
+  leaking: dynamic(() => import("#shared/record/tube/trouble-forms.ts").then((m) => shown(m.leakingForm))),
+  infected: dynamic(() => import("#shared/record/tube/trouble-forms.ts").then((m) => shown(m.infectedForm))),
+  bled: dynamic(() => import("#shared/record/tube/trouble-forms.ts").then((m) => shown(m.bledForm))),
+  broken: dynamic(() => import("#shared/record/tube/trouble-forms.ts").then((m) => shown(m.brokenForm))),
+  "removal decided": dynamic(() =>
+    import("#shared/record/tube/removal-decision-form.ts").then((m) => shown(m.removalDecisionForm)),
+  ),
+  "handed over": dynamic(() =>
+    import("#shared/record/tube/handover-forms.ts").then((m) => shown(m.handoverForm)),
+  ),
+  "accepted elsewhere": dynamic(() =>
+    import("#shared/record/tube/handover-forms.ts").then((m) => shown(m.acceptedForm)),
+  ),
+  transferred: dynamic(() =>
+    import("#shared/record/tube/transfer-form.ts").then((m) => shown(m.transferForm)),
+  ),
+  "hospice decided": dynamic(() =>
+    import("#shared/record/patient/hospice-form.ts").then((m) => shown(m.hospiceForm)),
+  ),
+  "whereabouts noted": dynamic(() =>
+    import("#shared/record/patient/whereabouts-form.ts").then((m) => shown(m.whereaboutsForm)),
+  ),
+  "reconcile asked": dynamic(() =>
+    import("#shared/record/patient/reconcile-forms.ts").then((m) => shown(m.reconcileAskForm)),
+  ),
+  reconciled: dynamic(() =>
+    import("#shared/record/patient/reconcile-forms.ts").then((m) => shown(m.reconcileForm)),
+  ),
 };
 
 /** The form of this kind. */

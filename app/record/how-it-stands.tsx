@@ -3,7 +3,8 @@ import type { StoryEntry } from "#app/story/story.tsx";
 import type { Day } from "#shared/day/day.ts";
 import { printWhen } from "#shared/day/print-day.ts";
 import type { OpenStep } from "#shared/step/step.ts";
-import { type NameOf, storySentence } from "#shared/words/events.ts";
+import { storySentence } from "#shared/words/events.ts";
+import type { NameOf } from "#shared/words/sentence.ts";
 import { standingBesideName, stepNames } from "#shared/words/steps.ts";
 import styles from "./how-it-stands.module.css";
 

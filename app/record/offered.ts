@@ -1,4 +1,5 @@
 import type { TubeForm } from "#app/record/procedures.ts";
+import { hasBalloon } from "#shared/tube/has-balloon.ts";
 import { kindOf } from "#shared/tube/kind/kinds.ts";
 import type { TubeState } from "#shared/tube/state.ts";
 import type { StepKind } from "#shared/tube/step-kinds.ts";
@@ -6,7 +7,7 @@ import type { StepKind } from "#shared/tube/step-kinds.ts";
 /** The one form that a step most likely ends in. */
 export const formOfStep = {
   "tube out": "salvaged",
-  "part out": "exchanged",
+  "part out": "repositioned",
   exchange: "exchanged",
   "remove or exchange": "plan recorded",
   remove: "removed",
@@ -19,25 +20,68 @@ export const formOfStep = {
   "no row": "plan recorded",
   "no day left": "plan recorded",
   contradiction: null,
+  alarm: "checked",
+  "clamp trial": "clamp trial passed",
+  "balloon check": "balloon checked",
+  "tip position": "tip position",
+  handover: "accepted elsewhere",
+  "find out": "facts noted",
+  hospice: null,
+  whereabouts: null,
+  reconcile: null,
 } as const satisfies Record<StepKind, TubeForm | null>;
 
 /** Forms that answer one question, under its word. */
 export type FormGroup = { readonly word: string; readonly forms: readonly TubeForm[] };
 
-type Offered = Pick<TubeState, "status" | "kind" | "mode" | "unverified">;
+type Offered = Pick<TubeState, "status" | "kind" | "mode" | "retention" | "unverified">;
 
-const said: FormGroup = { word: "Said and given", forms: ["called", "step assigned"] };
+const said: FormGroup = {
+  word: "Said and given",
+  forms: ["called", "step assigned", "transferred", "handed over", "accepted elsewhere"],
+};
 
-/** A cap and what happens at the skin hang on a part outside. */
-function whileIn({ kind, mode, unverified }: Offered): readonly FormGroup[] {
-  const { outside } = kindOf(kind);
-  const cap: readonly TubeForm[] = outside ? [mode === "capped" ? "uncapped" : "capped"] : [];
-  const told: readonly TubeForm[] = unverified === null ? [] : ["verified"];
+/** What shuts a tube, or opens it again. */
+function shutting(mode: TubeState["mode"]): readonly TubeForm[] {
+  if (mode === "on a clamp trial") return ["clamp trial passed", "clamp trial failed", "uncapped"];
+  return [mode === "capped" ? "uncapped" : "capped", "clamp trial started"];
+}
+
+/** A cap, a flush and what happens at the skin hang on a part outside; water on a balloon. */
+function whileIn(tube: Offered): readonly FormGroup[] {
+  const outside = <F extends TubeForm>(...forms: readonly F[]): readonly F[] =>
+    kindOf(tube.kind).outside ? forms : [];
+  const told: readonly TubeForm[] = tube.unverified === null ? [] : ["verified"];
+  const water: readonly TubeForm[] = hasBalloon(tube) ? ["balloon checked"] : [];
   return [
-    { word: "Done", forms: ["exchanged", "upsized", "converted", ...cap, "removed"] },
-    { word: "Happened", forms: ["fell out", "partly dislodged"] },
+    {
+      word: "Done",
+      forms: [
+        "exchanged",
+        "upsized",
+        "downsized",
+        "converted",
+        "repositioned",
+        ...outside("flushed", "unblocked", ...shutting(tube.mode), "suction changed"),
+        ...water,
+        ...outside("anchors removed"),
+        "removed",
+      ],
+    },
+    {
+      word: "Happened",
+      forms: [
+        "fell out",
+        "partly dislodged",
+        "blocked",
+        ...outside("leaking"),
+        "infected",
+        "bled",
+        "broken",
+      ],
+    },
     { word: "Seen", forms: [...told, "checked", "tip position", "facts noted", "clock dated"] },
-    { word: "Planned", forms: ["exchange planned", "plan recorded"] },
+    { word: "Planned", forms: ["exchange planned", "plan recorded", "removal decided"] },
     said,
   ];
 }
@@ -48,11 +92,12 @@ export const afterOut: readonly TubeForm[] = ["salvaged", "new puncture", "not r
 /** What may be recorded of a tube, the likeliest first, by whether it is in. */
 export function offeredForms(tube: Offered): readonly FormGroup[] {
   const noted: FormGroup = { word: "Seen", forms: ["facts noted"] };
+  const siteOnly: FormGroup = { word: "Happened", forms: ["infected", "bled", "broken"] };
   switch (tube.status) {
     case "in":
       return whileIn(tube);
     case "out, undecided":
-      return [{ word: "How it goes on", forms: afterOut }, noted, said];
+      return [{ word: "How it goes on", forms: afterOut }, siteOnly, noted, said];
     case "removal not confirmed":
       return [{ word: "Done", forms: ["verified", "removed"] }, noted, said];
     case "fragment retained":

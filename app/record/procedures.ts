@@ -7,6 +7,7 @@ export const tubeProcedures = {
   checked: "checked",
   exchanged: "exchanged",
   upsized: "upsized",
+  downsized: "downsized",
   salvaged: "salvaged",
   "new puncture": "newPuncture",
   capped: "capped",
@@ -24,6 +25,24 @@ export const tubeProcedures = {
   "exchange planned": "exchangePlanned",
   "step assigned": "stepAssigned",
   called: "called",
+  repositioned: "repositioned",
+  flushed: "flushed",
+  unblocked: "unblocked",
+  "clamp trial started": "clampTrialStarted",
+  "clamp trial passed": "clampTrialPassed",
+  "clamp trial failed": "clampTrialFailed",
+  "suction changed": "suctionChanged",
+  "balloon checked": "balloonChecked",
+  "anchors removed": "anchorsRemoved",
+  blocked: "blocked",
+  leaking: "leaking",
+  infected: "infected",
+  bled: "bled",
+  broken: "broken",
+  "removal decided": "removalDecided",
+  "handed over": "handedOver",
+  "accepted elsewhere": "acceptedElsewhere",
+  transferred: "transferred",
 } as const satisfies Partial<Record<FormKind, string>>;
 export type TubeForm = keyof typeof tubeProcedures;
 
@@ -32,6 +51,10 @@ export const patientProcedures = {
   placed: "tube",
   "conditions noted": "conditions",
   died: "died",
+  "hospice decided": "hospiceDecided",
+  "whereabouts noted": "whereaboutsNoted",
+  "reconcile asked": "reconcileAsked",
+  reconciled: "reconciled",
 } as const satisfies Partial<Record<FormKind, string>>;
 export type PatientForm = keyof typeof patientProcedures;
 

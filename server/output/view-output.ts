@@ -17,7 +17,7 @@ import type { TubeState } from "#shared/tube/state.ts";
 /** A flush counts as ordered when the order says so; with no order recorded, when the kind's example has one. */
 export const flushIsOrdered = (tube: TubeState): boolean =>
   tube.flushOrder.certainty === "unknown"
-    ? kindOf(tube.kind).flushOrder !== null
+    ? kindOf(tube.kind).flush !== null
     : tube.flushOrder.value.toLowerCase() !== "none";
 
 /** The instant of the placement, where its clock time is known: half a day more or less would change a first rate. */

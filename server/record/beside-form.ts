@@ -6,7 +6,7 @@ import { dayAt } from "#shared/day/instant.ts";
 import type { FormContext } from "#shared/record/form.ts";
 
 /** What any form is read beside at this moment, apart from its tube: the clinic's clock, and who can take a step by name. */
-export function besideForm(db: Database): Omit<FormContext, "tube" | "opens"> {
+export function besideForm(db: Database): Omit<FormContext, "tube" | "tubes" | "opens"> {
   const { zone } = clinicOf(db);
   const at = now(db);
   const staff = allStaff(db)

@@ -6,6 +6,7 @@ import { loadRecord } from "#server/record/load-record.ts";
 import { dayAt, type Instant } from "#shared/day/instant.ts";
 import { DomainError } from "#shared/errors/refusal.ts";
 import type { FormContext } from "#shared/record/form.ts";
+import { numberedTubes } from "#shared/record/numbered-tubes.ts";
 import { fold } from "#shared/tube/fold.ts";
 
 export type About = { readonly patientId: string | null; readonly tubeId: string | null };
@@ -21,6 +22,7 @@ export function formContext(db: Database, at: Instant, { patientId, tubeId }: Ab
     now: at,
     zone,
     tube,
+    tubes: numberedTubes(tubes),
     opens: { tubeId: newId(), number: Math.max(0, ...tubes.map(({ number }) => number)) + 1 },
     staff: allStaff(db).filter(({ closedAt }) => closedAt === null),
   };

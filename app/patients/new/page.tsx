@@ -15,7 +15,12 @@ export default async function NewPatientPage(): Promise<ReactNode> {
     <PageFrame frame={frame} heading="Who is the patient?" here="Patients">
       {may(person, "patient.register") ? (
         <PatientRecordForm
-          context={{ ...(await api.record.beside()), tube: null, opens: { tubeId: "", number: 0 } }}
+          context={{
+            ...(await api.record.beside()),
+            tube: null,
+            tubes: [],
+            opens: { tubeId: "", number: 0 },
+          }}
           draft={await api.draft.load({ form: "patient.register", subject: "" })}
           corrects={null}
         />

@@ -28,7 +28,12 @@ export default async function IdentityPage({ params }: IdentityPageProps): Promi
     >
       {may(person, "patient.correct") ? (
         <PatientRecordForm
-          context={{ ...(await api.record.beside()), tube: null, opens: { tubeId: "", number: 0 } }}
+          context={{
+            ...(await api.record.beside()),
+            tube: null,
+            tubes: [],
+            opens: { tubeId: "", number: 0 },
+          }}
           draft={await api.draft.load({ form: "patient.correct", subject: patientId })}
           corrects={{
             patientId,

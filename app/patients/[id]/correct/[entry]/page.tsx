@@ -9,6 +9,7 @@ import { NotForYou } from "#app/record/not-for-you.tsx";
 import { namesOfStaff } from "#app/staff/names-of-staff.ts";
 import { PageFrame } from "#app/ui/page-frame.tsx";
 import { may } from "#shared/access/may.ts";
+import { numberedTubes } from "#shared/record/numbered-tubes.ts";
 import { tubeName } from "#shared/tube/name.ts";
 import { storySentence } from "#shared/words/events.ts";
 
@@ -53,7 +54,12 @@ export default async function CorrectPage({ params }: CorrectPageProps): Promise
         kind={kind}
         patientId={patientId}
         tubeId={tubeId}
-        context={{ ...(await api.record.beside()), tube, opens: { tubeId: "", number: 0 } }}
+        context={{
+          ...(await api.record.beside()),
+          tube,
+          tubes: numberedTubes(state.tubes),
+          opens: { tubeId: "", number: 0 },
+        }}
         lastSeen={state.lastSeq}
         draft={await api.draft.load({ form: "record.amended", subject: eventId })}
         leaveTo={leaveTo}

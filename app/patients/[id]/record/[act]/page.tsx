@@ -10,6 +10,7 @@ import { NotForYou } from "#app/record/not-for-you.tsx";
 import { mayRecord, patientFormOf, slugOf } from "#app/record/procedures.ts";
 import { namesOfStaff } from "#app/staff/names-of-staff.ts";
 import { PageFrame } from "#app/ui/page-frame.tsx";
+import { numberedTubes } from "#shared/record/numbered-tubes.ts";
 import { actLabels } from "#shared/words/acts.ts";
 
 export const metadata: Metadata = { title: "Record - Dwellbook" };
@@ -39,7 +40,12 @@ export default async function RecordPatientPage({ params }: RecordPatientPagePro
           kind={kind}
           patientId={patientId}
           tubeId={null}
-          context={{ ...(await api.record.beside()), tube: null, opens: { tubeId: "", number: 0 } }}
+          context={{
+            ...(await api.record.beside()),
+            tube: null,
+            tubes: numberedTubes(state.tubes),
+            opens: { tubeId: "", number: 0 },
+          }}
           lastSeen={state.lastSeq}
           draft={await api.draft.load({ form: `record.${slugOf(kind)}`, subject: patientId })}
           leaveTo={leaveTo}

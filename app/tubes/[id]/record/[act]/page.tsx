@@ -45,6 +45,7 @@ export default async function RecordTubePage({ params }: RecordTubePageProps): P
           context={{
             ...(await api.record.beside()),
             tube: { id, kind: tube.kind, side, concerns },
+            tubes: [],
             opens: { tubeId: "", number: 0 },
           }}
           lastSeen={view.lastSeen}
