@@ -16,6 +16,7 @@ export const formContext = (overrides: Partial<FormContext> = {}): FormContext =
   now: instant(Date.parse("2026-11-06T15:30Z")),
   zone: zone("Europe/London"),
   tube: leftNephrostomy,
+  tubes: [],
   opens: { tubeId: "tube-2", number: 2 },
   staff: [
     { id: "staff-nurse", fullName: "Tansy Nurseworth", role: "nurse" },

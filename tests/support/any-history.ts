@@ -3,7 +3,7 @@ import { addDays, type Day, day } from "#shared/day/day.ts";
 import { confirmed, type Fact, unknownFact } from "#shared/tube/certainty.ts";
 import type { TubeEvent } from "#shared/tube/event.ts";
 import { tubeKinds } from "#shared/tube/kind/kinds.ts";
-import { sides } from "#shared/tube/vocabulary.ts";
+import { findOuts, goingOn, reconcileAbouts, sides, whereabouts } from "#shared/tube/vocabulary.ts";
 import * as make from "#tests/support/factories.ts";
 
 /**
@@ -29,6 +29,7 @@ const anyYesNo: fc.Arbitrary<Fact<boolean>> = fc.constantFrom(
     value: true,
   },
 );
+const anyWater: fc.Arbitrary<Fact<number>> = fc.constantFrom(confirmed(10), confirmed(8), unknownFact);
 const anyPlan = fc.option(fc.record({ act: fc.constantFrom("exchange", "remove", "review"), by: anyDay }), {
   freq: 2,
 });
@@ -62,7 +63,11 @@ const openingEntry = fc.oneof(
 
 const tubeEntry = fc.oneof(
   fc
-    .tuple(said, renews, fc.constantFrom(make.exchanged, make.upsized, make.salvaged, make.newPuncture))
+    .tuple(
+      said,
+      renews,
+      fc.constantFrom(make.exchanged, make.upsized, make.downsized, make.salvaged, make.newPuncture),
+    )
     .map(([of, by, word]) => word({ ...of, ...by })),
   fc
     .tuple(
@@ -80,6 +85,20 @@ const tubeEntry = fc.oneof(
         make.called,
         make.datesConfirmed,
         make.exchangePlanned,
+        make.repositioned,
+        make.flushed,
+        make.unblocked,
+        make.trialStarted,
+        make.trialPassed,
+        make.trialFailed,
+        make.suctionChanged,
+        make.anchorsRemoved,
+        make.blocked,
+        make.leaking,
+        make.infected,
+        make.bled,
+        make.handedOver,
+        make.acceptedElsewhere,
       ),
     )
     .map(([of, word]) => word(of)),
@@ -87,6 +106,13 @@ const tubeEntry = fc.oneof(
   fc
     .tuple(said, anyYesNo, fc.constantFrom(null, "the ward"))
     .map(([of, whole, toldBy]) => make.removed({ ...of, whole, toldBy })),
+  fc.tuple(said, anyYesNo).map(([of, fragmentInside]) => make.broken({ ...of, fragmentInside })),
+  fc.tuple(said, anyYesNo).map(([of, inPlace]) => make.tipPosition({ ...of, inPlace })),
+  fc
+    .tuple(said, anyWater, anyWater)
+    .map(([of, found, refilled]) => make.balloonChecked({ ...of, found, refilled })),
+  fc.tuple(said, anyDay).map(([of, by]) => make.removalDecided({ ...of, by })),
+  fc.tuple(said, fc.subarray([...findOuts])).map(([of, findOut]) => make.transferred({ ...of, findOut })),
   fc.tuple(said, anyDate).map(([of, since]) => make.clockDated({ ...of, since })),
   fc.tuple(said, anyDay).map(([of, by]) => make.planRecorded({ ...of, act: "remove", by })),
 );
@@ -99,7 +125,25 @@ const patientEntry = fc.oneof(
   fc
     .tuple(said, anyYesNo)
     .map(([of, pregnancy]) =>
-      make.conditionsNoted({ ...of, conditions: { pregnancy, stoneFormer: pregnancy } }),
+      make.conditionsNoted({ ...of, conditions: { pregnancy, stoneFormer: pregnancy, hospice: pregnancy } }),
+    ),
+  fc
+    .tuple(said, anyDay, fc.constantFrom(...goingOn), fc.constantFrom(...goingOn))
+    .map(([of, until, calls, exchanges]) => make.hospiceDecided({ ...of, until, calls, exchanges })),
+  fc
+    .tuple(said, fc.constantFrom(...whereabouts))
+    .map(([of, place]) => make.whereaboutsNoted({ ...of, place })),
+  fc
+    .tuple(said, fc.constantFrom(...reconcileAbouts))
+    .map(([of, about]) => make.reconcileAsked({ ...of, about })),
+  fc
+    .tuple(said, fc.constantFrom(...reconcileAbouts), fc.subarray([...tubes]), fc.constantFrom(...sides))
+    .map(([of, about, named, side]) =>
+      make.reconciled({
+        ...of,
+        about,
+        sides: named.map((tube, n) => ({ tube, number: n + 1, side: confirmed(side) })),
+      }),
     ),
 );
 

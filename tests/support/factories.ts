@@ -118,8 +118,9 @@ export function opening(said: Opens = {}): Opening {
   const plain = { route: null, cavity: null, indication: null, cancerObstruction: unknownFact };
   return {
     kind,
-    role,
-    mode,
+    // A kind without a usual role or mode has them asked; a factory answers.
+    role: role ?? "drains an organ",
+    mode: mode ?? "to bag",
     organ,
     number: 1,
     ...plain,
@@ -137,7 +138,7 @@ const renewal = (said: Renews): Renewal => {
 };
 
 const renewing =
-  (kind: "exchanged" | "upsized" | "salvaged" | "new puncture") =>
+  (kind: "exchanged" | "upsized" | "downsized" | "salvaged" | "new puncture") =>
   (said: Renews = {}): Entry =>
     tell(kind, renewal(said), apart(said).of);
 
@@ -152,6 +153,7 @@ export const takenOver = ({
 
 export const exchanged = renewing("exchanged");
 export const upsized = renewing("upsized");
+export const downsized = renewing("downsized");
 export const salvaged = renewing("salvaged");
 export const newPuncture = renewing("new puncture");
 
@@ -179,6 +181,65 @@ export const conditionsNoted = word("conditions noted", { conditions: {} });
 export const stepAssigned = word("step assigned", { step: "exchange", owner: { role: "physician" } });
 export const called = word("called", { outcome: "reached the patient", note: null });
 export const datesConfirmed = word("dates confirmed", { note: null });
+
+export const repositioned = word("repositioned", { externalLength: unknownFact, seenHow: null, note: null });
+export const flushed = word("flushed", {
+  given: unknownFact,
+  went: "easily",
+  cameBack: confirmed(true),
+  note: null,
+});
+export const unblocked = word("unblocked", { how: null, note: null });
+export const trialStarted = word("clamp trial started", { covers: null, bagAtHome: unknownFact, note: null });
+export const trialPassed = word("clamp trial passed", { mode: "capped", note: null });
+export const trialFailed = word("clamp trial failed", { mode: "to bag", note: null });
+export const suctionChanged = word("suction changed", { mode: "to suction", pressure: null, note: null });
+export const balloonChecked = word("balloon checked", {
+  found: confirmed(10),
+  refilled: confirmed(10),
+  note: null,
+});
+export const anchorsRemoved = word("anchors removed", { what: "2 anchors", note: null });
+export const blocked = word("blocked", { note: null });
+export const leaking = word("leaking", { soaking: confirmed(false), note: null });
+export const infected = word("infected", { fever: confirmed(false), note: null });
+export const bled = word("bled", { heavy: confirmed(false), note: null });
+export const broken = word("broken", { fragmentInside: confirmed(false), part: null, note: null });
+export const handedOver = word("handed over", { to: "the urology service", person: null, note: null });
+export const acceptedElsewhere = word("accepted elsewhere", {
+  by: "Dr. Orla Invented",
+  place: null,
+  how: null,
+});
+export const transferred = word("transferred", {
+  place: "Far Dale General",
+  findOut: [],
+  askWhom: null,
+  note: null,
+});
+export const whereaboutsNoted = word("whereabouts noted", { place: "inpatient", where: null, note: null });
+export const reconcileAsked = word("reconcile asked", {
+  about: "sides",
+  says: "the report says right, the record left",
+});
+export const reconciled = word("reconciled", { about: "sides", how: "films looked at", sides: [] });
+
+type Decided = Partial<Omit<Payload<"removal decided">, "by">> & { readonly by?: string };
+
+export const removalDecided = ({ by = "2026-09-01", ...said }: Said & Decided = {}): Entry => {
+  const { of, rest } = apart(said);
+  const plain = { decidedBy: "Dr. Orla Invented", owner: { role: "nurse" as const }, reason: null };
+  return tell("removal decided", { ...plain, ...rest, by: day(by) }, of);
+};
+
+type Hospice = Partial<Omit<Payload<"hospice decided">, "until">> & { readonly until?: string };
+
+export const hospiceDecided = ({ until = "2026-12-31", ...said }: Said & Hospice = {}): Entry => {
+  const { of, rest } = apart(said);
+  const plain = { decidedBy: "Dr. Orla Invented", team: null, note: null };
+  const stops = { calls: "stop" as const, exchanges: "stop" as const };
+  return tell("hospice decided", { ...plain, ...stops, ...rest, until: day(until) }, of);
+};
 
 export const clockDated = ({
   since,

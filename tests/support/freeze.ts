@@ -1,8 +1,8 @@
-import { day } from "#shared/day/day.ts";
 import { exampleProtocol } from "#shared/protocol/example.ts";
 import { confirmed, unknownFact } from "#shared/tube/certainty.ts";
-import { payloadVersion } from "#shared/tube/lift.ts";
 import * as make from "#tests/support/factories.ts";
+import { coursePatients } from "#tests/support/freeze-course.ts";
+import { patient } from "#tests/support/freeze-patient.ts";
 import { type FrozenEvents, freeze } from "#tests/support/frozen.ts";
 
 /**
@@ -12,12 +12,6 @@ import { type FrozenEvents, freeze } from "#tests/support/frozen.ts";
 
 const { F, inch } = make;
 const bore = { place: "shaft" as const, inside: confirmed(inch(0.05)), tolerance: null };
-
-const patient = (name: string, bornOn: string | null, ...entries: readonly make.Entry[]) => ({
-  name,
-  bornOn: bornOn === null ? null : day(bornOn),
-  events: make.history(...entries).map((event) => ({ ...event, payloadVersion: payloadVersion(event.kind) })),
-});
 
 const longLife = patient(
   "a nephrostomy through everything that keeps it in",
@@ -105,7 +99,7 @@ const child = patient("a child", "2012-12-12", make.placed({ on: "2026-08-14", p
 const events: FrozenEvents = {
   protocol: exampleProtocol,
   calendar: make.calendar("2026-03-23..2026-03-27", "2026-07-06"),
-  patients: [longLife, conversions, corrected, endings, death, child],
+  patients: [longLife, conversions, corrected, endings, death, child, ...coursePatients],
 };
 
 const [release] = process.argv.slice(2);

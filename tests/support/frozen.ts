@@ -3,7 +3,8 @@ import { fileURLToPath } from "node:url";
 import type { ClinicCalendar } from "#shared/day/clinic-days.ts";
 import type { Day } from "#shared/day/day.ts";
 import { DomainError } from "#shared/errors/refusal.ts";
-import type { Protocol } from "#shared/protocol/protocol.ts";
+import { liftProtocol } from "#shared/protocol/lift-protocol.ts";
+import { protocolSchema } from "#shared/protocol/protocol.ts";
 import { openSteps } from "#shared/step/open-steps.ts";
 import type { OpenStep } from "#shared/step/step.ts";
 import type { TubeEvent } from "#shared/tube/event.ts";
@@ -19,7 +20,8 @@ export type FrozenEvent = Omit<TubeEvent, "payload"> & {
 
 /** What a release leaves behind: events of every kind, with the tables that their pins point into. */
 export type FrozenEvents = {
-  readonly protocol: Protocol;
+  /** In the shape of its time. */
+  readonly protocol: unknown;
   readonly calendar: ClinicCalendar;
   readonly patients: readonly {
     readonly name: string;
@@ -58,7 +60,8 @@ function lifted(event: FrozenEvent): TubeEvent {
 }
 
 /** What today's code makes of them, as it would stand in JSON. */
-export function resultsOf({ protocol, calendar, patients }: FrozenEvents): FrozenResults {
+export function resultsOf({ protocol: stored, calendar, patients }: FrozenEvents): FrozenResults {
+  const protocol = protocolSchema.parse(liftProtocol(stored));
   const results = patients.map(({ name, bornOn, events }) => {
     const state = fold(events.map(lifted));
     return {
@@ -68,6 +71,30 @@ export function resultsOf({ protocol, calendar, patients }: FrozenEvents): Froze
     };
   });
   return JSON.parse(JSON.stringify(results)) as FrozenResults;
+}
+
+type Json = null | boolean | number | string | readonly Json[] | { readonly [name: string]: Json };
+
+const isNothing = (value: Json): boolean =>
+  value === null || (typeof value === "object" && Object.keys(value).length === 0);
+
+const isRecord = (value: Json | undefined): value is { readonly [name: string]: Json } =>
+  typeof value === "object" && value !== null && !Array.isArray(value);
+
+/**
+ * A result of today without what a release could not know yet: a name that its own result lacks and that says nothing here. A name
+ * that says something stays, and differs.
+ */
+export function asThen(now: Json, then: Json | undefined): Json {
+  if (Array.isArray(now))
+    return now.map((item, n) => asThen(item, Array.isArray(then) ? then[n] : undefined));
+  if (!isRecord(now)) return now;
+  const before = isRecord(then) ? then : {};
+  return Object.fromEntries(
+    Object.entries(now)
+      .filter(([name, value]) => name in before || !isNothing(value))
+      .map(([name, value]) => [name, asThen(value, before[name])]),
+  );
 }
 
 /** Writes a release's two files. What has been written once is never written again. */
