@@ -8,7 +8,7 @@ import { type Column, DataTable } from "#app/ui/data-table.tsx";
 import { ExampleMark } from "#app/ui/example-mark.tsx";
 import { PageFrame } from "#app/ui/page-frame.tsx";
 import { printDay, weekdayNames } from "#shared/day/print-day.ts";
-import type { ProtocolRow } from "#shared/protocol/protocol.ts";
+import type { ProtocolRow } from "#shared/protocol/interval-row.ts";
 import { sources } from "#shared/protocol/sources.ts";
 
 export const metadata: Metadata = { title: "Protocol - Dwellbook" };

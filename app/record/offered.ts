@@ -1,4 +1,4 @@
-import type { TubeForm } from "#app/record/procedures.ts";
+import type { PatientForm, TubeForm } from "#app/record/procedures.ts";
 import { hasBalloon } from "#shared/tube/has-balloon.ts";
 import { kindOf } from "#shared/tube/kind/kinds.ts";
 import type { TubeState } from "#shared/tube/state.ts";
@@ -30,6 +30,27 @@ export const formOfStep = {
   whereabouts: null,
   reconcile: null,
 } as const satisfies Record<StepKind, TubeForm | null>;
+
+/** The same of a step that is the patient's: its form stands on the patient's page. */
+export const patientFormOfStep: Partial<Record<StepKind, PatientForm>> = {
+  hospice: "hospice decided",
+  whereabouts: "whereabouts noted",
+  reconcile: "reconciled",
+};
+
+/** What may be recorded of a patient, the likeliest first. */
+export const patientForms = (died: boolean): readonly PatientForm[] =>
+  died
+    ? ["conditions noted", "reconcile asked", "reconciled"]
+    : [
+        "placed",
+        "conditions noted",
+        "whereabouts noted",
+        "hospice decided",
+        "reconcile asked",
+        "reconciled",
+        "died",
+      ];
 
 /** Forms that answer one question, under its word. */
 export type FormGroup = { readonly word: string; readonly forms: readonly TubeForm[] };
@@ -70,15 +91,7 @@ function whileIn(tube: Offered): readonly FormGroup[] {
     },
     {
       word: "Happened",
-      forms: [
-        "fell out",
-        "partly dislodged",
-        "blocked",
-        ...outside("leaking"),
-        "infected",
-        "bled",
-        "broken",
-      ],
+      forms: ["fell out", "partly dislodged", "blocked", ...outside("leaking"), "infected", "bled", "broken"],
     },
     { word: "Seen", forms: [...told, "checked", "tip position", "facts noted", "clock dated"] },
     { word: "Planned", forms: ["exchange planned", "plan recorded", "removal decided"] },

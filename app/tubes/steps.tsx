@@ -77,7 +77,8 @@ function StepActs({ step, tube, person }: StepProps): ReactNode {
       />
     );
   const form = formOfStep[step.kind];
-  if (form === null) return <ActButton href="#story">Look at both entries</ActButton>;
+  if (step.kind === "contradiction") return <ActButton href="#story">Look at both entries</ActButton>;
+  if (form === null) return null;
   return mayRecord(person, form) ? (
     <ActButton href={tubeFormHref(tube.id, form)}>{actLabels[form]}</ActButton>
   ) : null;

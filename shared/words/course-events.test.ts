@@ -3,7 +3,9 @@ import { describe, expect, it } from "vitest";
 import { day } from "#shared/day/day.ts";
 import { millilitres } from "#shared/output/microlitre.ts";
 import { openSteps } from "#shared/step/open-steps.ts";
+import { carePayloads } from "#shared/tube/care-payloads.ts";
 import { confirmed, unknownFact } from "#shared/tube/certainty.ts";
+import { coursePayloads } from "#shared/tube/course-payloads.ts";
 import { fold } from "#shared/tube/fold.ts";
 import { anyHistory, anyLife } from "#tests/support/any-history.ts";
 import * as make from "#tests/support/factories.ts";
@@ -12,62 +14,66 @@ import { stepAsksOf, stepStanding } from "./steps.ts";
 import { whySentence } from "./why.ts";
 
 const nameOf = (id: string) => `<${id}>`;
-const told = { certainty: "reported", value: true } as const;
+const fromThem = { certainty: "reported", value: true } as const;
 const nurse = { role: "nurse", staffId: "staff-1" } as const;
 
+const told: readonly (readonly [make.Entry, string])[] = [
+  [make.downsized({ size: make.F(7) }), "Downsized: 7 F."],
+  [make.repositioned({ seenHow: "under imaging" }), "Repositioned: external length unknown, under imaging."],
+  [
+    make.flushed({ given: confirmed(millilitres(10)), went: "hard", cameBack: unknownFact }),
+    "Flushed: 10 mL, hard to flush, unknown whether it came back.",
+  ],
+  [make.flushed({ went: "not at all" }), "Flushed: volume unknown, did not go in, came back."],
+  [make.unblocked({ how: "a wire" }), "Unblocked: a wire."],
+  [
+    make.trialStarted({ covers: "the ward" }),
+    "Clamp trial started: calls covered by the ward, unknown whether a bag is at home.",
+  ],
+  [make.trialPassed(), "Clamp trial passed: now capped."],
+  [make.trialFailed({ note: "Pain." }), "Clamp trial failed: now to bag. Pain."],
+  [make.suctionChanged({ pressure: "-20 cm water" }), "Suction changed: to suction, -20 cm water."],
+  [make.balloonChecked({ found: confirmed(8) }), "Balloon water checked: found 8 mL, refilled to 10 mL."],
+  [
+    make.balloonChecked({ found: unknownFact }),
+    "Balloon water checked: water found unknown, refilled to 10 mL.",
+  ],
+  [
+    make.anchorsRemoved({ fixation: confirmed("disc") }),
+    "Anchors or sutures removed: 2 anchors, fixed by disc.",
+  ],
+  [make.blocked({ toldBy: "the patient" }), "Blocked: told by the patient."],
+  [make.leaking({ soaking: fromThem }), "Leaking: soaking (reported)."],
+  [make.infected(), "Infected: no fever."],
+  [make.bled({ heavy: unknownFact }), "Bled: unknown how much."],
+  [make.broken({ fragmentInside: confirmed(true), part: "hub" }), "Broken: hub, a piece is left inside."],
+  [
+    make.removalDecided({ by: "2026-09-02", owner: nurse, reason: "Dry." }),
+    "Removal decided: by Dr. Orla Invented, until Wed 2 Sep 2026, <staff-1>. Dry.",
+  ],
+  [make.handedOver(), "Handed over: to the urology service, not accepted yet."],
+  [make.acceptedElsewhere({ how: "letter" }), "Care accepted elsewhere: by Dr. Orla Invented, letter."],
+  [make.transferred({ findOut: ["size"] }), "Transferred: Far Dale General, to find out: size."],
+  [
+    make.hospiceDecided({ calls: "go on", team: "home hospice" }),
+    "Hospice: decided by Dr. Orla Invented, calls go on, exchanges stop, until Thu 31 Dec 2026, with home hospice.",
+  ],
+  [make.whereaboutsNoted({ where: "ward 4" }), "Whereabouts: inpatient, ward 4."],
+  [make.reconcileAsked(), "Not agreed: sides. the report says right, the record left"],
+  [
+    make.reconciled({ sides: [{ tube: "tube-2", number: 2, side: confirmed("left") }] }),
+    "Reconciled: sides, tube 2: left. films looked at",
+  ],
+];
+
 describe("the story of a tube's course", () => {
-  it.each([
-    [make.downsized({ size: make.F(7) }), "Downsized: 7 F."],
-    [
-      make.repositioned({ seenHow: "under imaging" }),
-      "Repositioned: external length unknown, under imaging.",
-    ],
-    [
-      make.flushed({ given: confirmed(millilitres(10)), went: "hard", cameBack: unknownFact }),
-      "Flushed: 10 mL, hard to flush, unknown whether it came back.",
-    ],
-    [make.flushed({ went: "not at all" }), "Flushed: volume unknown, did not go in, came back."],
-    [make.unblocked({ how: "a wire" }), "Unblocked: a wire."],
-    [
-      make.trialStarted({ covers: "the ward" }),
-      "Clamp trial started: calls covered by the ward, unknown whether a bag is at home.",
-    ],
-    [make.trialPassed(), "Clamp trial passed: now capped."],
-    [make.trialFailed({ note: "Pain." }), "Clamp trial failed: now to bag. Pain."],
-    [make.suctionChanged({ pressure: "-20 cm water" }), "Suction changed: to suction, -20 cm water."],
-    [make.balloonChecked({ found: confirmed(8) }), "Balloon water checked: found 8 mL, refilled to 10 mL."],
-    [
-      make.balloonChecked({ found: unknownFact }),
-      "Balloon water checked: water found unknown, refilled to 10 mL.",
-    ],
-    [
-      make.anchorsRemoved({ fixation: confirmed("disc") }),
-      "Anchors or sutures removed: 2 anchors, fixed by disc.",
-    ],
-    [make.blocked({ toldBy: "the patient" }), "Blocked: told by the patient."],
-    [make.leaking({ soaking: told }), "Leaking: soaking (reported)."],
-    [make.infected(), "Infected: no fever."],
-    [make.bled({ heavy: unknownFact }), "Bled: unknown how much."],
-    [make.broken({ fragmentInside: confirmed(true), part: "hub" }), "Broken: hub, a piece is left inside."],
-    [
-      make.removalDecided({ by: "2026-09-02", owner: nurse, reason: "Dry." }),
-      "Removal decided: by Dr. Orla Invented, until Wed 2 Sep 2026, <staff-1>. Dry.",
-    ],
-    [make.handedOver(), "Handed over: to the urology service, not accepted yet."],
-    [make.acceptedElsewhere({ how: "letter" }), "Care accepted elsewhere: by Dr. Orla Invented, letter."],
-    [make.transferred({ findOut: ["size"] }), "Transferred: Far Dale General, to find out: size."],
-    [
-      make.hospiceDecided({ calls: "go on", team: "home hospice" }),
-      "Hospice: decided by Dr. Orla Invented, calls go on, exchanges stop, until Thu 31 Dec 2026, with home hospice.",
-    ],
-    [make.whereaboutsNoted({ where: "ward 4" }), "Whereabouts: inpatient, ward 4."],
-    [make.reconcileAsked(), "Not agreed: sides. the report says right, the record left"],
-    [
-      make.reconciled({ sides: [{ tube: "tube-2", number: 2, side: confirmed("left") }] }),
-      "Reconciled: sides, tube 2: left. films looked at",
-    ],
-  ])("%#: %s", (entry, sentence) => {
+  it.each(told)("%#: %s", (entry, sentence) => {
     expect(storySentence(entry, nameOf)).toBe(sentence);
+  });
+
+  it("has an example of every kind of it", () => {
+    const kinds = ["downsized", ...Object.keys(coursePayloads), ...Object.keys(carePayloads)];
+    expect(new Set<string>(told.map(([{ kind }]) => kind))).toEqual(new Set(kinds));
   });
 });
 

@@ -23,7 +23,7 @@ const sentences: readonly (readonly [WhyCode, Args, string])[] = [
   [
     "row",
     { row: "abscess or fluid drain", version: 2, earliest: null, target: 14, latest: 90, source: "CP" },
-    "Row abscess or fluid drain, version 2: no earliest, target 14, latest 90 days (source CP).",
+    "Row abscess or fluid drain, version 2: earliest: no row, target 14, latest 90 days (source CP).",
   ],
   ["row-example", { version: 1 }, "Version 1 of the protocol is an EXAMPLE: nobody has approved it."],
   ["factor", { factor: "pregnancy" }, "A shorter row stands because of: pregnancy."],
@@ -93,6 +93,118 @@ const sentences: readonly (readonly [WhyCode, Args, string])[] = [
     { by: "2027-03-01", latest: "2027-02-10" },
     "The plan's day, Mon 1 Mar 2027, is past the row's hard limit, Wed 10 Feb 2027.",
   ],
+  ["row-note", { note: "on failure" }, "The row says: on failure."],
+  [
+    "tract-too-young",
+    { act: "remove", by: "2026-09-01", from: "2026-09-04", days: 21, row: "cholecystostomy" },
+    "On Tue 1 Sep 2026 the tract is younger than the 21 days of row cholecystostomy (from Fri 4 Sep 2026): not removed before.",
+  ],
+  [
+    "tract-too-young",
+    { act: "exchange", by: "2026-08-27", from: "2026-08-28", days: 14, row: "suprapubic" },
+    "On Thu 27 Aug 2026 the tract is younger than the 14 days of row suprapubic (from Fri 28 Aug 2026): not exchanged before.",
+  ],
+  [
+    "tract-age-unknown",
+    { act: "remove", days: 28, row: "loop gastrostomy" },
+    "Row loop gastrostomy waits for a tract of 28 days; the day of the puncture is unknown, so it cannot be told.",
+  ],
+  [
+    "removal-decided",
+    { by: "2026-09-02", decidedBy: "Dr Example" },
+    "Removal decided by Dr Example: by Wed 2 Sep 2026.",
+  ],
+  ["removal-reason", { reason: "dry" }, "Reason of the removal: dry."],
+  [
+    "trouble",
+    { trouble: "bled", level: "same day", untilReached: "keep the tube" },
+    "Recorded: bled. Same day. Until reached: keep the tube.",
+  ],
+  ["trouble", { trouble: "broken", level: null, untilReached: null }, "Recorded: broken. No row: ask now."],
+  [
+    "balloon-loss",
+    { loss: 0.6, over: 0.5 },
+    "0.6 mL less than last filled, over 0.5 mL: is the balloon losing water?",
+  ],
+  ["balloon-loss-unknown", {}, "How much water was lost cannot be told: one of the two volumes is unknown."],
+  [
+    "balloon-losses",
+    { losses: "0.6, 2", over: 0.5, source: "CP" },
+    "Water lost at the last checks: 0.6, 2 mL, each over 0.5 mL (source CP).",
+  ],
+  [
+    "balloon-row",
+    { from: 14, to: 28, every: 7, source: "CP" },
+    "Balloon water: first check on day 14 to 28, then every 7 days (source CP).",
+  ],
+  ["balloon-last-check", { day: "2026-08-31" }, "Last checked Mon 31 Aug 2026."],
+  [
+    "trial-running",
+    { days: "1, 2, 7, 14", day: "2026-08-21", source: "CP" },
+    "Clamp trial since Fri 21 Aug 2026: calls on days 1, 2, 7, 14 (source CP), closed days too. The exchange date stands.",
+  ],
+  [
+    "trial-closed-day",
+    { day: "2026-08-22", covers: null, asks: "who covers it?" },
+    "The clinic is closed on Sat 22 Aug 2026: who covers it?",
+  ],
+  [
+    "trial-closed-day",
+    { day: "2026-08-22", covers: "the ward", asks: "who covers it?" },
+    "The clinic is closed on Sat 22 Aug 2026: covered by the ward.",
+  ],
+  ["trial-undated", {}, "A clamp trial runs, and there is no row or no known day to count its calls from."],
+  ["trial-passed", {}, "The clamp trial was passed: decide what follows."],
+  ["trial-failed", {}, "The clamp trial failed: decide what follows."],
+  [
+    "tip-to-confirm",
+    { day: "2026-08-14", days: 0, source: "CP" },
+    "The tip is to be confirmed on Fri 14 Aug 2026 (source CP). Its date is its own.",
+  ],
+  [
+    "tip-to-confirm",
+    { day: "2026-08-14", days: 30, source: "CP" },
+    "The tip is to be confirmed within 30 days of Fri 14 Aug 2026 (source CP). Its date is its own.",
+  ],
+  ["tip-not-in-place", {}, "The tip was seen and is not in place."],
+  [
+    "handed-over",
+    { to: "urology", person: null },
+    "Handed over to urology. No named person has accepted it.",
+  ],
+  [
+    "handed-over",
+    { to: "urology", person: "Dr Example" },
+    "Handed over to urology, Dr Example asked. No named person has accepted it.",
+  ],
+  [
+    "to-find-out",
+    { what: "size, side", askWhom: "Far Dale" },
+    "To be found out after the transfer: size, side; ask Far Dale.",
+  ],
+  [
+    "hospice-undecided",
+    {},
+    "In hospice, and no clinician has decided what goes on. Until then everything does.",
+  ],
+  [
+    "hospice-decided",
+    { until: "2026-12-31", calls: "go on", exchanges: "stop", decidedBy: "Dr Example", team: null },
+    "Decided by Dr Example until Thu 31 Dec 2026: calls go on, exchanges stop.",
+  ],
+  ["inpatient", { where: "ward 4" }, "An inpatient on ward 4: the ward is rung about the tube."],
+  ["inpatient", { where: null }, "An inpatient: the ward is rung about the tube."],
+  [
+    "whereabouts",
+    { where: null, day: "2026-08-17", days: 3, ward: "the ward is rung about the tube", source: "CP" },
+    "An inpatient, told on Mon 17 Aug 2026: asked again every 3 days (source CP); the ward is rung about the tube.",
+  ],
+  [
+    "whereabouts",
+    { where: "ward 4", day: "2026-08-17", days: null, ward: null, source: null },
+    "An inpatient on ward 4, told on Mon 17 Aug 2026: asked again now, no row.",
+  ],
+  ["reconcile", { about: "sides", says: "It says right." }, "Not agreed: sides. It says right."],
 ];
 
 describe("each line of a why", () => {

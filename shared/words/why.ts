@@ -124,12 +124,12 @@ const sentences = {
   "trial-running": ({ days, day, source }) =>
     `Clamp trial since ${on(day)}: calls on days ${days} (source ${source}), closed days too. The exchange date stands.`,
   "trial-closed-day": ({ day, covers, asks }) =>
-    `The clinic is closed on ${on(day)}: ${said(covers, (who) => `covered by ${who}`) || asks}`,
+    `The clinic is closed on ${on(day)}: ${said(covers, (who) => `covered by ${who}.`) || asks}`,
   "trial-undated": () => "A clamp trial runs, and there is no row or no known day to count its calls from.",
   "trial-passed": () => "The clamp trial was passed: decide what follows.",
   "trial-failed": () => "The clamp trial failed: decide what follows.",
   "tip-to-confirm": ({ day, days, source }) =>
-    `The tip is to be confirmed within ${days} days of ${on(day)} (source ${source}). Its date is its own.`,
+    `The tip is to be confirmed ${days === 0 ? "on" : `within ${days} days of`} ${on(day)} (source ${source}). Its date is its own.`,
   "tip-not-in-place": () => "The tip was seen and is not in place.",
   "handed-over": ({ to, person }) =>
     `Handed over to ${to}${said(person, (who) => `, ${who} asked`)}. No named person has accepted it.`,
@@ -141,8 +141,8 @@ const sentences = {
     `Decided by ${decidedBy} until ${on(until)}: calls ${calls}, exchanges ${exchanges}${said(team, (who) => `, with ${who}`)}.`,
   inpatient: ({ where }) =>
     `An inpatient${said(where, (ward) => ` on ${ward}`)}: the ward is rung about the tube.`,
-  whereabouts: ({ where, day, days, ward }) =>
-    `An inpatient${said(where, (place) => ` on ${place}`)} since told on ${on(day)}: asked again ${days === null ? "now, no row" : `every ${days} days`}${said(ward, (words) => `; ${words}`)}.`,
+  whereabouts: ({ where, day, days, ward, source }) =>
+    `An inpatient${said(where, (place) => ` on ${place}`)}, told on ${on(day)}: asked again ${days === null ? "now, no row" : `every ${days} days (source ${source})`}${said(ward, (words) => `; ${words}`)}.`,
   reconcile: ({ about, says }) => `Not agreed: ${about}. ${says}`,
 } as const satisfies Record<WhyCode, Sentence>;
 

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { formOfStep, offeredForms } from "#app/record/offered.ts";
+import { formOfStep, offeredForms, patientFormOfStep } from "#app/record/offered.ts";
 import {
   mayRecord,
   patientFormOf,
@@ -9,9 +9,16 @@ import {
   tubeProcedures,
 } from "#app/record/procedures.ts";
 import { isProcedure } from "#shared/access/may.ts";
+import { confirmed, unknownFact } from "#shared/tube/certainty.ts";
 import { statuses } from "#shared/tube/state.ts";
 
-const drain = { kind: "nephrostomy", mode: "to bag", unverified: null, status: "in" } as const;
+const drain = {
+  kind: "nephrostomy",
+  mode: "to bag",
+  retention: unknownFact,
+  unverified: null,
+  status: "in",
+} as const;
 const formsOf = (tube: Parameters<typeof offeredForms>[0]) =>
   offeredForms(tube).flatMap(({ forms }) => forms);
 
@@ -39,6 +46,20 @@ describe("what a screen offers", () => {
     expect(formsOf({ ...drain, mode: "capped" })).toContain("uncapped");
     const stent = formsOf({ ...drain, kind: "ureteral stent", mode: "internal" });
     expect(stent.filter((form) => form === "capped" || form === "uncapped")).toEqual([]);
+  });
+
+  it("how a trial comes out while it runs, and its start while it does not", () => {
+    expect(formsOf(drain)).toContain("clamp trial started");
+    expect(formsOf(drain)).not.toContain("clamp trial passed");
+    const running = formsOf({ ...drain, mode: "on a clamp trial" });
+    expect(running).toEqual(expect.arrayContaining(["clamp trial passed", "clamp trial failed", "uncapped"]));
+    expect(running).not.toContain("clamp trial started");
+  });
+
+  it("water only where a balloon holds it, by the record or else by its kind", () => {
+    expect(formsOf(drain)).not.toContain("balloon checked");
+    expect(formsOf({ ...drain, retention: confirmed("balloon") })).toContain("balloon checked");
+    expect(formsOf({ ...drain, kind: "balloon gastrostomy" })).toContain("balloon checked");
   });
 
   it("to confirm only where something was told and nobody has", () => {
@@ -82,7 +103,8 @@ describe("the address of a form", () => {
     expect(tubeFormOf(slug)).toBeUndefined();
   });
 
-  it("every step but two entries that disagree leads to one form", () => {
-    expect(Object.entries(formOfStep).filter(([, form]) => form === null)).toEqual([["contradiction", null]]);
+  it("every step but two entries that disagree leads to one form, of the tube or of the patient", () => {
+    const without = Object.entries(formOfStep).filter(([, form]) => form === null);
+    expect(without.map(([kind]) => kind)).toEqual(["contradiction", ...Object.keys(patientFormOfStep)]);
   });
 });

@@ -10,6 +10,7 @@ import { KnownOfPatient } from "#app/patients/known-of-patient.tsx";
 import styles from "#app/patients/patient.module.css";
 import { TubesTable } from "#app/patients/tubes-table.tsx";
 import { ActLinks } from "#app/record/act-links.tsx";
+import { patientForms } from "#app/record/offered.ts";
 import { patientFormHref } from "#app/record/procedures.ts";
 import { namesOfStaff } from "#app/staff/names-of-staff.ts";
 import { Story } from "#app/story/story.tsx";
@@ -46,7 +47,7 @@ export default async function PatientPage({ params }: PatientPageProps): Promise
       <TubesTable state={state} steps={steps} today={today} person={person} />
       <div className={styles.acts}>
         <ActLinks
-          forms={state.died === null ? ["placed", "conditions noted", "died"] : ["conditions noted"]}
+          forms={patientForms(state.died !== null)}
           hrefOf={(form) => patientFormHref(patientId, form)}
           person={person}
           label="What to record of this patient"

@@ -18,7 +18,7 @@ export default async function LogPage({ params }: LogPageProps): Promise<ReactNo
       <ReadingRecordForm
         patientId={view.patient.id}
         tubeId={tubeId}
-        context={{ ...(await api.record.beside()), tube: null, opens: { tubeId: "", number: 0 } }}
+        context={{ ...(await api.record.beside()), tube: null, tubes: [], opens: { tubeId: "", number: 0 } }}
         flushOrdered={output.flushOrdered}
         lastSeen={view.lastSeen}
         draft={await api.draft.load({ form: "reading", subject: tubeId })}
