@@ -13,7 +13,7 @@ import { isUrgent, type OpenStep } from "#shared/step/step.ts";
 import type { TubeState } from "#shared/tube/state.ts";
 import { actLabels } from "#shared/words/acts.ts";
 import type { NameOf } from "#shared/words/sentence.ts";
-import { standingBesideName, stepAsks, stepNames } from "#shared/words/steps.ts";
+import { standingBesideName, stepAsksOf, stepNames } from "#shared/words/steps.ts";
 import styles from "./tube.module.css";
 
 export type Beside = { readonly today: Day; readonly person: Person; readonly nameOf: NameOf };
@@ -53,7 +53,7 @@ function NextStep({ step, tube, ...beside }: StepProps): ReactNode {
     <section className={styles.next}>
       <h2 className={styles.nextName}>{stepNames[step.kind]}</h2>
       <p className={styles.standing}>{needsNow(step, today) ? <Now>{standing}</Now> : standing}</p>
-      <p>{stepAsks[step.kind]}</p>
+      <p>{stepAsksOf(step.kind, tube.role)}</p>
       <StepActs step={step} tube={tube} {...beside} />
       <Dates step={step} />
       <p>Owner: {ownerToday(step, today, nameOf)}.</p>
@@ -115,7 +115,7 @@ function OtherStep({ step, tube, ...beside }: StepProps): ReactNode {
       </summary>
       <Dates step={step} />
       <p>
-        {stepAsks[step.kind]} Owner: {ownerToday(step, today, nameOf)}.{" "}
+        {stepAsksOf(step.kind, tube.role)} Owner: {ownerToday(step, today, nameOf)}.{" "}
         {form !== null && mayRecord(person, form) && (
           <a href={tubeFormHref(tube.id, form)} data-screen-only>
             {actLabels[form]}

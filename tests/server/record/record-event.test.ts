@@ -210,3 +210,14 @@ it("an entry on the wrong patient leaves in the story only that it was voided", 
   expect(story[0]).toMatchObject({ standing: "wrong patient", payload: null, reason: null, tubes: [] });
   expect(JSON.stringify(story)).not.toContain("somebody else");
 });
+
+describe("sides reconciled", () => {
+  it("hard case 23: both tubes in one act, by the fields of their numbers", () => {
+    using db = clinicWithPatient();
+    const left = place(db);
+    const right = place(db, { side: "r" });
+    record(db, "reconciled", { about: "sides", how: "films seen", side1: "r", side2: "l" });
+    expect(viewTube(db, left).tube.side).toEqual({ certainty: "confirmed", value: "right" });
+    expect(viewTube(db, right).tube.side).toEqual({ certainty: "confirmed", value: "left" });
+  });
+});
