@@ -2,6 +2,7 @@ import type { ClinicCalendar, DayWindow } from "#shared/day/clinic-days.ts";
 import type { Day } from "#shared/day/day.ts";
 import type { Protocol } from "#shared/protocol/protocol.ts";
 import type { Why } from "#shared/step/step.ts";
+import type { Pins } from "#shared/tube/event.ts";
 import type { Conditions } from "#shared/tube/payloads.ts";
 import type { TubeState } from "#shared/tube/state.ts";
 import type { StepKind } from "#shared/tube/step-kinds.ts";
@@ -23,6 +24,9 @@ export const why = (code: Why["code"], args: Why["args"] = {}, eventId: string |
   args,
   eventId,
 });
+
+/** Where no tube has any: the first version of both tables. */
+export const NO_PINS: Pins = { protocol: 1, calendar: 1 };
 
 export const dueOn = (on: Day): DayWindow => ({ earliest: null, target: on, latest: null });
 

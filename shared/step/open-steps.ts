@@ -5,10 +5,9 @@ import { alarmDrafts } from "#shared/step/alarm-step.ts";
 import { balloonDrafts, tipDrafts, trialDrafts } from "#shared/step/between-steps.ts";
 import { findOutDrafts, handoverDrafts, removalDrafts, underHospice } from "#shared/step/care-steps.ts";
 import { datedDrafts } from "#shared/step/dated-steps.ts";
-import { type Draft, dueOn, single, type TubeQuestion, why } from "#shared/step/draft.ts";
+import { type Draft, dueOn, NO_PINS, single, type TubeQuestion, why } from "#shared/step/draft.ts";
 import { patientSteps } from "#shared/step/patient-steps.ts";
 import { compareSteps, defaultOwner, isUrgent, type OpenStep } from "#shared/step/step.ts";
-import type { Pins } from "#shared/tube/event.ts";
 import type { Contradiction, PatientTubes, TubeState } from "#shared/tube/state.ts";
 import type { StepKind } from "#shared/tube/step-kinds.ts";
 
@@ -164,8 +163,6 @@ function byStatus(at: At, patient: PatientTubes): Draft[] {
 
 const draftsOf = (at: At, patient: PatientTubes): Draft[] =>
   at.tube.status === "ended" ? [] : underHospice([...byStatus(at, patient), ...always(at)], patient.hospice);
-
-const NO_PINS: Pins = { protocol: 1, calendar: 1 };
 
 function contradictionStep(found: Contradiction, index: number, patient: PatientTubes): OpenStep {
   const tube = patient.tubes.find(({ id }) => id === found.tubeId);

@@ -1,12 +1,10 @@
 import { addDays, type Day } from "#shared/day/day.ts";
-import { dueOn, why } from "#shared/step/draft.ts";
+import { dueOn, NO_PINS, why } from "#shared/step/draft.ts";
 import type { Books } from "#shared/step/open-steps.ts";
 import { defaultOwner, type OpenStep, type Why } from "#shared/step/step.ts";
 import type { Pins } from "#shared/tube/event.ts";
 import type { PatientTubes } from "#shared/tube/state.ts";
 import type { StepKind } from "#shared/tube/step-kinds.ts";
-
-const NO_PINS: Pins = { protocol: 1, calendar: 1 };
 
 type Asked = { readonly kind: StepKind; readonly on: Day; readonly line: Why; readonly eventId: string };
 
