@@ -31,6 +31,7 @@ test("from a tube taken over in March, size unknown, to its exchange, its net da
     await registered(page, "Applewhistle", "000815");
     await expect(page.getByText("000815")).toBeVisible();
     await record(page, "Record a tube");
+    await expect(page.getByText("No tube is recorded yet.")).toBeVisible();
     await type(page, {
       Kind: "pcn",
       Side: "l",

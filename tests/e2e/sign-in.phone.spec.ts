@@ -1,11 +1,10 @@
-import { expectAccessible, expectTargetSize } from "#tests/e2e/support/accessibility.ts";
+import { expectAccessible } from "#tests/e2e/support/accessibility.ts";
 import { expect, signIn, test } from "#tests/e2e/support/test.ts";
 
 test("on a phone the sign-in page and a table fit the width", async ({ page }) => {
   await page.goto("/sign-in");
-  await expectTargetSize(page);
+  await expectAccessible(page);
   await signIn(page, "nurse");
   await expectAccessible(page);
-  await expectTargetSize(page);
   expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(390);
 });

@@ -1,0 +1,119 @@
+import { patientProcedures, slugOf, tubeProcedures } from "#app/record/procedures.ts";
+import {
+  expectAccessible,
+  expectContrastInTheDark,
+  expectPlainPrint,
+  expectReflow,
+} from "#tests/e2e/support/accessibility.ts";
+import { type DemoAddresses, withDemoAddresses } from "#tests/e2e/support/demo-addresses.ts";
+import { expect, test } from "#tests/e2e/support/test.ts";
+
+test.describe.configure({ mode: "parallel", timeout: 60_000 });
+test.use({ role: "lead" });
+
+type Screen = readonly [name: string, address: (demo: DemoAddresses) => string];
+
+const tubeForms = (Object.keys(tubeProcedures) as (keyof typeof tubeProcedures)[]).map(
+  (form): Screen => [`the form "${form}"`, ({ tube }) => `${tube("Mossgate")}/record/${slugOf(form)}`],
+);
+
+const patientForms = (Object.keys(patientProcedures) as (keyof typeof patientProcedures)[]).map(
+  (form): Screen => [
+    `the form "${form}"`,
+    ({ patient }) => `${patient("Brackenfold")}/record/${slugOf(form)}`,
+  ],
+);
+
+/** Every page of the program, with what the demo has to show on it. */
+const screens: readonly Screen[] = [
+  ["Today", () => "/"],
+  ["Exchanges", () => "/exchanges"],
+  ["Patients", () => "/patients"],
+  ["whom the finder means", () => "/find"],
+  ["the keys", () => "/keys"],
+  ["the protocol", () => "/protocol"],
+  ["the audit", () => "/audit"],
+  ["the staff", () => "/staff"],
+  ["closing an account", ({ person }) => `/staff/${person("corin")}/close`],
+  ["a new patient", () => "/patients/new"],
+  ["a patient with two tubes", ({ patient }) => patient("Brackenfold")],
+  ["a patient with three tubes, one after the other", ({ patient }) => patient("Larkspindle")],
+  ["a patient who has died", ({ patient }) => patient("Hollowmere")],
+  ["identity and contact of a patient", ({ patient }) => `${patient("Brackenfold")}/identity`],
+  ["a tube past its latest date", ({ tube }) => tube("Brackenfold")],
+  ["a tube with a planned exchange and its bore profile", ({ tube }) => tube("Mossgate")],
+  ["a tube that is out", ({ tube }) => tube("Pebblecroft")],
+  ["a tube with an unknown date", ({ tube }) => tube("Wrenhollow")],
+  ["a stent without an outside part", ({ tube }) => tube("Tumbleweir")],
+  ["a removal that is not confirmed", ({ tube }) => tube("Candlewhit")],
+  ["a tube with output", ({ tube }) => tube("Fennimoor")],
+  ["the output of a drain", ({ tube }) => `${tube("Fennimoor")}/output`],
+  ["the output of a stent", ({ tube }) => `${tube("Tumbleweir")}/output`],
+  ["logging an emptying", ({ tube }) => `${tube("Fennimoor")}/record/reading`],
+  [
+    "correcting a reading",
+    ({ tube, reading }) => `${tube("Fennimoor")}/output/${reading("Fennimoor")}/correct`,
+  ],
+  ["voiding a reading", ({ tube, reading }) => `${tube("Fennimoor")}/output/${reading("Fennimoor")}/void`],
+  ["confirming dates", ({ tube }) => `${tube("Brackenfold")}/record/dates-confirmed`],
+  [
+    "correcting an entry",
+    ({ patient, entry }) => `${patient("Brackenfold")}/correct/${entry("Brackenfold").event}`,
+  ],
+  [
+    "voiding an entry",
+    ({ patient, entry }) => `${patient("Brackenfold")}/void/${entry("Brackenfold").event}`,
+  ],
+  ["undoing an act", ({ patient, entry }) => `${patient("Brackenfold")}/undo/${entry("Brackenfold").act}`],
+  ...patientForms,
+  ...tubeForms,
+];
+
+for (const [name, address] of screens) {
+  test(`${name}: no violation on either ground, targets to hit, nothing sideways at 320 px, plain on paper`, async ({
+    page,
+    clinic,
+  }) => {
+    const answer = await page.goto(withDemoAddresses(clinic.database, address));
+    expect(answer?.status()).toBe(200);
+    await expect(page.getByRole("heading", { level: 1 })).toBeVisible();
+    await page.locator("details").evaluateAll((all) => {
+      for (const one of all) one.setAttribute("open", "");
+    });
+    await expectAccessible(page);
+    await expectContrastInTheDark(page);
+    await expectReflow(page);
+    await expectPlainPrint(page);
+  });
+}
+
+/** Drawn parts that a reader whose system sets the colors would not see: without a line, or in the color of the ground. */
+const lost = (selector: string): string[] => {
+  const ground = getComputedStyle(document.documentElement).backgroundColor;
+  return [...document.querySelectorAll(selector)]
+    .filter((part) => {
+      const { stroke, fill, strokeWidth } = getComputedStyle(part);
+      const hasLine = stroke !== "none" && stroke !== ground && Number.parseFloat(strokeWidth) > 0;
+      const isFilled = fill !== "none" && fill !== ground;
+      return !hasLine && !isFilled;
+    })
+    .map((part) => part.outerHTML);
+};
+
+test.describe("in forced colors", () => {
+  test.beforeEach(({ page }) => page.emulateMedia({ forcedColors: "active" }));
+
+  test("every line, window and sign of the dwell strip can be seen", async ({ page }) => {
+    await page.goto("/exchanges");
+    await expect(page.locator("tbody svg [data-late]")).not.toHaveCount(0);
+    expect(await page.evaluate(lost, "main svg :is(line, rect, circle, path)")).toEqual([]);
+  });
+
+  test("every wall, wire and rule of the bore profile can be seen", async ({ page, clinic }) => {
+    await page.goto(withDemoAddresses(clinic.database, ({ tube }) => tube("Mossgate")));
+    await expect(page.locator("figure svg polygon")).not.toHaveCount(0);
+    // The gaps of a broken edge are drawn over it in the color of the ground.
+    const drawn = "figure svg :is(line, rect, circle, path, polygon, polyline):not([class*=byLabel])";
+    expect(await page.evaluate(lost, drawn)).toEqual([]);
+  });
+});
