@@ -1,3 +1,5 @@
+import { contradictionCodes } from "#shared/tube/contradiction-codes.ts";
+
 /**
  * Every refusal there is: a closed list. A code is its sentence in short; shared/words/refusals.ts must hold a
  * sentence for each, or the build fails.
@@ -94,19 +96,7 @@ export const refusalCodes = [
   "downsize-not-smaller",
   "reason-missing",
   "changed-meanwhile",
-  "event-before-opening",
-  "event-after-end",
-  "tube-opened-twice",
-  "tube-not-opened",
-  "already-capped",
-  "not-capped",
-  "already-out",
-  "not-out",
-  "fragment-inside",
-  "no-pins",
-  "already-on-trial",
-  "not-on-trial",
-  "no-balloon",
+  ...contradictionCodes,
   // patients
   "patient-unknown",
   "number-taken",

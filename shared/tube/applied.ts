@@ -1,8 +1,9 @@
 import { type Fact, known } from "#shared/tube/certainty.ts";
+import type { ContradictionCode } from "#shared/tube/contradiction-codes.ts";
 import type { EventOf, TubeEvent } from "#shared/tube/event.ts";
 import type { Standing } from "#shared/tube/history.ts";
 import type { EventKind } from "#shared/tube/payloads.ts";
-import type { ContradictionCode, Ending, RestsOn, Trial, TubeState } from "#shared/tube/state.ts";
+import type { Ending, RestsOn, Trial, TubeState } from "#shared/tube/state.ts";
 import type { Mode } from "#shared/tube/vocabulary.ts";
 
 /** What one event makes of one open tube, and what in it cannot be true. The tube always comes back. */

@@ -1,18 +1,13 @@
 import { endedBy, type OneTubeEvent } from "#shared/tube/applied.ts";
 import { applyToTube } from "#shared/tube/apply.ts";
 import { notedOfPatient, nothingNoted, type PatientNotes } from "#shared/tube/apply-patient.ts";
+import type { ContradictionCode } from "#shared/tube/contradiction-codes.ts";
 import type { EventOf, TubeEvent } from "#shared/tube/event.ts";
 import { mayFollowEnd } from "#shared/tube/event-kinds.ts";
 import { type Standing, standingEvents } from "#shared/tube/history.ts";
 import { openRecord } from "#shared/tube/open-record.ts";
 import type { Opening } from "#shared/tube/payloads.ts";
-import type {
-  Contradiction,
-  ContradictionCode,
-  PatientTubes,
-  StoryLine,
-  TubeState,
-} from "#shared/tube/state.ts";
+import type { Contradiction, PatientTubes, StoryLine, TubeState } from "#shared/tube/state.ts";
 
 /** A record that opens without pins has no table to compute from; the example's first version stands in, and it is said. */
 const FIRST_PINS = { protocol: 1, calendar: 1 } as const;

@@ -3,6 +3,7 @@ import type { When } from "#shared/day/when.ts";
 import type { StateConcern, TubeInside } from "#shared/fit/inside.ts";
 import type { Length } from "#shared/size/length.ts";
 import type { Fact } from "#shared/tube/certainty.ts";
+import type { ContradictionCode } from "#shared/tube/contradiction-codes.ts";
 import type { Pins } from "#shared/tube/event.ts";
 import type { TubeKind } from "#shared/tube/kind/kinds.ts";
 import type { Conditions, EventKind, OperatorPlan, Payload } from "#shared/tube/payloads.ts";
@@ -130,23 +131,6 @@ export type TubeState = {
   readonly pins: Pins;
   readonly story: readonly StoryLine[];
 };
-
-export const contradictionCodes = [
-  "event-before-opening",
-  "event-after-end",
-  "tube-opened-twice",
-  "tube-not-opened",
-  "already-capped",
-  "not-capped",
-  "already-out",
-  "not-out",
-  "fragment-inside",
-  "no-pins",
-  "already-on-trial",
-  "not-on-trial",
-  "no-balloon",
-] as const;
-export type ContradictionCode = (typeof contradictionCodes)[number];
 
 /** Two entries that cannot both be true. A loose end for a person, never an exception. */
 export type Contradiction = {

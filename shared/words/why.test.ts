@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { type WhyCode, whyCodes } from "#shared/step/step.ts";
-import { contradictionCodes } from "#shared/tube/state.ts";
+import { contradictionCodes } from "#shared/tube/contradiction-codes.ts";
 import { whySentence } from "./why.ts";
 
 type Args = Parameters<typeof whySentence>[0]["args"];

@@ -1,8 +1,8 @@
 import { isDay, weekdayOf } from "#shared/day/day.ts";
 import { printDay, weekdayNames } from "#shared/day/print-day.ts";
 import type { Why, WhyCode } from "#shared/step/step.ts";
+import type { ContradictionCode } from "#shared/tube/contradiction-codes.ts";
 import { kindOf, tubeKinds } from "#shared/tube/kind/kinds.ts";
-import type { ContradictionCode } from "#shared/tube/state.ts";
 import { stepKinds } from "#shared/tube/step-kinds.ts";
 import { stepNames } from "#shared/words/steps.ts";
 
