@@ -1,5 +1,6 @@
 import type { Page } from "@playwright/test";
 import { FINDER_ID } from "#app/ui/finder-id.ts";
+import { expectReflow } from "#tests/e2e/support/accessibility.ts";
 import { expect, expectOnly, test } from "#tests/e2e/support/test.ts";
 import { open, toMend, type } from "#tests/e2e/support/typing.ts";
 
@@ -167,6 +168,7 @@ const strayText = (page: Page, text: string): Promise<string[]> =>
   }, text);
 
 const strange = {
+  "a name of 120 characters": { familyName: "Quimbletonia".repeat(10), givenName: "Ada" },
   "right-to-left text": { familyName: "\u05D0\u05D1\u05D2\u05D3", givenName: "\u05D4\u05D5" },
   "text that turns its direction": { familyName: "Quim\u202Ebleton", givenName: "Ada" },
   "a script tag": { familyName: "<script>ran = 1</script>", givenName: '<img src="x" onerror="ran = 1">' },
@@ -196,4 +198,8 @@ test(`${Object.keys(strange).join(", ")} in a name and an entry: shown as text, 
   for (const name of names) await shows(lead, "/audit", name);
   for (const name of names) await shows(lead, "/exchanges", name);
   for (const name of names) await shows(lead, "/", name);
+  for (const address of ["/", "/exchanges"]) {
+    await lead.goto(address);
+    await expectReflow(lead);
+  }
 });

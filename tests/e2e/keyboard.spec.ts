@@ -1,11 +1,8 @@
 import type { Locator, Page } from "@playwright/test";
 import { expect, test } from "#tests/e2e/support/test.ts";
-import { open, storyRows } from "#tests/e2e/support/typing.ts";
+import { findByKey, hasFocus, open, storyRows } from "#tests/e2e/support/typing.ts";
 
 test.use({ role: "nurse" });
-
-const hasFocus = (target: Locator): Promise<boolean> =>
-  target.evaluate((element) => element === document.activeElement);
 
 /** Presses Tab until the target has the focus; a page on which that takes too long is no page for the keyboard. */
 async function tabTo(page: Page, target: Locator): Promise<void> {
@@ -40,12 +37,7 @@ test("from any page the key / leads to the finder, and a number to its patient",
 }) => {
   const { patient } = await newTube({ patient: { number: "00815" } });
   await page.goto("/protocol");
-  await expect
-    .poll(async () => {
-      await page.keyboard.press("/");
-      return hasFocus(page.getByLabel("Find a patient by name or number"));
-    })
-    .toBe(true);
+  await findByKey(page);
   await page.keyboard.type("00815");
   await page.keyboard.press("Enter");
   await page.waitForURL(patient);

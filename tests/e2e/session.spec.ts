@@ -2,6 +2,7 @@ import type { Page } from "@playwright/test";
 import { expectAccessible } from "#tests/e2e/support/accessibility.ts";
 import { signInOf } from "#tests/e2e/support/template.ts";
 import { expect, signIn, test } from "#tests/e2e/support/test.ts";
+import { findByKey } from "#tests/e2e/support/typing.ts";
 
 /** Longer than the time of quiet after which the page asks how long the session still lasts. */
 const QUIET_MS = 19 * 60_000;
@@ -10,6 +11,7 @@ const QUIET_MS = 19 * 60_000;
 async function openPage(page: Page): Promise<void> {
   await page.clock.install();
   await signIn(page, "nurse");
+  await findByKey(page);
   const asked = page.waitForResponse("**/api/session");
   await page.evaluate(() => document.dispatchEvent(new Event("visibilitychange")));
   await asked;

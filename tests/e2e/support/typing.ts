@@ -1,4 +1,4 @@
-import { expect, type Page } from "@playwright/test";
+import { expect, type Locator, type Page } from "@playwright/test";
 
 /** Fills a form by its labels, opening what stands folded away. */
 export async function type(page: Page, texts: Readonly<Record<string, string>>): Promise<void> {
@@ -31,3 +31,15 @@ export const storyRows = (page: Page, said: RegExp) =>
     .getByRole("table", { name: /^Story/ })
     .getByRole("row")
     .filter({ hasText: said });
+
+export const hasFocus = (target: Locator): Promise<boolean> =>
+  target.evaluate((element) => element === document.activeElement);
+
+/** Presses the finder's key until it has the focus. From then on the page's script runs, which nothing on it shows. */
+export async function findByKey(page: Page): Promise<void> {
+  const finder = page.getByLabel("Find a patient by name or number");
+  await expect(async () => {
+    await page.keyboard.press("/");
+    expect(await hasFocus(finder)).toBe(true);
+  }).toPass();
+}
