@@ -21,7 +21,9 @@ export default defineConfig({
   workers: 2,
   retries: 0,
   forbidOnly: true,
-  timeout: 20_000,
+  // How fast a machine is, no test asks: the limits only end what hangs.
+  timeout: 90_000,
+  expect: { timeout: 15_000 },
   use: {
     launchOptions: { executablePath: process.env.CHROMIUM_PATH || "/usr/bin/chromium", args: flags },
     locale: "en-US",
