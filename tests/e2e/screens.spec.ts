@@ -1,4 +1,7 @@
+import { readdirSync } from "node:fs";
+import { basename, dirname, join } from "node:path";
 import { patientProcedures, slugOf, tubeProcedures } from "#app/record/procedures.ts";
+import { root } from "#server/commands/root.mjs";
 import {
   expectAccessible,
   expectContrastInTheDark,
@@ -68,6 +71,20 @@ const screens: readonly Screen[] = [
   ...patientForms,
   ...tubeForms,
 ];
+
+/** Pages that are not looked at here: whoever signs in has no page yet (accessibility.spec.ts), and the bench has no reader. */
+const elsewhere = /^\/(sign-in|bench\/.*)$/;
+
+test("every page of the program is looked at here", ({ clinic }) => {
+  const pages = readdirSync(join(root, "app"), { recursive: true, encoding: "utf8" })
+    .filter((file) => basename(file) === "page.tsx")
+    .map((file) => `/${dirname(file).replace(/^\.$/, "")}`)
+    .filter((path) => !elsewhere.test(path));
+  const seen = screens.map(([, address]) => withDemoAddresses(clinic.database, address));
+  const shows = (path: string) => new RegExp(`^${path.replaceAll(/\[\w+\]/g, "[^/]+")}$`);
+  expect(pages.length).toBeGreaterThan(0);
+  expect(pages.filter((path) => !seen.some((address) => shows(path).test(address)))).toEqual([]);
+});
 
 for (const [name, address] of screens) {
   test(`${name}: no violation on either ground, targets to hit, nothing sideways at 320 px, plain on paper`, async ({
