@@ -9,7 +9,7 @@ import { storyOf } from "#server/record/story.ts";
 import type { Day } from "#shared/day/day.ts";
 import { DomainError } from "#shared/errors/refusal.ts";
 import { rowFor } from "#shared/step/dated-steps.ts";
-import { isUnder18, openSteps } from "#shared/step/open-steps.ts";
+import { ageOf, openSteps } from "#shared/step/open-steps.ts";
 import { catheterAge, tractAge } from "#shared/tube/clocks.ts";
 import { fold } from "#shared/tube/fold.ts";
 import { kindOf } from "#shared/tube/kind/kinds.ts";
@@ -28,7 +28,7 @@ export function viewTube(db: Database, tubeId: string) {
   if (tube === undefined) throw new DomainError({ code: "tube-unknown" });
   const day = today(db);
   const protocol = books.protocol(tube.pins.protocol);
-  const question = { tube, conditions: state.conditions, under18: isUnder18(tube, books.bornOn), protocol };
+  const question = { tube, conditions: state.conditions, age: ageOf(tube, books.bornOn), protocol };
   const { search: _search, contact: _contact, ...identity } = patient;
   return {
     today: day,

@@ -20,11 +20,11 @@ export function factorsOf(tube: TubeState, conditions: Conditions): Factor[] {
   return factors;
 }
 
-export const rowFor = ({ tube, conditions, under18, protocol }: Omit<TubeQuestion, "calendar">): RowAnswer =>
+export const rowFor = ({ tube, conditions, age, protocol }: Omit<TubeQuestion, "calendar">): RowAnswer =>
   findRow(protocol, {
     kind: tube.kind,
     factors: factorsOf(tube, conditions),
-    under18,
+    under18: age === "under 18",
     firstCatheter: isFirstCatheter(tube),
   });
 
@@ -61,10 +61,11 @@ function reviewTarget(tube: TubeState, row: ProtocolRow): { target: Day | null; 
 const within = (target: Day | null, latest: Day | null): Day | null =>
   target === null || latest === null ? target : earlier(target, latest);
 
-function rowDraft({ tube, protocol }: TubeQuestion, row: ProtocolRow): Draft | null {
+function rowDraft({ tube, protocol, age }: TubeQuestion, row: ProtocolRow): Draft | null {
   const start = tube.catheter.since.earliest;
   if (start === null) return null;
-  const lines = [...startLines(tube), ...rowLines(row, protocol)];
+  const unsure = age === "unknown" ? [why("age-unknown")] : [];
+  const lines = [...startLines(tube), ...rowLines(row, protocol), ...unsure];
   const latest = plus(start, row.latest);
   if (row.asks === "exchange") {
     const window = { earliest: plus(start, row.earliest), target: plus(start, row.target), latest };

@@ -10,11 +10,14 @@ import type { StepKind } from "#shared/tube/step-kinds.ts";
 /** A step before the calendar has had its say. */
 export type Draft = { readonly kind: StepKind; readonly window: DayWindow; readonly why: readonly Why[] };
 
+/** What the birth date says; unknown is an answer of its own, never taken for an adult in silence. */
+export type Age18 = "adult" | "under 18" | "unknown";
+
 /** One tube with what its steps are computed from. */
 export type TubeQuestion = {
   readonly tube: TubeState;
   readonly conditions: Conditions;
-  readonly under18: boolean;
+  readonly age: Age18;
   readonly protocol: Protocol;
   readonly calendar: ClinicCalendar;
 };

@@ -92,6 +92,14 @@ describe("the adult table", () => {
     expect(kindsAfter([nephrostomy], born(bornOn))).toEqual(kinds);
   });
 
+  it("gives somebody of unknown age a date that is provisional and says so; a known adult's says nothing", () => {
+    const unknown = stepAfter([nephrostomy], "exchange", books({ bornOn: null }));
+    expect(dates(unknown)).toEqual(dates(stepAfter([nephrostomy], "exchange")));
+    expect([unknown.provisional, whyCodes(unknown).includes("age-unknown")]).toEqual([true, true]);
+    const adult = stepAfter([nephrostomy], "exchange");
+    expect([adult.provisional, whyCodes(adult).includes("age-unknown")]).toEqual([false, false]);
+  });
+
   it("says why a child has no row, and asks now", () => {
     const step = stepAfter([nephrostomy], "no row", born("2015-01-01"));
     expect(step.dueOn).toBe("2026-08-14");

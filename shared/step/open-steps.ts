@@ -5,13 +5,21 @@ import { alarmDrafts } from "#shared/step/alarm-step.ts";
 import { balloonDrafts, tipDrafts, trialDrafts } from "#shared/step/between-steps.ts";
 import { findOutDrafts, handoverDrafts, removalDrafts, underHospice } from "#shared/step/care-steps.ts";
 import { datedDrafts } from "#shared/step/dated-steps.ts";
-import { type Draft, dueOn, NO_PINS, single, type TubeQuestion, why } from "#shared/step/draft.ts";
+import {
+  type Age18,
+  type Draft,
+  dueOn,
+  NO_PINS,
+  single,
+  type TubeQuestion,
+  why,
+} from "#shared/step/draft.ts";
 import { patientSteps } from "#shared/step/patient-steps.ts";
 import { compareSteps, defaultOwner, isUrgent, type OpenStep } from "#shared/step/step.ts";
 import type { Contradiction, PatientTubes, TubeState } from "#shared/tube/state.ts";
 import type { StepKind } from "#shared/tube/step-kinds.ts";
 
-/** The versioned tables that pins point into, and the birth date, without which nobody is taken for a child. */
+/** The versioned tables that pins point into, and the birth date, null when nobody knows it. */
 export type Books = {
   readonly protocol: (version: number) => Protocol;
   readonly calendar: (version: number) => ClinicCalendar;
@@ -20,11 +28,14 @@ export type Books = {
 
 type At = TubeQuestion;
 
-/** Under 18 on the day that the catheter's clock started; the day of recording stands in for an unknown one. */
-export function isUnder18(tube: TubeState, bornOn: Day | null): boolean {
-  if (bornOn === null) return false;
+/**
+ * Under 18 on the day that the catheter's clock started; the day of recording stands in for an unknown one. Without a birth date the
+ * table's rows still give a date, since no date at all would lose the tube, but each says that the age is unknown.
+ */
+export function ageOf(tube: TubeState, bornOn: Day | null): Age18 {
+  if (bornOn === null) return "unknown";
   const eighteenth = `${Number(bornOn.slice(0, 4)) + 18}${bornOn.slice(4)}`;
-  return (tube.catheter.since.latest ?? tube.catheter.recordedOn) < eighteenth;
+  return (tube.catheter.since.latest ?? tube.catheter.recordedOn) < eighteenth ? "under 18" : "adult";
 }
 
 const dueDay = (window: DayWindow, cameUp: Day): Day =>
@@ -44,6 +55,11 @@ function ladderOf(
   return { escalatesOn: before ? asked : null, physicianOn };
 }
 
+const restsOnUnsure = (tube: TubeState, draft: Draft): boolean =>
+  tube.catheter.since.precision !== "day" ||
+  tube.unverified !== null ||
+  draft.why.some(({ code }) => code === "age-unknown");
+
 function toStep(at: At, draft: Draft): OpenStep {
   const { tube, protocol } = at;
   const { kind, window } = draft;
@@ -53,7 +69,7 @@ function toStep(at: At, draft: Draft): OpenStep {
     kind,
     ...window,
     dueOn: dueDay(window, tube.catheter.recordedOn),
-    provisional: tube.catheter.since.precision !== "day" || tube.unverified !== null,
+    provisional: restsOnUnsure(tube, draft),
     owner: tube.owners[kind] ?? { role: defaultOwner[kind], staffId: null },
     ownerFrom: window.earliest ?? window.target,
     ...ladderOf(kind, window, protocol),
@@ -191,7 +207,7 @@ export function openSteps(patient: PatientTubes, books: Books): OpenStep[] {
     const at = {
       tube,
       conditions: patient.conditions,
-      under18: isUnder18(tube, books.bornOn),
+      age: ageOf(tube, books.bornOn),
       protocol: books.protocol(tube.pins.protocol),
       calendar: books.calendar(tube.pins.calendar),
     };

@@ -4,7 +4,7 @@ import type { Owner } from "#shared/tube/state.ts";
 import type { OwnerRole, StepKind } from "#shared/tube/step-kinds.ts";
 
 /** Raised whenever the same events, pins and tables would give other steps than before. */
-export const RULES_VERSION = 2;
+export const RULES_VERSION = 3;
 
 export const whyCodes = [
   "counted-from",
@@ -13,6 +13,7 @@ export const whyCodes = [
   "reported-elsewhere",
   "row",
   "row-example",
+  "age-unknown",
   "factor",
   "plan",
   "plan-reason",
@@ -80,7 +81,7 @@ export type OpenStep = {
   readonly latest: Day | null;
   /** The day that lists sort by: target, else latest, else the day it came up. */
   readonly dueOn: Day;
-  /** Counted from a partial or unconfirmed date. */
+  /** Counted from a partial or unconfirmed date, or by a row for adults while the birth date is unknown. */
   readonly provisional: boolean;
   readonly owner: Owner;
   readonly ownerFrom: Day | null;

@@ -25,6 +25,7 @@ const sentences: readonly (readonly [WhyCode, Args, string])[] = [
     { row: "abscess or fluid drain", version: 2, earliest: null, target: 14, latest: 90, source: "CP" },
     "Row abscess or fluid drain, version 2: earliest: no row, target 14, latest 90 days (source CP).",
   ],
+  ["age-unknown", {}, "The birth date is unknown, and the row is for adults only: find the birth date."],
   ["row-example", { version: 1 }, "Version 1 of the protocol is an EXAMPLE: nobody has approved it."],
   ["factor", { factor: "pregnancy" }, "A shorter row stands because of: pregnancy."],
   [

@@ -80,6 +80,7 @@ const sentences = {
   "reported-elsewhere": () => "Done elsewhere and not confirmed here yet.",
   row: ({ row, version, earliest, target, latest, source }) =>
     `Row ${row}, version ${version}: ${daysOf("earliest", earliest)}, ${daysOf("target", target)}, ${daysOf("latest", latest)} days (source ${source}).`,
+  "age-unknown": () => "The birth date is unknown, and the row is for adults only: find the birth date.",
   "row-example": ({ version }) => `Version ${version} of the protocol is an EXAMPLE: nobody has approved it.`,
   factor: ({ factor }) => `A shorter row stands because of: ${factor}.`,
   plan: ({ act, by, byWhom }) =>

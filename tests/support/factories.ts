@@ -311,9 +311,9 @@ export const calendar = (...closures: readonly string[]): ClinicCalendar => ({
   }),
 });
 
-/** The example table and a calendar, for every version; an adult of unknown birth date. */
+/** The example table and a calendar, for every version; an adult. `bornOn: null` is a birth date that nobody knows. */
 export const books = (of: Partial<Books> & { readonly closed?: readonly string[] } = {}): Books => ({
   protocol: of.protocol ?? (() => exampleProtocol),
   calendar: of.calendar ?? (() => calendar(...(of.closed ?? []))),
-  bornOn: of.bornOn ?? null,
+  bornOn: of.bornOn === undefined ? day("1960-01-01") : of.bornOn,
 });
