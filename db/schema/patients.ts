@@ -1,5 +1,14 @@
 import { sql } from "drizzle-orm";
-import { check, index, integer, primaryKey, sqliteTable, text, unique } from "drizzle-orm/sqlite-core";
+import {
+  type AnySQLiteColumn,
+  check,
+  index,
+  integer,
+  primaryKey,
+  sqliteTable,
+  text,
+  unique,
+} from "drizzle-orm/sqlite-core";
 import { acts } from "#db/schema/acts.ts";
 import {
   areDays,
@@ -28,8 +37,13 @@ export const patients = sqliteTable(
     /** Lower case, accents removed: what the finder compares. */
     search: text("search").notNull(),
     updatedAt: instant("updated_at").notNull(),
+    /** When the registration was undone: nobody is followed under this record, and its numbers are free again. */
+    withdrawnAt: instant("withdrawn_at"),
+    /** The record of the same person with which this one was joined, and where the tubes now stand. */
+    joinedInto: id("joined_into").references((): AnySQLiteColumn => patients.id, { onDelete: "restrict" }),
   },
   (t) => [
+    check("patients_joins_another", sql`${t.joinedInto} is null or ${t.joinedInto} <> ${t.id}`),
     ...areFilled("patients", t.id, t.familyName),
     ...areDays("patients", t.birthOn),
     ...areFlags("patients", t.needsInterpreter),

@@ -45,7 +45,7 @@ export function correctPatient(
     }
     const before = detailsOf(tx, row);
     const after = readDetails(tx, at, texts);
-    updatePatient(tx, { id: patientId, ...patientColumns(after, at) });
+    updatePatient(tx, { ...row, ...patientColumns(after, at) });
     writeIdentifiers(tx, patientId, after);
     addPatientChange(tx, { id: newId(), patientId, actId, before, after, at });
     writeProjection(tx, loadRecord(tx, patientId));

@@ -65,7 +65,7 @@ export function registerPatient(
   return inAct({ db, staff, actId, command: "patient: register", input }, (tx, at) => {
     const details = readDetails(tx, at, texts);
     const patientId = newId();
-    addPatient(tx, { id: patientId, ...patientColumns(details, at) });
+    addPatient(tx, { id: patientId, ...patientColumns(details, at), withdrawnAt: null, joinedInto: null });
     writeIdentifiers(tx, patientId, details);
     addPatientChange(tx, { id: newId(), patientId, actId, before: null, after: details, at });
     return { patientId, actId };

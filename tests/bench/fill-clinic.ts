@@ -49,6 +49,8 @@ function patientOf(draw: Draw, place: number): PatientRow & { readonly number: s
     contact: contactOf(draw),
     search: searchText(`${familyName} ${givenName} ${number}`),
     updatedAt: machineNow(),
+    withdrawnAt: null,
+    joinedInto: null,
   };
 }
 

@@ -14,6 +14,7 @@ import * as patients from "#db/schema/patients.ts";
 import * as projections from "#db/schema/projections.ts";
 import * as readings from "#db/schema/readings.ts";
 import * as reads from "#db/schema/reads.ts";
+import * as sheets from "#db/schema/sheets.ts";
 import * as staff from "#db/schema/staff.ts";
 import * as versions from "#db/schema/versions.ts";
 import { knownMigrations } from "#db/standing.ts";
@@ -29,6 +30,7 @@ const schema: Record<string, unknown> = {
   ...projections,
   ...readings,
   ...reads,
+  ...sheets,
   ...staff,
   ...versions,
 };

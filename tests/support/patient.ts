@@ -28,6 +28,8 @@ export function addInventedPatient(db: Database, id: string, number: string): vo
       contact: {},
       search: searchText(`Brackenfold Ottoline ${number}`),
       updatedAt: SEEDED_AT,
+      withdrawnAt: null,
+      joinedInto: null,
     });
     addIdentifier(tx, { patientId: id, place: 1, issuer: "clinic", value: number });
   });
