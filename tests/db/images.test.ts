@@ -123,8 +123,10 @@ describe.each(keptImages())("a database as %s left it", (name) => {
       .prepare<[], string>("select distinct tbl_name from sqlite_schema where type = 'trigger'")
       .pluck()
       .all();
-    expect(guarded).toEqual(expect.arrayContaining(["acts", "events", "event_tubes", "readings", "reads"]));
-    for (const table of guarded) {
+    // A table that came later is empty here: a trigger speaks where there is a row.
+    const filled = guarded.filter((table) => rowsOf(sqlite, table, columnsOf(sqlite, table)).length > 0);
+    expect(filled).toEqual(expect.arrayContaining(["acts", "events", "event_tubes", "readings", "reads"]));
+    for (const table of filled) {
       const [column] = columnsOf(sqlite, table);
       expect(() => sqlite.exec(`update "${table}" set "${column}" = "${column}"`)).toThrow("append only");
       expect(() => sqlite.exec(`delete from "${table}"`)).toThrow("append only");
