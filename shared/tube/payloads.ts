@@ -33,6 +33,8 @@ const opening = {
   cancerObstruction: factSchema(z.boolean()),
   facts: tubeFactsSchema,
   plan: operatorPlanSchema.nullable(),
+  /** Absent in what was recorded before notes could be kept with an opening. */
+  note: note.optional(),
 };
 
 const renewal = {

@@ -25,7 +25,7 @@ const planned = (plan: Opening["plan"]): Part => (plan === null ? null : `plan: 
 function opened(head: string, opening: Opening, extra: readonly Part[]): string {
   const { facts, plan, cavity, route, indication, cancerObstruction } = opening;
   const telling = extra.length > 0 ? "plain" : "marked";
-  return sentence(head, [
+  const parts = [
     tubeTitle(opening),
     ...factPhrases(facts, telling, "left out"),
     cavity,
@@ -34,7 +34,8 @@ function opened(head: string, opening: Opening, extra: readonly Part[]): string 
     known(cancerObstruction) === true && "obstruction by cancer",
     planned(plan),
     ...extra,
-  ]);
+  ];
+  return sentence(head, parts, opening.note);
 }
 
 const renewed =

@@ -1,7 +1,7 @@
 import type { Refusal } from "#shared/errors/refusal.ts";
 import { optionalChoiceField, yesNoField } from "#shared/record/field/choice-field.ts";
 import type { TypedKind } from "#shared/record/field/kind-field.ts";
-import { lineField } from "#shared/record/field/text-field.ts";
+import { lineField, noteField } from "#shared/record/field/text-field.ts";
 import { sourced } from "#shared/record/sourced.ts";
 import { factFields, factsOf, type TypedFacts } from "#shared/record/tube/fact-fields.ts";
 import { type Fact, unknownFact } from "#shared/tube/certainty.ts";
@@ -19,6 +19,7 @@ export const openingDetails = () => ({
   cancerObstruction: yesNoField({ label: "Obstruction by cancer", detail: true }),
   role: optionalChoiceField({ label: "Role", detail: true }, roles, "Usual for this kind"),
   mode: optionalChoiceField({ label: "Mode", detail: true }, modes, "Usual for this kind"),
+  note: noteField({ label: "Note", detail: true }),
 });
 
 type TypedOpening = TypedFacts & {
@@ -32,6 +33,7 @@ type TypedOpening = TypedFacts & {
   readonly cancerObstruction: Fact<boolean> | undefined;
   readonly role: Role | undefined;
   readonly mode: Mode | undefined;
+  readonly note: string | null;
 };
 
 type Sided = Pick<TypedOpening, "kind" | "side">;
@@ -98,5 +100,6 @@ export function openingOf(
     cancerObstruction: sourced(typed.cancerObstruction ?? unknownFact, toldByOthers),
     facts: factsOf(typed, { toldByOthers, blank: "unknown" }),
     plan: typed.plan,
+    ...(typed.note !== null && { note: typed.note }),
   };
 }

@@ -1,0 +1,79 @@
+import { type Parsed, parsed, unread } from "#shared/errors/refusal.ts";
+import { kindField } from "#shared/record/field/kind-field.ts";
+import { kindOf } from "#shared/tube/kind/kinds.ts";
+import type { Retention } from "#shared/tube/vocabulary.ts";
+import { sideWords } from "#shared/words/sides.ts";
+
+/** What one cell says of a tube, as the fields of its form take it; null where it says nothing. */
+export type TubeWords = {
+  readonly kind: string | null;
+  readonly side: string | null;
+  readonly size: string | null;
+  readonly retention: Retention | null;
+};
+
+const SIZE = /(?<![\d.,/])~?\d+(?:[.,]\d+)?[ -]?(?:french|fr|ch|f|mm)\b\.?/gi;
+const TWO_SIZES = /\d\s*(?:\/|-|to|or|&)\s*\d+(?:[.,]\d+)?[ -]?(?:french|fr|ch|f)\b/i;
+const BOTH_SIDES = /\b(?:bilat(?:eral)?|both(?: sides)?|b\/l|l ?[&+/] ?r|r ?[&+/] ?l|x ?2)\b/i;
+const SIDED = /\b(left|right|lt|rt)(?:\.|-?sided)?(?=[\s,)]|$)/gi;
+const NOISE = /\b(?:tube|drain|catheter|cath|drainage)\b\.?/gi;
+
+/** What people call the parts that hold a tube (practice, no source). The longest are looked for first. */
+const heldBy: readonly (readonly [RegExp, Retention])[] = [
+  [/\b(?:locking|lock) (?:loop|pig[ -]?tail)\b|\bpig[ -]?tail\b/gi, "locking loop"],
+  [/\b(?:two|double) loops?\b/gi, "two loops"],
+  [/\bballoon\b/gi, "balloon"],
+  [/\bbumper\b/gi, "bumper"],
+  [/\b(?:cuffed|cuff|tunnell?ed)\b/gi, "cuff"],
+  [/\bloop\b/gi, "loop"],
+];
+
+const tidy = (text: string): string => text.replace(/\s+/g, " ").trim();
+
+function takeSize(text: string): { readonly rest: string; readonly sizes: readonly string[] } {
+  const sizes = [
+    ...new Set([...text.matchAll(SIZE)].map(([size]) => size.replace("-", " ").replace(/\.$/, ""))),
+  ];
+  return { rest: tidy(text.replace(SIZE, " ")), sizes };
+}
+
+function takeRetention(text: string): { readonly rest: string; readonly retention: Retention | null } {
+  const found = heldBy.find(([words]) => text.search(words) >= 0);
+  if (found === undefined) return { rest: text, retention: null };
+  return { rest: tidy(text.replace(found[0], " ")), retention: found[1] };
+}
+
+const plainSides = (text: string): string => tidy(text.replace(/[(),;]/g, " ").replace(SIDED, "$1"));
+
+const isSide = (text: string): string | undefined =>
+  sideWords.find(({ words }) => words.includes(text.toLowerCase()))?.value;
+
+const { read: readKind } = kindField({ label: "Kind" });
+
+/** The kind in what is left of a cell, tried as it stands and without words that every tube has. */
+function readRest(rest: string): Parsed<Pick<TubeWords, "kind" | "side">> {
+  const side = isSide(rest);
+  if (rest === "" || side !== undefined) return parsed({ kind: null, side: side ?? null });
+  const tries = [rest, tidy(rest.replace(NOISE, " "))].filter((text) => text !== "");
+  const reads = tries.map(readKind);
+  const read = reads.find(({ ok }) => ok) ?? reads[0];
+  if (read === undefined || !read.ok) return read ?? parsed({ kind: null, side: null });
+  return parsed({ kind: kindOf(read.value.kind).name, side: read.value.side });
+}
+
+/**
+ * What a cell like "PCN L 8Fr pigtail" says: kind, side, size and what holds it. The kind is looked for in all the words first, since
+ * "balloon gastrostomy" is one. Two sizes (`two-sizes`) and both sides (`two-tubes`) are refused: one row is one tube.
+ * Refusals of the kind: those of the kind's field.
+ */
+export function tubeWords(cell: string): Parsed<TubeWords> {
+  if (BOTH_SIDES.test(cell)) return unread("two-tubes", { text: cell });
+  const { rest, sizes } = takeSize(plainSides(cell));
+  const [size = null, other] = sizes;
+  if (other !== undefined || TWO_SIZES.test(cell)) return unread("two-sizes", { text: cell });
+  const whole = readRest(rest);
+  const { rest: without, retention } = takeRetention(rest);
+  if (whole.ok) return parsed({ ...whole.value, size, retention });
+  const kind = retention === null ? whole : readRest(without);
+  return kind.ok ? parsed({ ...kind.value, size, retention }) : whole;
+}
