@@ -1,8 +1,8 @@
 import type { Parsed, Refusal } from "#shared/errors/refusal.ts";
 import { refusalSentence } from "#shared/words/refusals.ts";
 
-/** One choice of a list: what is stored, and how it is shown. */
-export type Choice = { readonly value: string; readonly label: string };
+/** One choice of a list: what is stored, how it is shown, and what else people type for it. */
+export type Choice = { readonly value: string; readonly label: string; readonly words?: readonly string[] };
 
 /**
  * One field of a recording form: how it is named, how its text is read, how what was read is said again. The

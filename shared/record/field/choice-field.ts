@@ -1,35 +1,47 @@
 import { type Parsed, parsed, unread } from "#shared/errors/refusal.ts";
 import type { FieldWords } from "#shared/record/field/field-words.ts";
+import { plainWord, type Word } from "#shared/record/field/match-word.ts";
 import type { Choice, FieldSpec } from "#shared/record/field-spec.ts";
 import { type Fact, unknownFact } from "#shared/tube/certainty.ts";
 
 const same = (a: string, b: string): boolean => a.trim().toLowerCase() === b.trim().toLowerCase();
 
 function chosen(text: string, choices: readonly Choice[]): Parsed<string> {
+  const typed = plainWord(text);
   const found =
-    choices.find(({ value }) => same(value, text)) ?? choices.find(({ label }) => same(label, text));
+    choices.find(({ value }) => same(value, text)) ??
+    choices.find(({ label }) => same(label, text)) ??
+    choices.find(({ words }) => typed !== "" && words?.some((word) => plainWord(word) === typed));
   return found === undefined ? unread("choice-unknown", { text: text.trim() }) : parsed(found.value);
 }
 
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
+type Offered<T extends string> = readonly (Choice & { readonly value: T })[];
+
+/** Each under its own word; `vocabulary` adds what else people type for it. */
 export const choicesOf = <T extends string>(
   values: readonly T[],
-): readonly (Choice & { readonly value: T })[] => values.map((value) => ({ value, label: capital(value) }));
+  vocabulary: readonly Word<string>[] = [],
+): Offered<T> =>
+  values.map((value) => {
+    const words = vocabulary.find((word) => word.value === value)?.words;
+    return { value, label: capital(value), ...(words && { words }) };
+  });
 
 /** One of a few; `none` names the choice that says nothing and comes first. */
 export function optionalChoiceField<T extends string>(
   words: FieldWords,
-  values: readonly T[],
+  offered: Offered<T>,
   none: string,
 ): FieldSpec<T | undefined> {
-  const choices = [{ value: "", label: none }, ...choicesOf(values)];
+  const choices = [{ value: "", label: none }, ...offered];
   return {
     ...words,
     choices,
     read: (text) => {
       const read = chosen(text, choices);
-      return read.ok ? parsed(values.find((value) => value === read.value)) : read;
+      return read.ok ? parsed(offered.find(({ value }) => value === read.value)?.value) : read;
     },
   };
 }
@@ -37,7 +49,7 @@ export function optionalChoiceField<T extends string>(
 /** One of a few that has to be chosen. `what` completes "Type ..." for a blank. */
 export function choiceField<T extends string>(
   words: FieldWords & { readonly what: string },
-  offered: readonly (Choice & { readonly value: T })[],
+  offered: Offered<T>,
 ): FieldSpec<T> {
   const { what, ...shown } = words;
   const blank: readonly Choice[] = shown.initial === undefined ? [{ value: "", label: "Choose" }] : [];
@@ -57,13 +69,9 @@ export function choiceField<T extends string>(
 /** A fact that is one of a few words: "Not said" says nothing, "Unknown" says so. */
 export function factChoiceField<T extends string>(
   words: FieldWords,
-  values: readonly T[],
+  offered: Offered<T>,
 ): FieldSpec<Fact<T> | undefined> {
-  const choices = [
-    { value: "", label: "Not said" },
-    ...choicesOf(values),
-    { value: "?", label: "? unknown" },
-  ];
+  const choices = [{ value: "", label: "Not said" }, ...offered, { value: "?", label: "? unknown" }];
   return {
     ...words,
     choices,
@@ -71,7 +79,7 @@ export function factChoiceField<T extends string>(
       const read = chosen(text, choices);
       if (!read.ok) return read;
       if (read.value === "?") return parsed(unknownFact);
-      const value = values.find((word) => word === read.value);
+      const value = offered.find((choice) => choice.value === read.value)?.value;
       return parsed(value === undefined ? undefined : { certainty: "confirmed", value });
     },
   };
@@ -81,7 +89,7 @@ const yesNo = ["yes", "no"] as const;
 
 /** Yes, no, unknown, or nothing said. */
 export function yesNoField(words: FieldWords): FieldSpec<Fact<boolean> | undefined> {
-  const { choices, read } = factChoiceField(words, yesNo);
+  const { choices, read } = factChoiceField(words, choicesOf(yesNo));
   return {
     ...words,
     choices,

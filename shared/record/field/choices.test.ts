@@ -8,10 +8,11 @@ import {
   neededYesNoField,
   yesNoField,
 } from "./choice-field.ts";
+import { asWords } from "./match-word.ts";
 import { wordsField } from "./words-field.ts";
 
 describe("several words of a list", () => {
-  const words = wordsField({ label: "Character" }, characters);
+  const words = wordsField({ label: "Character" }, asWords(characters));
   it.each([
     ["", undefined],
     ["ser", "word-unclear"],
@@ -27,7 +28,7 @@ describe("several words of a list", () => {
 });
 
 describe("choices", () => {
-  const retention = factChoiceField({ label: "Held by" }, ["locking loop", "balloon"]);
+  const retention = factChoiceField({ label: "Held by" }, choicesOf(["locking loop", "balloon"]));
   it.each([
     ["", undefined],
     ["Not said", undefined],

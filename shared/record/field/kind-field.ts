@@ -1,6 +1,6 @@
 import { parsed, unread } from "#shared/errors/refusal.ts";
 import type { FieldWords } from "#shared/record/field/field-words.ts";
-import { matchWord, type Word } from "#shared/record/field/match-word.ts";
+import { matchWord, plainWord, type Word } from "#shared/record/field/match-word.ts";
 import type { FieldSpec } from "#shared/record/field-spec.ts";
 import { kindOf, type TubeKind, tubeKinds } from "#shared/tube/kind/kinds.ts";
 import type { Side } from "#shared/tube/vocabulary.ts";
@@ -16,14 +16,12 @@ const kindWords: readonly Word<TubeKind>[] = tubeKinds.map((kind) => {
 
 const kindNames = tubeKinds.map((kind) => kindOf(kind).name).join(", ");
 
-const isSide = (text: string): boolean =>
-  sideWords.some(({ words }) => words.includes(text.trim().toLowerCase()));
+const sideOf = (word: string | undefined): Side | undefined =>
+  sideWords.find(({ words }) => word !== undefined && words.includes(word))?.value;
 
 /** A side as a whole word only: the "t" of "tube" is none. */
 function takeSide(text: string): { readonly rest: string; readonly side: Side | null } {
-  const tokens = text.trim().split(/\s+/);
-  const sideOf = (token: string | undefined): Side | undefined =>
-    sideWords.find(({ words }) => token !== undefined && words.includes(token.toLowerCase()))?.value;
+  const tokens = plainWord(text).split(" ");
   const [first, last] = [sideOf(tokens[0]), sideOf(tokens.at(-1))];
   if (tokens.length > 1 && last !== undefined) return { rest: tokens.slice(0, -1).join(" "), side: last };
   if (tokens.length > 1 && first !== undefined) return { rest: tokens.slice(1).join(" "), side: first };
@@ -41,7 +39,8 @@ export const kindField = (words: FieldWords): FieldSpec<TypedKind> => ({
       return unread("text-missing", { what: "the kind of tube, like pcn or abscess drain" });
     const { rest, side } = takeSide(text);
     // A side alone is no beginning of a kind: the "l" of left is none of "lymphocele".
-    if (isSide(rest)) return unread("word-unknown", { text: rest.trim(), choices: kindNames });
+    if (sideOf(plainWord(rest)) !== undefined)
+      return unread("word-unknown", { text: rest.trim(), choices: kindNames });
     const kind = matchWord(rest, kindWords);
     return kind.ok ? parsed({ kind: kind.value, side }) : kind;
   },

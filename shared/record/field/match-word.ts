@@ -3,15 +3,20 @@ import { type Parsed, parsed, unread } from "#shared/errors/refusal.ts";
 /** One thing that can be typed, and the words for it; the first is the one that it is called by. */
 export type Word<T> = { readonly value: T; readonly words: readonly string[] };
 
-const tidy = (text: string): string => text.trim().toLowerCase().replace(/\s+/g, " ");
+/** What is compared of a word: in lower case, hyphens, slashes, commas, dots and brackets as blanks. "G-Tube" is "g tube". */
+export const plainWord = (text: string): string =>
+  text
+    .toLowerCase()
+    .replace(/[\s\-/,.()]+/g, " ")
+    .trim();
 
 const called = <T>(found: readonly Word<T>[]): string => found.map(({ words }) => words[0]).join(", ");
 
 /** The thing typed: by one of its words in any case, or by the beginning of one where only one thing begins so. */
 export function matchWord<T>(text: string, vocabulary: readonly Word<T>[]): Parsed<T> {
-  const typed = tidy(text);
+  const typed = plainWord(text);
   const starting = (fits: (word: string) => boolean): readonly Word<T>[] =>
-    typed === "" ? [] : vocabulary.filter(({ words }) => words.some((word) => fits(tidy(word))));
+    typed === "" ? [] : vocabulary.filter(({ words }) => words.some((word) => fits(plainWord(word))));
   const exact = starting((word) => word === typed);
   const found = exact.length > 0 ? exact : starting((word) => word.startsWith(typed));
   const [only, other] = found;
@@ -23,3 +28,9 @@ export function matchWord<T>(text: string, vocabulary: readonly Word<T>[]): Pars
 /** Words that stand for themselves. */
 export const asWords = <T extends string>(values: readonly T[]): readonly Word<T>[] =>
   values.map((value) => ({ value, words: [value] }));
+
+/** Each thing by its own name, and whatever else people type for it. */
+export const wordsFor = <T extends string>(
+  others: Readonly<Record<T, readonly string[]>>,
+): readonly Word<T>[] =>
+  (Object.keys(others) as T[]).map((value) => ({ value, words: [value, ...others[value]] }));

@@ -12,6 +12,7 @@ import type { FieldSpec } from "#shared/record/field-spec.ts";
 import { type FormContext, form } from "#shared/record/form.ts";
 import { sourced } from "#shared/record/sourced.ts";
 import { characters } from "#shared/tube/vocabulary.ts";
+import { characterWords } from "#shared/words/characters.ts";
 
 /** A reading without the ids that the server gives it. */
 export type ReadingEntry = Omit<Reading, "id" | "tubeId">;
@@ -54,7 +55,7 @@ export const readingForm = form({
     to: endField(context),
     characters: wordsField(
       { label: "Character", hint: `with commas between: ${characters.join(", ")}` },
-      characters,
+      characterWords,
     ),
     leak: choiceField(
       { label: "Leak round the tube", what: "none, damp or soaking", initial: "not recorded" },

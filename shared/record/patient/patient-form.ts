@@ -1,6 +1,6 @@
 import type { Refusal } from "#shared/errors/refusal.ts";
 import { birthField } from "#shared/record/field/birth-field.ts";
-import { flagField, optionalChoiceField } from "#shared/record/field/choice-field.ts";
+import { choicesOf, flagField, optionalChoiceField } from "#shared/record/field/choice-field.ts";
 import { telephonesField } from "#shared/record/field/telephones-field.ts";
 import { filledField, lineField } from "#shared/record/field/text-field.ts";
 import { type FormContext, form } from "#shared/record/form.ts";
@@ -51,7 +51,7 @@ export const patientForm = form({
     alternateTelephone: lineField({ label: "Telephone of the alternate contact", detail: true }),
     alternateMayBeTold: optionalChoiceField(
       { label: "The patient allows telling them", detail: true },
-      mayBeTold,
+      choicesOf(mayBeTold),
       "Not asked",
     ),
     homeNurse: lineField({ label: "Home nurse", detail: true }),

@@ -5,6 +5,7 @@ import { type EntryOf, type FormContext, form } from "#shared/record/form.ts";
 import { unknownFact } from "#shared/tube/certainty.ts";
 import { kindOf } from "#shared/tube/kind/kinds.ts";
 import { type Mode, modes } from "#shared/tube/vocabulary.ts";
+import { modeWords } from "#shared/words/modes.ts";
 
 /** Record a cap: who covers the calls of the first days, and whether there is a bag at home. */
 export const capForm = form({
@@ -32,7 +33,7 @@ export const uncapForm = form({
         what: "what the tube runs to now",
         initial: (context.tube === null ? null : kindOf(context.tube.kind).mode) ?? "to bag",
       },
-      choicesOf(openModes),
+      choicesOf(openModes, modeWords),
     ),
   }),
   entry: ({ when, mode }): EntryOf<"uncapped"> => ({ kind: "uncapped", ...when, payload: { mode } }),

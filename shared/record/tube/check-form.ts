@@ -1,4 +1,5 @@
 import { stateConcerns } from "#shared/fit/inside.ts";
+import { asWords } from "#shared/record/field/match-word.ts";
 import { lineField, noteField } from "#shared/record/field/text-field.ts";
 import { whenField } from "#shared/record/field/when-field.ts";
 import { wordsField } from "#shared/record/field/words-field.ts";
@@ -15,7 +16,7 @@ export const checkForm = form({
         hint: `with commas between: ${stateConcerns.join(", ")}`,
         initial: context.tube?.concerns.join(", ") ?? "",
       },
-      stateConcerns,
+      asWords(stateConcerns),
     ),
     when: whenField({ label: "Checked on" }, context),
   }),

@@ -1,7 +1,7 @@
 import type { Bore } from "#shared/fit/inside.ts";
 import { balloonField } from "#shared/record/field/balloon-field.ts";
 import { boresField } from "#shared/record/field/bores-field.ts";
-import { factChoiceField } from "#shared/record/field/choice-field.ts";
+import { choicesOf, factChoiceField } from "#shared/record/field/choice-field.ts";
 import { optionalLengthField } from "#shared/record/field/length-field.ts";
 import { textFactField } from "#shared/record/field/text-field.ts";
 import { wordsField } from "#shared/record/field/words-field.ts";
@@ -9,6 +9,8 @@ import { sourced } from "#shared/record/sourced.ts";
 import { type Fact, unknownFact } from "#shared/tube/certainty.ts";
 import type { TubeFacts } from "#shared/tube/facts.ts";
 import { characters, retentions } from "#shared/tube/vocabulary.ts";
+import { characterWords } from "#shared/words/characters.ts";
+import { retentionWords } from "#shared/words/retentions.ts";
 
 export const SIZE_HINT = "8 f, 2.7 mm; ~8 f if about; ? if unknown";
 
@@ -18,7 +20,10 @@ export const factFields = () => ({
     { label: "Takes a wire of (label)", hint: ".035 in, as the package says", detail: true },
     "takes",
   ),
-  endHole: factChoiceField({ label: "End hole", detail: true }, ["open", "closed"]),
+  endHole: factChoiceField(
+    { label: "End hole", detail: true },
+    choicesOf<"open" | "closed">(["open", "closed"]),
+  ),
   bores: boresField({
     label: "Insides, measured",
     hint: "hub 2.0 mm, shaft 1.9 mm, end hole .038 in",
@@ -29,13 +34,13 @@ export const factFields = () => ({
     { label: "External length, skin to hub, cm", detail: true },
     "external length",
   ),
-  retention: factChoiceField({ label: "Held by", detail: true }, retentions),
+  retention: factChoiceField({ label: "Held by", detail: true }, choicesOf(retentions, retentionWords)),
   fixation: textFactField({ label: "Fixation at the skin", hint: "anchors, disc, dressing", detail: true }),
   flushOrder: textFactField({ label: "Flush ordered", hint: "10 mL x 3 a day, or none", detail: true }),
   balloon: balloonField({ label: "Water in the balloon, mL", detail: true }),
   expectedFluid: wordsField(
     { label: "Expected fluid", hint: `with commas between: ${characters.join(", ")}`, detail: true },
-    characters,
+    characterWords,
   ),
 });
 

@@ -1,5 +1,5 @@
 import type { Refusal } from "#shared/errors/refusal.ts";
-import { optionalChoiceField, yesNoField } from "#shared/record/field/choice-field.ts";
+import { choicesOf, optionalChoiceField, yesNoField } from "#shared/record/field/choice-field.ts";
 import type { TypedKind } from "#shared/record/field/kind-field.ts";
 import { lineField, noteField } from "#shared/record/field/text-field.ts";
 import { sourced } from "#shared/record/sourced.ts";
@@ -8,6 +8,8 @@ import { type Fact, unknownFact } from "#shared/tube/certainty.ts";
 import { kindOf } from "#shared/tube/kind/kinds.ts";
 import type { Opening, OperatorPlan } from "#shared/tube/payloads.ts";
 import { type Mode, modes, type Role, roles, type Side } from "#shared/tube/vocabulary.ts";
+import { modeWords } from "#shared/words/modes.ts";
+import { roleWords } from "#shared/words/tube-roles.ts";
 
 /** What may be said of a tube when its record opens, beside the five fields. */
 export const openingDetails = () => ({
@@ -17,8 +19,16 @@ export const openingDetails = () => ({
   route: lineField({ label: "Route", hint: "transhepatic, through the flank", detail: true }),
   indication: lineField({ label: "Indication", detail: true }),
   cancerObstruction: yesNoField({ label: "Obstruction by cancer", detail: true }),
-  role: optionalChoiceField({ label: "Role", detail: true }, roles, "Usual for this kind"),
-  mode: optionalChoiceField({ label: "Mode", detail: true }, modes, "Usual for this kind"),
+  role: optionalChoiceField(
+    { label: "Role", detail: true },
+    choicesOf(roles, roleWords),
+    "Usual for this kind",
+  ),
+  mode: optionalChoiceField(
+    { label: "Mode", detail: true },
+    choicesOf(modes, modeWords),
+    "Usual for this kind",
+  ),
   note: noteField({ label: "Note", detail: true }),
 });
 

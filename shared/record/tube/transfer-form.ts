@@ -1,3 +1,4 @@
+import { asWords } from "#shared/record/field/match-word.ts";
 import { filledField, lineField, noteField } from "#shared/record/field/text-field.ts";
 import { whenField } from "#shared/record/field/when-field.ts";
 import { wordsField } from "#shared/record/field/words-field.ts";
@@ -10,7 +11,7 @@ export const transferForm = form({
     place: filledField({ label: "From or to", hint: "another hospital, a nursing home" }, "the place"),
     findOut: wordsField(
       { label: "To find out", hint: `with commas between: ${findOuts.join(", ")}` },
-      findOuts,
+      asWords(findOuts),
     ),
     askWhom: lineField({ label: "Ask whom" }),
     when: whenField({ label: "Transferred on" }, context),

@@ -5,6 +5,7 @@ import { type EntryOf, type FormContext, form } from "#shared/record/form.ts";
 import { unknownFact } from "#shared/tube/certainty.ts";
 import { kindOf } from "#shared/tube/kind/kinds.ts";
 import { type Mode, modes } from "#shared/tube/vocabulary.ts";
+import { modeWords } from "#shared/words/modes.ts";
 
 /** Start a clamp trial. The exchange date stands all the while. */
 export const trialStartForm = form({
@@ -34,7 +35,7 @@ const trialEndForm = <K extends "clamp trial passed" | "clamp trial failed">(
       when: whenField({ label: kind === "clamp trial passed" ? "Passed on" : "Failed on" }, context),
       mode: choiceField(
         { label: "Now", what: "what the tube runs to now", initial: usual(context) },
-        choicesOf(modesAfter),
+        choicesOf(modesAfter, modeWords),
       ),
       note: noteField({ label: "What was found" }),
     }),

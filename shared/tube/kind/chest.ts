@@ -7,7 +7,16 @@ import { type KindDefinition, row } from "./define.ts";
 export const chestKinds = {
   "chest tube": {
     name: "chest tube",
-    shortForms: ["chest drain", "pleural drain", "thoracostomy tube", "intercostal drain"],
+    shortForms: [
+      "chest drain",
+      "chest catheter",
+      "pleural drain",
+      "thoracostomy",
+      "thoracostomy tube",
+      "intercostal drain",
+      "empyema drain",
+      "pneumothorax drain",
+    ],
     role: "air and fluid",
     mode: "underwater seal",
     organ: "pleura",
@@ -69,9 +78,12 @@ export const chestKinds = {
     name: "tunnelled peritoneal drain",
     shortForms: [
       "tunneled peritoneal drain",
+      "tunnelled peritoneal catheter",
+      "tunneled peritoneal catheter",
       "peritoneal drain",
       "peritoneal catheter",
       "ascites drain",
+      "ascites catheter",
       "tunnelled ascites drain",
       "tunneled ascites drain",
     ],

@@ -9,8 +9,11 @@ export const collectionKinds = {
     shortForms: [
       "abscess",
       "drain",
+      "abscess catheter",
+      "abscess tube",
       "fluid drain",
       "collection drain",
+      "fluid collection drain",
       "perc drain",
       "percutaneous drain",
       "biloma drain",
@@ -41,7 +44,15 @@ export const collectionKinds = {
   },
   "pancreatic drain": {
     name: "pancreatic collection drain",
-    shortForms: ["pancreatic drain", "pancreatic", "panc drain", "pseudocyst drain", "necrosis drain"],
+    shortForms: [
+      "pancreatic drain",
+      "pancreatic",
+      "panc drain",
+      "pancreas drain",
+      "peripancreatic drain",
+      "pseudocyst drain",
+      "necrosis drain",
+    ],
     role: "collection",
     mode: "to bag",
     organ: null,
@@ -94,7 +105,7 @@ export const collectionKinds = {
   },
   "surgical drain": {
     name: "surgical drain",
-    shortForms: ["surgical", "surgeon's drain", "bulb drain", "or drain"],
+    shortForms: ["surgical", "surgeon's drain", "surgically placed drain", "bulb drain", "or drain"],
     role: "collection",
     mode: "to bulb",
     organ: null,

@@ -7,7 +7,19 @@ import { type KindDefinition, row } from "./define.ts";
 export const stentKinds = {
   "ureteral stent": {
     name: "ureteral stent",
-    shortForms: ["jj", "double j", "dj", "double-loop stent", "stent", "jj stent", "double-j"],
+    shortForms: [
+      "jj",
+      "j j",
+      "double j",
+      "dj",
+      "dj stent",
+      "double-loop stent",
+      "double loop",
+      "stent",
+      "jj stent",
+      "double j stent",
+      "ureteric stent",
+    ],
     role: "internal",
     mode: "internal",
     organ: "ureter",
@@ -41,7 +53,14 @@ export const stentKinds = {
   },
   "metal ureteral stent": {
     name: "metal ureteral stent",
-    shortForms: ["metal stent", "metallic stent", "metal jj"],
+    shortForms: [
+      "metal stent",
+      "metallic stent",
+      "metallic ureteral stent",
+      "metal ureteric stent",
+      "metal jj",
+      "metal dj",
+    ],
     role: "internal",
     mode: "internal",
     organ: "ureter",
