@@ -20,6 +20,7 @@ function standingLines({ isDemo, daysAhead, isExample }: ClinicView): readonly s
 const books = [
   { href: "/protocol", word: "Protocol", asks: "protocol.view" },
   { href: "/staff", word: "Staff", asks: "staff.list" },
+  { href: "/export", word: "Export", asks: "export.file" },
   { href: "/audit", word: "Who saw and did what", asks: "list.whoSawWhat" },
 ] as const;
 

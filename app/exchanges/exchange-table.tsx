@@ -1,7 +1,7 @@
 import type { ReactNode } from "react";
 import type { DuePage, ListLine } from "#app/lists/list-line.ts";
 import { PatientCell } from "#app/lists/patient-cell.tsx";
-import { isDated, ownerText } from "#app/lists/standing.ts";
+import { isDated } from "#app/lists/standing.ts";
 import { StandingCell } from "#app/lists/standing-cell.tsx";
 import { TubeCell } from "#app/lists/tube-cell.tsx";
 import { DwellStrip } from "#app/strip/dwell-strip.tsx";
@@ -10,6 +10,7 @@ import { AxisHead, cropStyle } from "#app/strip/strip-defs.tsx";
 import { marksText } from "#app/strip/strip-words.ts";
 import { ExampleMark } from "#app/ui/example-mark.tsx";
 import type { Day } from "#shared/day/day.ts";
+import { ownerText } from "#shared/words/steps.ts";
 import styles from "./exchange-table.module.css";
 
 type ExchangeTableProps = Pick<DuePage, "today" | "lines">;

@@ -2,7 +2,7 @@ import type { ListLine } from "#app/lists/list-line.ts";
 import { type Day, daysBetween } from "#shared/day/day.ts";
 import { printDay } from "#shared/day/print-day.ts";
 import { isUrgent, type Why } from "#shared/step/step.ts";
-import { ownerWords, stepAsks } from "#shared/words/steps.ts";
+import { stepAsks } from "#shared/words/steps.ts";
 import { whySentence } from "#shared/words/why.ts";
 
 /** How loud a line is: needs someone now, cannot be told, or simply comes in its turn. */
@@ -12,12 +12,6 @@ export function weightOf({ step, tube }: ListLine, today: Day): Weight {
   if (isUrgent(step.kind) || (step.latest !== null && step.latest < today)) return "now";
   const undated = tube !== null && tube.clockEarliest === null;
   return undated || step.kind === "no row" ? "cannot tell" : "in turn";
-}
-
-/** The person by name, with whoever stands beside them by then; else the role. */
-export function ownerText({ role, rung, name }: ListLine["owner"]): string {
-  if (name === null || rung === 2) return ownerWords({ role, rung });
-  return rung === 1 ? `${name}, asks a physician` : name;
 }
 
 /** Steps that stand in for a date which nobody knows: they have no window. */

@@ -1,6 +1,6 @@
 import type { ReactNode } from "react";
 import type { ListLine } from "#app/lists/list-line.ts";
-import { behind, ownerText, weightOf } from "#app/lists/standing.ts";
+import { behind, weightOf } from "#app/lists/standing.ts";
 import type { PatientPage } from "#app/patients/patient-page.ts";
 import { formOfStep } from "#app/record/offered.ts";
 import { mayRecord, tubeFormHref } from "#app/record/procedures.ts";
@@ -15,7 +15,7 @@ import type { Day } from "#shared/day/day.ts";
 import { tubeDetail, tubeName, tubeTitle } from "#shared/tube/name.ts";
 import type { TubeState } from "#shared/tube/state.ts";
 import { actLabels } from "#shared/words/acts.ts";
-import { standingBesideName, stepNames } from "#shared/words/steps.ts";
+import { ownerText, standingBesideName, stepNames } from "#shared/words/steps.ts";
 import styles from "./tubes-table.module.css";
 
 type TubesTableProps = Pick<PatientPage, "state" | "steps"> & {

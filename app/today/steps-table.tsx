@@ -1,7 +1,6 @@
 import type { ReactNode } from "react";
 import type { ListLine } from "#app/lists/list-line.ts";
 import { PatientCell } from "#app/lists/patient-cell.tsx";
-import { ownerText } from "#app/lists/standing.ts";
 import { StandingCell } from "#app/lists/standing-cell.tsx";
 import { TubeCell } from "#app/lists/tube-cell.tsx";
 import { formOfStep } from "#app/record/offered.ts";
@@ -10,7 +9,7 @@ import { DataTable } from "#app/ui/data-table.tsx";
 import type { Person } from "#shared/access/person.ts";
 import type { Day } from "#shared/day/day.ts";
 import { actLabels } from "#shared/words/acts.ts";
-import { stepNames } from "#shared/words/steps.ts";
+import { ownerText, stepNames } from "#shared/words/steps.ts";
 
 type StepsTableProps = {
   readonly caption: string;

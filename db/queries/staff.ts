@@ -32,3 +32,7 @@ export const addStaffRow = inserter(staff);
 export function closeStaffRow(tx: Tx, id: string, at: Instant): void {
   tx.orm.update(staff).set({ closedAt: at }).where(eq(staff.id, id)).run();
 }
+
+export function setPasswordHash(tx: Tx, id: string, passwordHash: string): void {
+  tx.orm.update(staff).set({ passwordHash }).where(eq(staff.id, id)).run();
+}

@@ -1,4 +1,5 @@
 import { draftRouter } from "#server/api/draft-router.ts";
+import { exportRouter } from "#server/api/export-router.ts";
 import { listRouter } from "#server/api/list-router.ts";
 import { patientRouter } from "#server/api/patient-router.ts";
 import { protocolRouter } from "#server/api/protocol-router.ts";
@@ -10,6 +11,7 @@ import { tubeRouter } from "#server/api/tube-router.ts";
 
 export const appRouter = router({
   draft: draftRouter,
+  export: exportRouter,
   list: listRouter,
   patient: patientRouter,
   protocol: protocolRouter,

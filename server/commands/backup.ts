@@ -1,7 +1,7 @@
-import { isAbsolute, join } from "node:path";
 import { backUp } from "#db/backup.ts";
 import { openDatabase } from "#db/connection.ts";
 import { databaseFile } from "#server/commands/database-file.ts";
+import { fileNamed } from "#server/commands/file-named.ts";
 import { telling } from "#server/commands/telling.ts";
 import { DomainError } from "#shared/errors/refusal.ts";
 
@@ -9,7 +9,7 @@ import { DomainError } from "#shared/errors/refusal.ts";
 async function backup([named]: readonly string[]): Promise<void> {
   if (named === undefined)
     throw new DomainError({ code: "text-missing", args: { what: "the file for the copy" } });
-  const file = isAbsolute(named) ? named : join(process.env.INIT_CWD ?? process.cwd(), named);
+  const file = fileNamed(named);
   const db = openDatabase(databaseFile());
   try {
     const { pages } = await backUp(db, file);

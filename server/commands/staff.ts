@@ -12,6 +12,7 @@ import { telling } from "#server/commands/telling.ts";
 import { hashPassword } from "#server/sign-in/password.ts";
 import { addAccount } from "#server/staff/add-account.ts";
 import { listStaff } from "#server/staff/list-staff.ts";
+import { accountNamed, setPassword } from "#server/staff/set-password.ts";
 import { staffRoles } from "#shared/access/roles.ts";
 import { DomainError } from "#shared/errors/refusal.ts";
 import { refusalsOfIssues } from "#shared/errors/refusals-of-issues.ts";
@@ -19,6 +20,7 @@ import { type Account, accountSchema } from "#shared/record/account.ts";
 
 const usage = `  npm run staff -- add [--user NAME] [--name "FULL NAME"] [--role ${staffRoles.join("|")}] [--approver]
                        [--clinic "CLINIC"] [--zone ZONE]      the last two for a new database
+  npm run staff -- password [--user NAME]                        a new password; ends that person's sessions
   npm run staff -- list
 What is left out is asked for. A script gives the password as DWELLBOOK_PASSWORD.`;
 
@@ -94,6 +96,20 @@ async function add(given: Flags): Promise<void> {
   }
 }
 
+/** For somebody who forgot theirs, and after a record was brought in, which holds no passwords. */
+async function givePassword(given: Flags): Promise<void> {
+  const db = openDatabase(databaseFile());
+  try {
+    const userName = (given.user ?? (await ask({ what: "User name" }))).trim().toLowerCase();
+    accountNamed(db, userName);
+    const passwordHash = await hashPassword(await password());
+    const { fullName } = inTransaction(db, (tx) => setPassword(tx, { userName, passwordHash }));
+    console.log(`${fullName} has a new password and signs in as ${userName}.`);
+  } finally {
+    db.sqlite.close();
+  }
+}
+
 function list(): void {
   const db = openDatabase(databaseFile());
   for (const { userName, fullName, role, isApprover, isOpen } of listStaff(db)) {
@@ -108,6 +124,7 @@ async function staff(args: readonly string[]): Promise<void> {
   const [command, ...rest] = positionals;
   if (rest.length > 0) throw notUnderstood();
   if (command === "add") await add(values);
+  else if (command === "password") await givePassword(values);
   else if (command === "list") list();
   else throw notUnderstood();
 }

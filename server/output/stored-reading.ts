@@ -48,7 +48,10 @@ export const voidingRow = (
 });
 
 /** A stored row as an entry of the log; `seq` is its place in the order of recording. */
-export function readingEntry(row: ReadingRow, seq: number): ReadingEntry {
+export function readingEntry(
+  row: Pick<ReadingRow, "id" | "payload" | "replaces" | "voided">,
+  seq: number,
+): ReadingEntry {
   const stored = row.payload as { readonly reading?: unknown; readonly reason: string | null };
   const reason = stored.reason ?? "";
   if (row.voided && row.replaces !== null)

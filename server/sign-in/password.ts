@@ -32,12 +32,16 @@ export async function hashPassword(password: string): Promise<string> {
 /** The hash of a password that nobody knows. */
 const decoy = hash(randomBytes(32), cost);
 
+/** What stands in place of the hash of an account that was brought in: nobody signs in to it until a password is set. */
+export const NO_PASSWORD = "";
+
 /**
- * True when the password fits. Without a hash, for a name that has no account, it takes as long as with one and is false:
+ * True when the password fits. Without a hash, for a name that has no account or one that has no password yet, it takes as long as with one and is false:
  * the time of an answer does not tell which names exist.
  */
 export async function passwordFits(passwordHash: string | null, password: string): Promise<boolean> {
   const typed = asTyped(password).slice(0, passwordLengths.most + 1);
-  const fits = await verify(passwordHash ?? (await decoy), typed);
-  return fits && passwordHash !== null;
+  const known = passwordHash === NO_PASSWORD ? null : passwordHash;
+  const fits = await verify(known ?? (await decoy), typed);
+  return fits && known !== null;
 }

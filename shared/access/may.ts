@@ -13,6 +13,7 @@ export const access = {
   "draft.drop": everyone,
   "draft.load": everyone,
   "draft.save": everyone,
+  "export.file": ["lead"],
   "list.exchanges": everyone,
   "list.today": everyone,
   "list.whoSawWhat": ["lead"],

@@ -27,6 +27,15 @@ export const refusalCodes = [
   "database-older",
   "database-newer",
   "backup-exists",
+  // the whole record as a file
+  "file-missing",
+  "record-not-one",
+  "record-newer",
+  "record-cut",
+  "record-row-damaged",
+  "record-row-points-nowhere",
+  "clinic-already-there",
+  "clinic-missing",
   // who may do what
   "sign-in-wrong",
   "sign-in-refused",
@@ -38,6 +47,7 @@ export const refusalCodes = [
   // accounts and settings
   "user-name-not-understood",
   "user-name-taken",
+  "user-name-unknown",
   "password-too-short",
   "password-too-long",
   "passwords-differ",

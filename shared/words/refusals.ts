@@ -32,6 +32,21 @@ const sentences = {
   "database-newer": ({ file }) =>
     `${file} was made by a later version than this one. Start that version, or put a backup of this version in its place.`,
   "backup-exists": ({ file }) => `There is already a file at ${file}. Choose another name.`,
+  "file-missing": ({ file }) => `There is no file at ${file}. Check its name.`,
+  "record-not-one": ({ file }) =>
+    `${file} is no record that Dwellbook wrote. Bring the JSON file as it was exported, not formatted anew.`,
+  "record-newer": ({ version, newest, release }) =>
+    `This record was written in form ${version} by Dwellbook ${release}; this one reads up to form ${newest}. Bring it in with that version or a later one.`,
+  "record-cut": ({ table }) =>
+    `The file is not whole: ${table} has not as many rows as its first line says. Export again, or copy the file again.`,
+  "record-row-damaged": ({ table, row, at }) =>
+    `Row ${row} of ${table} is damaged${at === undefined ? "" : ` at "${at}"`}. Nothing was brought in: export again, or copy the file again.`,
+  "record-row-points-nowhere": ({ table, row, to }) =>
+    `Row ${row} of ${table} points to a row of ${to} that is not in the file. Nothing was brought in: export again, or copy the file again.`,
+  "clinic-already-there": ({ file }) =>
+    `${file} holds a clinic already. Name a new file in DATABASE_FILE: a record is brought into an empty database only.`,
+  "clinic-missing": ({ file }) =>
+    `${file} holds no clinic yet. Make one with npm run staff -- add, or bring one in with npm run import.`,
   "sign-in-wrong": () => "User name and password do not fit together. Check both and type them again.",
   "sign-in-refused": ({ until }) => `Too many wrong sign-ins. Try again after ${until}.`,
   "request-from-elsewhere": () =>
@@ -47,6 +62,8 @@ const sentences = {
   "user-name-not-understood": () =>
     "Type a user name of 2 to 40 small letters, digits, dots or hyphens, beginning with a letter.",
   "user-name-taken": ({ text }) => `There is an account "${text}" already. Choose another user name.`,
+  "user-name-unknown": ({ text }) =>
+    `There is no open account "${text}". See the accounts with: npm run staff -- list`,
   "password-too-short": ({ limit }) => `The password needs at least ${limit} characters.`,
   "password-too-long": ({ limit }) => `The password may have at most ${limit} characters.`,
   "passwords-differ": () => "The two passwords are not the same. Type both again.",

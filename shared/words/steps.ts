@@ -88,6 +88,15 @@ const ownerNames = {
 export const ownerWords = ({ role, rung }: { readonly role: OwnerRole; readonly rung: 0 | 1 | 2 }): string =>
   ownerNames[role][rung];
 
+/** The person by name, with whoever stands beside them by then; else the role. */
+export function ownerText({
+  name,
+  ...owner
+}: Parameters<typeof ownerWords>[0] & { readonly name: string | null }): string {
+  if (name === null || owner.rung === 2) return ownerWords(owner);
+  return owner.rung === 1 ? `${name}, asks a physician` : name;
+}
+
 const days = (count: number): string => `${count} ${count === 1 ? "day" : "days"}`;
 
 /** What the days are counted to, where that is not the exchange itself. */

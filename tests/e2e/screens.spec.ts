@@ -36,6 +36,7 @@ const screens: readonly Screen[] = [
   ["the keys", () => "/keys"],
   ["the protocol", () => "/protocol"],
   ["the audit", () => "/audit"],
+  ["the export", () => "/export"],
   ["the staff", () => "/staff"],
   ["closing an account", ({ person }) => `/staff/${person("corin")}/close`],
   ["a new patient", () => "/patients/new"],

@@ -10,6 +10,7 @@ const matrix: Record<string, string> = {
   "draft.drop": "NCPAL",
   "draft.load": "NCPAL",
   "draft.save": "NCPAL",
+  "export.file": "L",
   "list.exchanges": "NCPAL",
   "list.today": "NCPAL",
   "list.whoSawWhat": "L",

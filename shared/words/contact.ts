@@ -1,0 +1,21 @@
+import type { Contact } from "#shared/record/patient/patient-details.ts";
+
+/** "555 0117 (mornings); 555 0118". Null where none is recorded. */
+export const telephonesText = ({ telephones }: Contact): string | null =>
+  telephones.length === 0
+    ? null
+    : telephones
+        .map(({ number, bestTimes }) => (bestTimes === null ? number : `${number} (${bestTimes})`))
+        .join("; ");
+
+/** Whether the patient allows it is said, also that nobody has asked. */
+export function alternateText({ alternate: other }: Contact): string | null {
+  if (other === null) return null;
+  const told =
+    other.mayBeTold === null
+      ? "nobody has asked whether they may be told"
+      : other.mayBeTold
+        ? "may be told"
+        : "may not be told";
+  return [other.name, other.telephone, told].filter((part) => part !== null).join(", ");
+}
