@@ -32,15 +32,24 @@ export const people = {
   lead: { ...person, id: "staff-lead", userName: "lorne", fullName: "Lorne Leadbeater", role: "lead" },
 } as const satisfies Record<string, StaffRow>;
 
+let empty: Buffer | undefined;
 let image: Buffer | undefined;
 
 /** The real SQL, run once a file of tests; each test then gets its own copy in memory. */
 function migratedImage(): Buffer {
-  if (image !== undefined) return image;
+  if (empty !== undefined) return empty;
   const db = connect(":memory:");
   migrate(db);
+  inTransaction(db, (tx) => ensureEventKinds(tx, eventKinds));
+  empty = db.sqlite.serialize();
+  db.sqlite.close();
+  return empty;
+}
+
+function clinicImage(): Buffer {
+  if (image !== undefined) return image;
+  const db = connect(migratedImage());
   inTransaction(db, (tx) => {
-    ensureEventKinds(tx, eventKinds);
     openClinic(
       tx,
       { name: "Quillmere Tube Clinic", zone: "Europe/London", phone: "", isDemo: false },
@@ -53,11 +62,16 @@ function migratedImage(): Buffer {
   return image;
 }
 
+const closing = (db: Database): Database & Disposable => ({
+  ...db,
+  [Symbol.dispose]: () => db.sqlite.close(),
+});
+
 /**
  * A clinic with four people, the example protocol and a calendar of open weekdays, both in version 1.
  * `using db = testDatabase()` closes it with the test.
  */
-export function testDatabase(): Database & Disposable {
-  const db = connect(migratedImage());
-  return { ...db, [Symbol.dispose]: () => db.sqlite.close() };
-}
+export const testDatabase = (): Database & Disposable => closing(connect(clinicImage()));
+
+/** A database as it is before its first account: without a clinic. */
+export const emptyDatabase = (): Database & Disposable => closing(connect(migratedImage()));
