@@ -5,6 +5,7 @@ import { inAct } from "#server/act.ts";
 import { newId } from "#server/ids.ts";
 import { searchText } from "#server/patients/search-text.ts";
 import { append } from "#server/record/append.ts";
+import type { Contact } from "#shared/record/patient/patient-details.ts";
 import type { Command } from "#shared/tube/decide.ts";
 import type { TubeEvent } from "#shared/tube/event.ts";
 import { people, SEEDED_AT, testDatabase } from "#tests/support/database.ts";
@@ -16,6 +17,16 @@ export function clinicWithPatient(patientId = "patient-1"): Database & Disposabl
   return db;
 }
 
+/** Nothing of it asked yet. */
+const noContact: Contact = {
+  telephones: [],
+  alternate: null,
+  homeNurse: null,
+  referrer: null,
+  familyDoctor: null,
+  responsibleService: null,
+};
+
 export function addInventedPatient(db: Database, id: string, number: string): void {
   inTransaction(db, (tx) => {
     addPatient(tx, {
@@ -25,7 +36,7 @@ export function addInventedPatient(db: Database, id: string, number: string): vo
       birthOn: null,
       language: "English",
       needsInterpreter: false,
-      contact: {},
+      contact: noContact,
       search: searchText(`Brackenfold Ottoline ${number}`),
       updatedAt: SEEDED_AT,
       withdrawnAt: null,

@@ -3,7 +3,7 @@ import type { CsvTable } from "#server/export/csv/csv-table.ts";
 import { eachPatient } from "#server/export/csv/each-patient.ts";
 import type { ListLine } from "#server/lists/list-line.ts";
 import type { PatientView } from "#server/patients/view-patient.ts";
-import { ownerText, standingBesideName, stepAsks, stepNames } from "#shared/words/steps.ts";
+import { ownerText, standingBesideName, stepAsksOf, stepNames } from "#shared/words/steps.ts";
 import { whySentence } from "#shared/words/why.ts";
 
 type Row = PatientView & { readonly line: ListLine };
@@ -14,7 +14,8 @@ export const stepsTable: CsvTable<Row> = {
     ...patientColumns,
     tube: ({ line }) => line.tube?.name ?? "the patient",
     step: ({ line }) => stepNames[line.step.kind],
-    asks: ({ line }) => stepAsks[line.step.kind],
+    asks: ({ line, state }) =>
+      stepAsksOf(line.step.kind, state.tubes.find(({ id }) => id === line.step.tubeId)?.role ?? null),
     earliest: ({ line }) => line.step.earliest ?? NONE,
     target: ({ line }) => line.step.target ?? NONE,
     latest: ({ line }) => line.step.latest ?? NONE,

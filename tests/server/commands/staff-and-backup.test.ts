@@ -1,4 +1,3 @@
-import { execFile } from "node:child_process";
 import { existsSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { openDatabase } from "#db/connection.ts";
@@ -8,23 +7,9 @@ import { machineNow } from "#server/clock.ts";
 import { sessionOf } from "#server/sign-in/session-of.ts";
 import { signIn } from "#server/sign-in/sign-in.ts";
 import { testFolder } from "#tests/support/folder.ts";
+import { runCommand as run } from "#tests/support/run-command.ts";
 
 const PASSWORD = "eight calm badgers";
-
-type Run = { readonly code: number; readonly stdout: string; readonly stderr: string };
-
-/** A command as npm runs it, with nobody at the keyboard. */
-const run = (file: string, env: Record<string, string>, ...args: string[]): Promise<Run> =>
-  new Promise((resolve) => {
-    const all = ["node_modules/tsx/dist/cli.mjs", `server/commands/${file}.ts`, ...args];
-    const child = execFile(
-      process.execPath,
-      all,
-      { env: { ...process.env, ...env } },
-      (error, stdout, stderr) => resolve({ code: error === null ? 0 : Number(error.code), stdout, stderr }),
-    );
-    child.stdin?.end();
-  });
 
 const who = ["--user", "ivy", "--name", "Ivy Leadworth", "--role", "lead"];
 const clinic = ["--clinic", "Quillmere Tube Clinic", "--zone", "America/Santiago"];
