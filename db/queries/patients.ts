@@ -58,20 +58,6 @@ const found = prepared((orm) =>
     .prepare(),
 );
 
-const everyId = prepared((orm) =>
-  orm
-    .select({ id: patients.id })
-    .from(patients)
-    .orderBy(asc(patients.familyName), asc(patients.givenName), asc(patients.id))
-    .prepare(),
-);
-
-/** Everybody who is registered, by name. */
-export const patientIds = (db: Database): readonly string[] =>
-  everyId(db)
-    .all()
-    .map(({ id }) => id);
-
 export const patientById = (db: Database, id: string): PatientRow | undefined => byId(db).get({ id });
 
 export const identifiersOf = (db: Database, patientId: string): readonly IdentifierRow[] =>

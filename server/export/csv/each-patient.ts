@@ -1,4 +1,4 @@
-import { patientIds } from "#db/queries/patients.ts";
+import { patientIds } from "#db/queries/patient-list.ts";
 import type { Database } from "#db/sqlite.ts";
 import { type PatientView, viewPatient } from "#server/patients/view-patient.ts";
 
