@@ -81,7 +81,9 @@ export function recordAdder(tx: Tx, name: RecordTableName): (row: RecordRow) => 
   return (row) => {
     const values = columns.map((column) => {
       const value = row[column.name];
-      return value === null && !column.notNull ? null : column.mapToDriverValue(value);
+      // A JSON column holds JSON's own null, as it does where the program writes it.
+      const isNothing = value === null && !column.notNull && column.dataType !== "json";
+      return isNothing ? null : column.mapToDriverValue(value);
     });
     try {
       insert.run(...values, ...withheld.map(([, instead]) => instead));
