@@ -20,8 +20,8 @@ function standingLines({ isDemo, daysAhead, isExample }: ClinicView): readonly s
 const books = [
   { href: "/protocol", word: "Protocol", asks: "protocol.view" },
   { href: "/staff", word: "Staff", asks: "staff.list" },
-  { href: "/export", word: "Export", asks: "export.file" },
   { href: "/audit", word: "Who saw and did what", asks: "list.whoSawWhat" },
+  { href: "/export", word: "Export", asks: "export.file" },
 ] as const;
 
 /** What stands on every page, for this session. */

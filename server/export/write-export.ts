@@ -4,7 +4,12 @@ import { claimFile } from "#db/claim-file.ts";
 import type { Database } from "#db/sqlite.ts";
 import { exportPieces } from "#server/export/export-part.ts";
 import { DomainError } from "#shared/errors/refusal.ts";
-import { exportPartNames } from "#shared/words/exports.ts";
+import { type ExportPart, exportPartNames } from "#shared/words/exports.ts";
+
+/** Writes one file of an export behind what stands in `file`. */
+export function appendPieces(db: Database, part: ExportPart, file: string): void {
+  for (const piece of exportPieces(db, part)) appendFileSync(file, piece);
+}
 
 /**
  * Writes every file of an export into a folder, which is made where there is none; their owner alone may read them. Returns their
@@ -18,7 +23,7 @@ export function writeExport(db: Database, folder: string): readonly string[] {
       const file = join(folder, part);
       if (!claimFile(file)) throw new DomainError({ code: "backup-exists", args: { file } });
       written.push(file);
-      for (const piece of exportPieces(db, part)) appendFileSync(file, piece);
+      appendPieces(db, part, file);
     }
     return written;
   } catch (error) {

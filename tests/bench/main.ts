@@ -18,6 +18,7 @@ import { figureTable } from "#tests/bench/figure-table.ts";
 import { fillClinic } from "#tests/bench/fill-clinic.ts";
 import { pageScriptFigures } from "#tests/bench/page-scripts.ts";
 import { rebuildFigure } from "#tests/bench/rebuild.ts";
+import { recordFileFigures } from "#tests/bench/record-file.ts";
 import { startUpFigures } from "#tests/bench/start-up.ts";
 
 /** Beside the sources, not in a temporary folder: that may lie in memory, where nothing is durable. */
@@ -61,6 +62,7 @@ await measure("Exchanges over HTTP", () => exchangesPageFigures(large.file));
 await measure("Start and memory", () => startUpFigures(large.file));
 await measure("Scripts of the screens", () => pageScriptFigures(large.file, large.db));
 await measure("A durable reading", () => durableReadingFigure(large.file, large.db));
+await measure("The record as a file", () => recordFileFigures(small.file, SMALL));
 await measure("Rebuild", () => rebuildFigure(large.db, large.events));
 
 for (const { db } of [small, large]) db.sqlite.close();
