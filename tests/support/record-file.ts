@@ -1,4 +1,6 @@
+import { expect } from "vitest";
 import { compareProjections } from "#db/compare-projections.ts";
+import { recordTable, recordTableNames } from "#db/record-tables.ts";
 import type { Database } from "#db/sqlite.ts";
 import { importRecord } from "#server/export/import-record.ts";
 import { recordLines } from "#server/export/record-lines.ts";
@@ -18,11 +20,36 @@ export const withoutStamp = ([head = "", ...rest]: readonly string[]): string[] 
   ...rest,
 ];
 
-/** What a second database makes of an export: its own export, and where its projections are not the first one's. */
+/** Every row of the record as the database holds it, but for what an export withholds. */
+const storedRows = ({ sqlite }: Database) =>
+  Object.fromEntries(
+    recordTableNames.map((name) => {
+      const { order, withheld = {} } = recordTable(name);
+      const rows = sqlite
+        .prepare<[], Record<string, unknown>>(`select * from "${name}" order by ${order.join(", ")}`)
+        .all();
+      return [name, rows.map((row) => ({ ...row, ...withheld }))];
+    }),
+  );
+
+/** An export of a database and of the second one that brought it in, what both hold, and where their projections differ. */
 export function roundTrip(db: Database) {
   using second = emptyDatabase();
   const sent = exportedLines(db);
   const imported = bringIn(second, sent);
-  const differences = compareProjections(db, second);
-  return { sent: withoutStamp(sent), back: withoutStamp(exportedLines(second)), imported, differences };
+  return {
+    sent: withoutStamp(sent),
+    back: withoutStamp(exportedLines(second)),
+    imported,
+    held: storedRows(db),
+    holds: storedRows(second),
+    differences: compareProjections(db, second),
+  };
+}
+
+/** The round trip loses nothing and changes nothing. */
+export function expectSame({ sent, back, held, holds, differences }: ReturnType<typeof roundTrip>): void {
+  expect(back).toEqual(sent);
+  expect(holds).toEqual(held);
+  expect(differences).toEqual([]);
 }
