@@ -1,7 +1,7 @@
 import { addClinic, type Clinic } from "#db/queries/clinic.ts";
 import { addCalendarVersion, addProtocolVersion } from "#db/queries/versions.ts";
 import type { Tx } from "#db/transaction.ts";
-import type { Weekday } from "#shared/day/day.ts";
+import type { ClinicCalendar } from "#shared/day/clinic-days.ts";
 import { type Instant, isZone } from "#shared/day/instant.ts";
 import { DomainError } from "#shared/errors/refusal.ts";
 import { exampleProtocol } from "#shared/protocol/example.ts";
@@ -9,7 +9,7 @@ import { exampleProtocol } from "#shared/protocol/example.ts";
 export type Opening = Pick<Clinic, "name" | "phone" | "isDemo"> & { readonly zone: string };
 
 /** Until a clinic says otherwise. */
-const openWeekdays: readonly Weekday[] = [1, 2, 3, 4, 5];
+export const openingCalendar: ClinicCalendar = { version: 1, openWeekdays: [1, 2, 3, 4, 5], closures: [] };
 
 /**
  * Makes the one clinic of a new database, with version 1 of its protocol, the EXAMPLE that nobody has approved, and of its
@@ -34,5 +34,6 @@ export function openClinic(tx: Tx, { name, zone, phone, isDemo }: Opening, at: I
     approvedOn: null,
     createdAt: at,
   });
-  addCalendarVersion(tx, { version: 1, content: { openWeekdays, closures: [] }, createdAt: at });
+  const { version: first, ...content } = openingCalendar;
+  addCalendarVersion(tx, { version: first, content, createdAt: at });
 }

@@ -10,17 +10,13 @@ import { DomainError } from "#shared/errors/refusal.ts";
 import type { Reading } from "#shared/output/reading.ts";
 import type { AboutTube, CorrectingReading } from "#shared/record/act.ts";
 import { voidForm } from "#shared/record/amend/void-form.ts";
-import { readingForm } from "#shared/record/output/reading-form.ts";
-import { kindOf } from "#shared/tube/kind/kinds.ts";
+import { readReading } from "#shared/record/output/read-reading.ts";
 
 export type RecordedReading = { readonly actId: string; readonly readingId: string };
 
-/** What was typed as a reading of that tube, or every field to mend. A tube wholly inside has none (`no-output`). */
-function readReading(tx: Tx, at: Instant, { patientId, tubeId, texts }: AboutTube): Reading {
-  const context = formContext(tx, at, { patientId, tubeId });
-  if (context.tube === null || !kindOf(context.tube.kind).outside)
-    throw new DomainError({ code: "no-output" });
-  const read = readingForm.read(texts, context);
+/** The reading as it is logged. Throws every field to mend. */
+function typedReading(tx: Tx, at: Instant, { patientId, tubeId, texts }: AboutTube): Reading {
+  const read = readReading(texts, formContext(tx, at, { patientId, tubeId }));
   if (!read.ok) throw new DomainError(read.refusals);
   return { id: newId(), tubeId, ...read.entry };
 }
@@ -29,7 +25,7 @@ function readReading(tx: Tx, at: Instant, { patientId, tubeId, texts }: AboutTub
 export function recordReading({ db, staff }: Doing, input: AboutTube): RecordedReading {
   const { actId, patientId } = input;
   return inAct({ db, staff, actId, command: "reading: record", input }, (tx, at) => {
-    const reading = readReading(tx, at, input);
+    const reading = typedReading(tx, at, input);
     addReading(tx, readingRow(reading, { patientId, actId, recordedAt: at, recordedBy: staff.id }));
     return { actId, readingId: reading.id };
   });
@@ -40,7 +36,7 @@ export function correctReading({ db, staff }: Doing, input: CorrectingReading): 
   const { actId, patientId, readingId } = input;
   return inAct({ db, staff, actId, command: "reading: correct", input }, (tx, at) => {
     const { tubeId } = readingOf(tx, readingId, patientId);
-    const reading = readReading(tx, at, { ...input, tubeId });
+    const reading = typedReading(tx, at, { ...input, tubeId });
     const by = { patientId, actId, recordedAt: at, recordedBy: staff.id };
     addReading(tx, readingRow(reading, by, { replaces: readingId, reason: reasonIn(input) }));
     return { actId, readingId: reading.id };

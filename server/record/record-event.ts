@@ -9,8 +9,7 @@ import { DomainError } from "#shared/errors/refusal.ts";
 import type { Submit } from "#shared/record/act.ts";
 import { eventForms, type FormKind } from "#shared/record/event-forms.ts";
 import type { Texts } from "#shared/record/field-spec.ts";
-import type { Entry, FormContext } from "#shared/record/form.ts";
-import { ruleOf } from "#shared/tube/event-kinds.ts";
+import { tubesNamed } from "#shared/record/tubes-named.ts";
 
 export type Doing = { readonly db: Database; readonly staff: Pick<Person, "id"> };
 
@@ -25,13 +24,6 @@ export type RecordedAct = {
   /** What was typed, kept with the act so that a correction opens with it. */
   readonly typed: Texts;
 };
-
-function tubesNamed({ kind }: Entry, { tube, opens }: FormContext): readonly string[] {
-  const here = tube === null ? [] : [tube.id];
-  if (kind === "placed" || kind === "taken over") return [opens.tubeId];
-  if (kind === "converted") return [...here, opens.tubeId];
-  return ruleOf(kind).tubes === 0 ? [] : here;
-}
 
 /**
  * Records what one form says: reads the typed texts again, decides, appends, projects, in one act. Throws DomainError with every

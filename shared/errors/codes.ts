@@ -151,6 +151,20 @@ export const refusalCodes = [
   "steps-still-owned",
   "person-unknown",
   "last-lead",
+  // worked cases
+  "cases-unreadable",
+  "report-unwritable",
+  "cases-not-json",
+  "cases-not-a-list",
+  "case-without-name",
+  "case-name-taken",
+  "case-compute-unknown",
+  "case-field-unknown",
+  "case-choice-unknown",
+  "case-field-not-understood",
+  "case-form-lacks-field",
+  "case-tube-unknown",
+  "case-tube-unnamed",
 ] as const;
 
 export type RefusalCode = (typeof refusalCodes)[number];

@@ -1,5 +1,6 @@
 import type { RefusalCode } from "#shared/errors/codes.ts";
 import type { Refusal, RefusalArgs } from "#shared/errors/refusal.ts";
+import { caseRefusals } from "#shared/words/case-refusals.ts";
 
 type Sentence = (args: RefusalArgs) => string;
 
@@ -224,6 +225,7 @@ const sentences = {
   "sheet-gone": () => "This list is no longer kept. Bring it again.",
   "nothing-to-bring-in": () =>
     "No row of this list can be brought in as it stands. Mend the rows that are set aside.",
+  ...caseRefusals,
 } satisfies Record<RefusalCode, Sentence>;
 
 /** The sentence shown for a refusal. */

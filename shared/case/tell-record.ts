@@ -1,0 +1,113 @@
+import type { CaseEntry, CaseRecord } from "#shared/case/case-schema.ts";
+import { mistake, momentOf, type Telling, told } from "#shared/case/telling.ts";
+import { whichTube } from "#shared/case/which-tube.ts";
+import { clockText } from "#shared/day/instant.ts";
+import type { Reading } from "#shared/output/reading.ts";
+import { eventForms, type FormKind } from "#shared/record/event-forms.ts";
+import type { Entry, FormContext, FormResult } from "#shared/record/form.ts";
+import { formBeside } from "#shared/record/form-beside.ts";
+import { readReading } from "#shared/record/output/read-reading.ts";
+import { readingForm } from "#shared/record/output/reading-form.ts";
+import { tubesNamed } from "#shared/record/tubes-named.ts";
+import { decide } from "#shared/tube/decide.ts";
+import type { Pins, TubeEvent } from "#shared/tube/event.ts";
+import { ruleOf } from "#shared/tube/event-kinds.ts";
+import { fold } from "#shared/tube/fold.ts";
+import type { PatientTubes, TubeState } from "#shared/tube/state.ts";
+
+/** What the entries of a case come to, in memory: by the same forms, decisions and fold as behind the screens. */
+export type ToldRecord = { readonly state: PatientTubes; readonly readings: readonly Reading[] };
+
+type History = { readonly events: readonly TubeEvent[]; readonly readings: readonly Reading[] };
+type Typed = { readonly entry: CaseEntry; readonly place: number; readonly context: FormContext };
+
+/** One unnamed tube needs no word in a case. */
+const UNNAMED = "tube";
+
+const opensRecord = ({ form }: CaseEntry): boolean => form === "placed" || form === "taken over";
+
+const speaksOfTube = ({ form }: CaseEntry): boolean => form === "reading" || ruleOf(form).tubes > 0;
+
+function tubeOf(entry: CaseEntry, tubes: readonly TubeState[]): Telling<TubeState | null> {
+  if (opensRecord(entry) || !speaksOfTube(entry)) return told(null);
+  return whichTube(tubes, entry.tube);
+}
+
+const wordOpened = (entry: CaseEntry): string | undefined => (opensRecord(entry) ? entry.tube : entry.opens);
+
+/** What the form of this entry is read beside, on its day and time. */
+function contextOf(record: CaseRecord, entry: CaseEntry, events: readonly TubeEvent[]): Telling<FormContext> {
+  const { tubes } = fold(events);
+  const tube = tubeOf(entry, tubes);
+  if (tube.kind !== "told") return tube;
+  const at = momentOf(record, entry);
+  if (at.kind !== "told") return at;
+  const newTubeId = wordOpened(entry) ?? (tubes.length === 0 ? UNNAMED : `${UNNAMED} ${tubes.length + 1}`);
+  const { zone } = record;
+  return told(formBeside({ at: at.value, zone, tubes, tube: tube.value, newTubeId, staff: [] }));
+}
+
+/** Typed into a field that the form does not have: nothing would come of it, and the case would check something else. */
+function unknownField({ entry, place, context }: Typed): Telling<never> | null {
+  const form = entry.form === "reading" ? readingForm : eventForms[entry.form];
+  const fields = Object.keys(form.fields(context));
+  const field = Object.keys(entry.typed).find((name) => !fields.includes(name));
+  if (field === undefined) return null;
+  return mistake("case-form-lacks-field", { place, form: entry.form, field, fields: fields.join(", ") });
+}
+
+function tellReading(history: History, { entry, place, context }: Typed): Telling<History> {
+  const read = readReading(entry.typed, context);
+  if (!read.ok) return { kind: "refused", entry: place, refusals: read.refusals };
+  const reading = { id: `reading-${place}`, tubeId: context.tube?.id ?? "", ...read.entry };
+  return told({ ...history, readings: [...history.readings, reading] });
+}
+
+function tellEvent(
+  history: History,
+  { entry, place, context }: Typed,
+  { form, pins }: { readonly form: FormKind; readonly pins: Pins },
+): Telling<History> {
+  const read: FormResult<Entry> = eventForms[form].read(entry.typed, context);
+  if (!read.ok) return { kind: "refused", entry: place, refusals: read.refusals };
+  const command = {
+    ...read.entry,
+    eventId: `entry-${place}`,
+    tubes: tubesNamed(read.entry, context),
+    daySequence: 0,
+    amends: null,
+    lastSeen: Number.MAX_SAFE_INTEGER,
+  };
+  const now = { today: context.today, time: clockText(context.now, context.zone), pins };
+  const decision = decide(history.events, command, now);
+  if (!decision.ok) return { kind: "refused", entry: place, refusals: decision.refusals };
+  return told({ ...history, events: [...history.events, ...decision.events] });
+}
+
+function tellEntry(history: History, typed: Typed, pins: Pins): Telling<History> {
+  const { form } = typed.entry;
+  const lacking = unknownField(typed);
+  if (lacking !== null) return lacking;
+  return form === "reading" ? tellReading(history, typed) : tellEvent(history, typed, { form, pins });
+}
+
+/** The patient's conditions are typed first. */
+const entriesOf = ({ conditions, entries }: CaseRecord): readonly { entry: CaseEntry; place: number }[] => [
+  ...(conditions === undefined
+    ? []
+    : [{ entry: { form: "conditions noted", typed: conditions } as const, place: 0 }]),
+  ...entries.map((entry, index) => ({ entry, place: index + 1 })),
+];
+
+/** Types every entry of a case, in the order in which they stand, each on its day. */
+export function tellRecord(record: CaseRecord, pins: Pins): Telling<ToldRecord> {
+  let history: History = { events: [], readings: [] };
+  for (const { entry, place } of entriesOf(record)) {
+    const context = contextOf(record, entry, history.events);
+    if (context.kind !== "told") return context;
+    const next = tellEntry(history, { entry, place, context: context.value }, pins);
+    if (next.kind !== "told") return next;
+    history = next.value;
+  }
+  return told({ state: fold(history.events), readings: history.readings });
+}

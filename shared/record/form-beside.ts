@@ -1,0 +1,25 @@
+import { dayAt, type Instant, type Zone } from "#shared/day/instant.ts";
+import type { FormContext, StaffInForm } from "#shared/record/form.ts";
+import { numberedTubes } from "#shared/record/numbered-tubes.ts";
+import type { TubeState } from "#shared/tube/state.ts";
+
+/** Where and when a form is typed, about which tube of which, and by what id a record would be known that it opens. */
+export type Beside = {
+  readonly at: Instant;
+  readonly zone: Zone;
+  readonly tubes: readonly TubeState[];
+  readonly tube: TubeState | null;
+  readonly newTubeId: string;
+  readonly staff: readonly StaffInForm[];
+};
+
+/** What a form is read beside: a record that it opens is the patient's next. */
+export const formBeside = ({ at, zone, tubes, tube, newTubeId, staff }: Beside): FormContext => ({
+  today: dayAt(at, zone),
+  now: at,
+  zone,
+  tube,
+  tubes: numberedTubes(tubes),
+  opens: { tubeId: newTubeId, number: Math.max(0, ...tubes.map(({ number }) => number)) + 1 },
+  staff,
+});
