@@ -1,4 +1,5 @@
 import { existsSync, readdirSync, readFileSync } from "node:fs";
+import { dirname, join } from "node:path";
 import { describe, expect, it } from "vitest";
 
 const scripts: Record<string, string> = JSON.parse(readFileSync("package.json", "utf8")).scripts;
@@ -14,31 +15,40 @@ const commandsIn = (text: string): string[] =>
     [...code.matchAll(/npm (?:run )?([a-z][a-z:-]*)/g)].map(([, name = ""]) => name),
   );
 
-/** A path of this repository: it begins with one of its rooms, or it is a file at the top. */
-function pathsIn(text: string): string[] {
+/** Stands for a file of the reader's own. */
+const PLACEHOLDER = /^[A-Z]+\.json$/;
+
+/** A path of this repository: it begins with one of its rooms, or it is a file at the top. Links start at the text's own folder. */
+function pathsIn(file: string, text: string): string[] {
   const rooms = readdirSync(".", { withFileTypes: true })
     .filter((entry) => entry.isDirectory())
     .map(({ name }) => name);
-  const links = [...text.matchAll(/\]\(([^)#]+)\)/g)].map(([, target = ""]) => target);
+  const links = [...text.matchAll(/\]\(([^)#]+)\)/g)].map(([, target = ""]) => join(dirname(file), target));
   const words = quoted(text).flatMap((code) => code.split(/[\s,]+/));
   const named = words.filter(
-    (word) => rooms.some((room) => word.startsWith(`${room}/`)) || /^[\w-]+\.(md|json|mjs)$/.test(word),
+    (word) =>
+      !PLACEHOLDER.test(word) &&
+      (rooms.some((room) => word.startsWith(`${room}/`)) || /^[\w-]+\.(md|json|mjs)$/.test(word)),
   );
   return [...new Set([...links, ...named])];
 }
 
-describe.each(["README.md", "DEVELOPERS.md"])("%s", (file) => {
+const guides = readdirSync("docs")
+  .filter((name) => name.endsWith(".md"))
+  .map((name) => `docs/${name}`);
+
+describe.each(["README.md", "DEVELOPERS.md", ...guides])("%s", (file) => {
   const text = readFileSync(file, "utf8");
 
   it("names commands that exist", () => {
     const named = commandsIn(text);
-    expect(named.length).toBeGreaterThan(3);
+    expect(named.length).toBeGreaterThan(0);
     expect(named.filter((name) => !(name in scripts))).toEqual([]);
   });
 
   it("names paths that exist", () => {
-    const named = pathsIn(text);
-    expect(named.length).toBeGreaterThan(2);
+    const named = pathsIn(file, text);
+    expect(named.length).toBeGreaterThan(0);
     expect(named.filter((path) => !existsSync(path))).toEqual([]);
   });
 });
