@@ -1,4 +1,4 @@
-import { and, asc, eq, like, sql } from "drizzle-orm";
+import { and, asc, eq, isNull, like, sql } from "drizzle-orm";
 import { inserter, prepared } from "#db/prepared.ts";
 import { patientChanges, patientIdentifiers, patients } from "#db/schema/patients.ts";
 import type { Database } from "#db/sqlite.ts";
@@ -83,3 +83,42 @@ export function replaceIdentifiers(tx: Tx, patientId: string, rows: readonly Ide
   tx.orm.delete(patientIdentifiers).where(eq(patientIdentifiers.patientId, patientId)).run();
   for (const row of rows) addIdentifier(tx, row);
 }
+
+const everyone = prepared((orm) =>
+  orm
+    .select({
+      id: patients.id,
+      familyName: patients.familyName,
+      givenName: patients.givenName,
+      birthOn: patients.birthOn,
+      withdrawnAt: patients.withdrawnAt,
+      joinedInto: patients.joinedInto,
+    })
+    .from(patients)
+    .prepare(),
+);
+
+/** Who has a record, whatever became of it. */
+export const everyPatient = (db: Database) => everyone(db).all();
+
+const openedIn = prepared((orm) =>
+  orm
+    .select({ patient: patients })
+    .from(patientChanges)
+    .innerJoin(patients, eq(patients.id, patientChanges.patientId))
+    .where(
+      and(
+        eq(patientChanges.actId, sql.placeholder("actId")),
+        // Nothing stood before: stored as JSON's null.
+        sql`coalesce(json_type(${patientChanges.before}), 'null') = 'null'`,
+        isNull(patients.withdrawnAt),
+      ),
+    )
+    .prepare(),
+);
+
+/** The records that one act opened and that have not been withdrawn. */
+export const patientsOpenedIn = (tx: Tx, actId: string): readonly PatientRow[] =>
+  openedIn(tx)
+    .all({ actId })
+    .map(({ patient }) => patient);

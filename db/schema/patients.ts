@@ -93,5 +93,7 @@ export const patientChanges = sqliteTable(
     ...areJson("patient_changes", t.before, t.after),
     // query: changes of one patient, oldest first
     index("patient_changes_by_patient").on(t.patientId, t.at),
+    // query: records that an act opened (undo)
+    index("patient_changes_by_act").on(t.actId),
   ],
 );

@@ -56,6 +56,17 @@ export function readDetails(tx: Tx, at: Instant, texts: Registering["texts"]): P
   return read.entry;
 }
 
+type Opening = { readonly actId: string; readonly at: Instant };
+
+/** Opens a patient's record within an act, and returns its id. */
+export function openPatientRecord(tx: Tx, details: PatientDetails, { actId, at }: Opening): string {
+  const patientId = newId();
+  addPatient(tx, { id: patientId, ...patientColumns(details, at), withdrawnAt: null, joinedInto: null });
+  writeIdentifiers(tx, patientId, details);
+  addPatientChange(tx, { id: newId(), patientId, actId, before: null, after: details, at });
+  return patientId;
+}
+
 /** Opens a patient's record from the typed form. */
 export function registerPatient(
   { db, staff }: Doing,
@@ -63,11 +74,6 @@ export function registerPatient(
 ): { patientId: string; actId: string } {
   const { actId, texts } = input;
   return inAct({ db, staff, actId, command: "patient: register", input }, (tx, at) => {
-    const details = readDetails(tx, at, texts);
-    const patientId = newId();
-    addPatient(tx, { id: patientId, ...patientColumns(details, at), withdrawnAt: null, joinedInto: null });
-    writeIdentifiers(tx, patientId, details);
-    addPatientChange(tx, { id: newId(), patientId, actId, before: null, after: details, at });
-    return { patientId, actId };
+    return { patientId: openPatientRecord(tx, readDetails(tx, at, texts), { actId, at }), actId };
   });
 }

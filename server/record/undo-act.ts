@@ -1,17 +1,28 @@
 import { actById } from "#db/queries/acts.ts";
 import { eventsOfAct } from "#db/queries/events.ts";
+import {
+  addPatientChange,
+  patientsOpenedIn,
+  replaceIdentifiers,
+  updatePatient,
+} from "#db/queries/patients.ts";
 import { addReading, readingsOfAct } from "#db/queries/readings.ts";
 import type { Tx } from "#db/transaction.ts";
 import { inAct } from "#server/act.ts";
 import { newId } from "#server/ids.ts";
 import { voidingRow } from "#server/output/stored-reading.ts";
+import { detailsOf } from "#server/patients/correct-patient.ts";
 import { append } from "#server/record/append.ts";
+import { loadRecord } from "#server/record/load-record.ts";
 import type { Doing } from "#server/record/record-event.ts";
 import { mayUndo } from "#shared/access/may.ts";
 import type { Person } from "#shared/access/person.ts";
+import type { Instant } from "#shared/day/instant.ts";
 import { whenUnknown } from "#shared/day/when.ts";
 import { DomainError } from "#shared/errors/refusal.ts";
 import type { Command } from "#shared/tube/decide.ts";
+import { fold } from "#shared/tube/fold.ts";
+import type { PatientTubes } from "#shared/tube/state.ts";
 
 type UndoneBy = { readonly db: Doing["db"]; readonly staff: Pick<Person, "id" | "role"> };
 
@@ -31,11 +42,7 @@ const voiding = (eventId: string): Command => ({
   lastSeen: Number.MAX_SAFE_INTEGER,
 });
 
-function undoEvents(
-  tx: Tx,
-  undoes: string,
-  by: { actId: string; staffId: string; at: Parameters<typeof append>[1]["at"] },
-): number {
+function undoEvents(tx: Tx, undoes: string, by: { actId: string; staffId: string; at: Instant }): number {
   const events = eventsOfAct(tx, undoes);
   for (const patientId of new Set(events.map((event) => event.patientId))) {
     // The newest first: what an entry made possible is undone before it.
@@ -48,6 +55,28 @@ function undoEvents(
   }
   return events.length;
 }
+
+/**
+ * Withdraws the records that an act opened and under which nothing stands any more: found by nobody, their numbers free again. A
+ * record with entries of others stays.
+ */
+function withdrawRecords(tx: Tx, undoes: string, { actId, at }: { actId: string; at: Instant }): number {
+  const opened = patientsOpenedIn(tx, undoes).filter((row) => isBare(fold(loadRecord(tx, row.id).events)));
+  for (const row of opened) {
+    const before = detailsOf(tx, row);
+    updatePatient(tx, { ...row, search: "", updatedAt: at, withdrawnAt: at });
+    replaceIdentifiers(tx, row.id, []);
+    const after = { ...before, identifiers: [] };
+    addPatientChange(tx, { id: newId(), patientId: row.id, actId, before, after, at });
+  }
+  return opened.length;
+}
+
+/** No tube, nothing known, nothing to reconcile. */
+const isBare = ({ tubes, conditions, died, whereabouts, reconciles }: PatientTubes): boolean =>
+  tubes.length + reconciles.length + Object.keys(conditions).length === 0 &&
+  died === null &&
+  whereabouts === null;
 
 /** Takes back everything that one act recorded, as one amendment of that act; both stay in the story. */
 export function undoAct({ db, staff }: UndoneBy, input: Undoing): { undone: number } {
@@ -65,7 +94,7 @@ export function undoAct({ db, staff }: UndoneBy, input: Undoing): { undone: numb
         voidingRow(newId(), row, { patientId, actId, recordedAt: at, recordedBy: staff.id, reason: REASON }),
       );
     }
-    const undone = events + readings.length;
+    const undone = events + readings.length + withdrawRecords(tx, undoes, { actId, at });
     if (undone === 0) throw new DomainError({ code: "nothing-to-undo" });
     return { undone };
   });

@@ -7,7 +7,8 @@ import { isHeading } from "#shared/sheet/sheet-fields.ts";
 const LOOKED_AT = 12;
 
 const isBlank = ({ cells }: SheetLine): boolean => cells.every((cell) => cell.trim() === "");
-const headingsIn = ({ cells }: SheetLine): number => cells.filter(isHeading).length;
+/** How many cells of a line are headings, word for word. */
+export const headingsIn = ({ cells }: SheetLine): number => cells.filter(isHeading).length;
 
 /** The line with the most cells that are headings of ours; the first of equals. */
 function headingLine(lines: readonly SheetLine[]): SheetLine | undefined {

@@ -174,6 +174,20 @@ describe("rows that speak of the same", () => {
     expect(other).toMatchObject({ stands: "comes in", alikeRows: [2] });
   });
 
+  it("a second number that is another row's first one is set aside", () => {
+    const headings = [...HEADINGS, "second number"];
+    const rows = [
+      left,
+      "Larkspindle, Edwin||004712|jj r|6|||||004711",
+      "Mossgate, Perrin||004713|jj l|6|||||004714",
+    ];
+    expect(stand(rows, { headings }).map(told)).toEqual([
+      "comes in",
+      ["secondNumber: number-shared"],
+      "comes in",
+    ]);
+  });
+
   it("one name without birth dates is no reason to think of one person", () => {
     const rows = ["Brackenfold, Ottoline||004711|pcn l|8||||", "Brackenfold, Ottoline||004799|jj l|6||||"];
     expect(stand(rows)[1]).toMatchObject({ stands: "comes in", alikeRows: [] });

@@ -9,6 +9,9 @@ import type { SheetLine } from "#shared/sheet/sheet.ts";
 import { known } from "#shared/tube/certainty.ts";
 import { tubeTitle } from "#shared/tube/name.ts";
 
+/** A record number with whoever issued it. */
+export type PatientNumber = { readonly issuer: string; readonly value: string };
+
 /** A patient whose record stands here already. */
 export type HerePatient = {
   readonly id: string;
@@ -20,7 +23,7 @@ export type HerePatient = {
 
 /** What stands here, as far as a list brought in has to know. */
 export type Here = {
-  readonly byNumber: (number: { readonly issuer: string; readonly value: string }) => HerePatient | undefined;
+  readonly byNumber: (number: PatientNumber) => HerePatient | undefined;
   /** Others of the same name and birth date; none where no birth date is known. */
   readonly alike: (details: ReadRow["details"]) => readonly HerePatient[];
   /** Whether a row of this mark was brought in and its tube still stands. */
@@ -106,38 +109,80 @@ const aside = (row: number, ...refusals: readonly RowRefusal[]): Standing => ({
 /** What has been seen further up, so that no row counts twice. */
 type Above = {
   readonly marks: Map<string, number>;
+  /** Whose each number is, by the first number of its patient, and the rows of each patient. */
+  readonly numbers: Map<string, string>;
   readonly patients: Map<string, number[]>;
   readonly alike: Map<string, number[]>;
 };
 
-function standOf(
-  { line, texts }: Typed,
-  read: ReadRow,
-  { here, above }: { here: Here; above: Above },
-): Standing {
+type Beside = { readonly here: Here; readonly above: Above };
+
+const keyOf = ({ issuer, value }: PatientNumber): string => `${issuer.toLowerCase()} ${value}`;
+
+/** A number of this row that is somebody else's, in the list or here; null when each is this patient's or nobody's. */
+function foreignNumber(read: ReadRow, key: string, { here, above }: Beside): RowRefusal | null {
+  const [first, second] = read.details.identifiers;
+  const patient = first && here.byNumber(first);
+  const isOther = (number: PatientNumber): boolean => (above.numbers.get(keyOf(number)) ?? key) !== key;
+  const shared = [first, second].find((number) => number !== undefined && isOther(number));
+  if (shared !== undefined) {
+    const rows = above.patients.get(above.numbers.get(keyOf(shared)) ?? "") ?? [];
+    const field = shared === first ? "number" : "secondNumber";
+    return { field, refusal: { code: "number-shared", args: { rows: rows.join(", ") } } };
+  }
+  if (patient !== undefined && isAnother(patient, read))
+    return { field: "number", refusal: { code: "number-of-another" } };
+  const other = second && here.byNumber(second);
+  return other !== undefined && other.id !== patient?.id
+    ? { field: "secondNumber", refusal: { code: "number-of-another" } }
+    : null;
+}
+
+const title = (tube: NumberedTube): string => tubeTitle(tube).toLowerCase();
+
+/** A row that can be read, beside what stands above it and here. */
+function standOf({ line, texts }: Typed, read: ReadRow, beside: Beside): Standing {
+  const { here, above } = beside;
   const { row } = line;
   const mark = markOf(read);
   const said = above.marks.get(mark);
   if (said !== undefined) return { row, stands: "said above", above: said };
   above.marks.set(mark, row);
   if (here.wasBroughtIn(mark)) return { row, stands: "here already" };
-  const [number] = read.details.identifiers;
-  const patient = number === undefined ? undefined : here.byNumber(number);
-  if (patient !== undefined && isAnother(patient, read))
-    return aside(row, { field: "number", refusal: { code: "number-of-another" } });
-  const tube = patient?.tubes.find((standing) => sameTube(standing, read.tube));
-  if (tube !== undefined) {
-    const args = { tube: tubeTitle(tube).toLowerCase() };
-    return aside(row, { field: "kind", refusal: { code: "tube-here-already", args } });
-  }
   const key = numberKey(texts.patient);
-  const person = `${nameKey(read.details)} ${read.details.birthOn ?? key}`;
+  const foreign = foreignNumber(read, key, beside);
+  if (foreign !== null) return aside(row, foreign);
+  const [number] = read.details.identifiers;
+  const patient = number && here.byNumber(number);
+  const tube = patient?.tubes.find((standing) => sameTube(standing, read.tube));
+  if (tube !== undefined)
+    return aside(row, { field: "kind", refusal: { code: "tube-here-already", args: { tube: title(tube) } } });
+  return {
+    row,
+    stands: "comes in",
+    read,
+    mark,
+    here: patient ?? null,
+    ...countIn(row, { key, read }, beside),
+  };
+}
+
+/** Notes the row among those above, and says which of them speak of this patient or of one alike. */
+function countIn(row: number, { key, read }: { key: string; read: ReadRow }, { here, above }: Beside) {
+  const { details } = read;
+  const person = `${nameKey(details)} ${details.birthOn ?? key}`;
   const besideRows = above.patients.get(key) ?? [];
-  const alikeRows = (above.alike.get(person) ?? []).filter((other) => !besideRows.includes(other));
+  const alike = above.alike.get(person) ?? [];
+  for (const number of details.identifiers) above.numbers.set(keyOf(number), key);
   above.patients.set(key, [...besideRows, row]);
-  above.alike.set(person, [...(above.alike.get(person) ?? []), row]);
-  const alikeHere = here.alike(read.details).some(({ id }) => id !== patient?.id);
-  return { row, stands: "comes in", read, mark, here: patient ?? null, besideRows, alikeRows, alikeHere };
+  above.alike.set(person, [...alike, row]);
+  const [first] = details.identifiers;
+  const own = first && here.byNumber(first)?.id;
+  return {
+    besideRows,
+    alikeRows: alike.filter((other) => !besideRows.includes(other)),
+    alikeHere: here.alike(details).some(({ id }) => id !== own),
+  };
 }
 
 /** What rows are read beside, and how far the reading has come. */
@@ -158,7 +203,7 @@ export function* standings(lines: readonly SheetLine[], beside: StandBeside): Ge
   const groupOf = new Map(
     [...groups.values()].flatMap((rows) => rows.map((row) => [row.line.row, rows] as const)),
   );
-  const above: Above = { marks: new Map(), patients: new Map(), alike: new Map() };
+  const above: Above = { marks: new Map(), numbers: new Map(), patients: new Map(), alike: new Map() };
   const patients = new Map([...groups.values()].map((rows) => [rows, together(rows)] as const));
   const shared = new Set([...groups.values()].filter((rows) => isShared(rows, context)));
   for (const row of typed) {

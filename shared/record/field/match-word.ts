@@ -12,11 +12,22 @@ export const plainWord = (text: string): string =>
 
 const called = <T>(found: readonly Word<T>[]): string => found.map(({ words }) => words[0]).join(", ");
 
+/** A vocabulary is compared with every cell of a list, so its words are made plain once. */
+const plainWords = new WeakMap<readonly Word<unknown>[], readonly (readonly string[])[]>();
+
+function plain(vocabulary: readonly Word<unknown>[]): readonly (readonly string[])[] {
+  const known = plainWords.get(vocabulary);
+  if (known !== undefined) return known;
+  const made = vocabulary.map(({ words }) => words.map(plainWord));
+  plainWords.set(vocabulary, made);
+  return made;
+}
+
 /** The thing typed: by one of its words in any case, or by the beginning of one where only one thing begins so. */
 export function matchWord<T>(text: string, vocabulary: readonly Word<T>[]): Parsed<T> {
   const typed = plainWord(text);
   const starting = (fits: (word: string) => boolean): readonly Word<T>[] =>
-    typed === "" ? [] : vocabulary.filter(({ words }) => words.some((word) => fits(plainWord(word))));
+    typed === "" ? [] : vocabulary.filter((_, index) => plain(vocabulary)[index]?.some(fits));
   const exact = starting((word) => word === typed);
   const found = exact.length > 0 ? exact : starting((word) => word.startsWith(typed));
   const [only, other] = found;

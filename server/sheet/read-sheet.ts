@@ -1,0 +1,47 @@
+import Papa from "papaparse";
+import { decodeSheet } from "#server/sheet/decode-sheet.ts";
+import { DomainError } from "#shared/errors/refusal.ts";
+import type { Encoding } from "#shared/sheet/encoding.ts";
+import { findHeadings, headingsIn } from "#shared/sheet/find-headings.ts";
+import type { Sheet, SheetLine } from "#shared/sheet/sheet.ts";
+
+const delimiters = [",", ";", "\t", "|"] as const;
+/** Enough lines to pass a title and meet the headings. */
+const LOOKED_AT = 20;
+
+/** The first line by which some spreadsheets are told the delimiter. They do not count it as a row. */
+const SEP = /^sep=(.)\r?\n/i;
+
+const linesOf = (cells: readonly (readonly string[])[]): SheetLine[] =>
+  cells.map((own, index) => ({ row: index + 1, cells: own }));
+
+const mostHeadings = (text: string, delimiter: string): number => {
+  const { data } = Papa.parse<string[]>(text, { delimiter, preview: LOOKED_AT });
+  return Math.max(0, ...linesOf(data).map(headingsIn));
+};
+
+/** The delimiter by which the most headings are found: a decimal comma misleads a count of commas, not this. */
+function delimiterOf(text: string): string {
+  const counted = delimiters.map((delimiter) => ({ delimiter, headings: mostHeadings(text, delimiter) }));
+  return counted.toSorted((a, b) => b.headings - a.headings)[0]?.delimiter ?? ",";
+}
+
+function parse(text: string): SheetLine[] {
+  const sep = SEP.exec(text);
+  const body = sep === null ? text : text.slice(sep[0].length);
+  const { data, errors } = Papa.parse<string[]>(body, { delimiter: sep?.[1] ?? delimiterOf(body) });
+  const quote = errors.find(({ type }) => type === "Quotes");
+  if (quote !== undefined)
+    throw new DomainError({ code: "quote-not-closed", args: { row: (quote.row ?? 0) + 1 } });
+  return linesOf(data);
+}
+
+/**
+ * A file or a pasted block as a sheet. Throws a DomainError with the one sentence that says what is wrong with it: no text, a
+ * quotation mark left open, no headings, too wide, too long, nothing in it.
+ */
+export function readSheet(bytes: Uint8Array, encoding: Encoding | null): Sheet {
+  const read = findHeadings(parse(decodeSheet(bytes, encoding)));
+  if (!read.ok) throw new DomainError(read.refusal);
+  return read.value;
+}
