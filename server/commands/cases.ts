@@ -1,9 +1,9 @@
-import { isAbsolute, join } from "node:path";
 import { parseArgs } from "node:util";
 import { openDatabase } from "#db/connection.ts";
 import { type BooksUsed, clinicBooks, shippedBooks } from "#server/cases/case-books.ts";
 import { caseExits, checkCases } from "#server/cases/check-cases.ts";
 import { databaseFile } from "#server/commands/database-file.ts";
+import { fileNamed } from "#server/commands/file-named.ts";
 import { telling } from "#server/commands/telling.ts";
 import { DomainError } from "#shared/errors/refusal.ts";
 
@@ -11,10 +11,6 @@ const usage = `  npm run cases -- FILE.json [--report REPORT.json]
 With DATABASE_FILE the clinic's newest protocol and calendar are used, without it the EXAMPLE.`;
 
 const notUnderstood = (): DomainError => new DomainError({ code: "command-not-understood", args: { usage } });
-
-/** npm itself moves to the project's folder: a name is meant from where it was called. */
-const fromHere = (named: string): string =>
-  isAbsolute(named) ? named : join(process.env.INIT_CWD ?? process.cwd(), named);
 
 function read(args: readonly string[]): { readonly file: string; readonly report: string | null } {
   try {
@@ -25,7 +21,7 @@ function read(args: readonly string[]): { readonly file: string; readonly report
     });
     const [file, ...more] = positionals;
     if (file === undefined || more.length > 0) throw notUnderstood();
-    return { file: fromHere(file), report: values.report === undefined ? null : fromHere(values.report) };
+    return { file: fileNamed(file), report: values.report === undefined ? null : fileNamed(values.report) };
   } catch {
     throw notUnderstood();
   }

@@ -151,6 +151,10 @@ export const refusalCodes = [
   "steps-still-owned",
   "person-unknown",
   "last-lead",
+  // approving the protocol
+  "protocol-approved-already",
+  "not-an-approver",
+  "name-differs",
   // worked cases
   "cases-unreadable",
   "report-unwritable",

@@ -225,6 +225,12 @@ const sentences = {
   "sheet-gone": () => "This list is no longer kept. Bring it again.",
   "nothing-to-bring-in": () =>
     "No row of this list can be brought in as it stands. Mend the rows that are set aside.",
+  "protocol-approved-already": ({ version, by, day }) =>
+    `Version ${version} of the protocol was approved by ${by} on ${day}. There is nothing to approve.`,
+  "not-an-approver": ({ name }) =>
+    `${name} is no approver. Name a physician whose account says so: npm run staff -- list shows who does.`,
+  "name-differs": ({ text }) =>
+    `"${text}" is not the name of this account. Type it in full, as npm run staff -- list shows it.`,
   ...caseRefusals,
 } satisfies Record<RefusalCode, Sentence>;
 
