@@ -19,6 +19,7 @@ function standingLines({ isDemo, daysAhead, isExample }: ClinicView): readonly s
 /** Pages about the clinic itself, each with the procedure that it asks. */
 const books = [
   { href: "/protocol", word: "Protocol", asks: "protocol.view" },
+  { href: "/import", word: "Bring in a list", asks: "sheet.list" },
   { href: "/staff", word: "Staff", asks: "staff.list" },
   { href: "/audit", word: "Who saw and did what", asks: "list.whoSawWhat" },
   { href: "/export", word: "Export", asks: "export.file" },

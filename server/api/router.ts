@@ -5,6 +5,7 @@ import { patientRouter } from "#server/api/patient-router.ts";
 import { protocolRouter } from "#server/api/protocol-router.ts";
 import { readingRouter } from "#server/api/reading-router.ts";
 import { recordRouter } from "#server/api/record-router.ts";
+import { sheetRouter } from "#server/api/sheet-router.ts";
 import { staffRouter } from "#server/api/staff-router.ts";
 import { createCallerFactory, router } from "#server/api/trpc.ts";
 import { tubeRouter } from "#server/api/tube-router.ts";
@@ -17,6 +18,7 @@ export const appRouter = router({
   protocol: protocolRouter,
   reading: readingRouter,
   record: recordRouter,
+  sheet: sheetRouter,
   staff: staffRouter,
   tube: tubeRouter,
 });

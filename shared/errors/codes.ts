@@ -116,6 +116,7 @@ export const refusalCodes = [
   "no-output",
   // a clinic's list brought in
   "sheet-not-text",
+  "file-too-large",
   "sheet-empty",
   "sheet-too-wide",
   "sheet-too-long",

@@ -172,6 +172,8 @@ const sentences = {
   "last-lead": () => "This is the last account of a lead. Make another lead first.",
   "sheet-not-text": ({ what }) =>
     `This is ${what}, not a list as text. Open it in the spreadsheet, save the sheet as CSV, and bring that.`,
+  "file-too-large": ({ limit }) =>
+    `This file is larger than ${limit}. A list of tubes is far smaller: check that it is the right file, or save only the sheet with the tubes.`,
   "sheet-empty": () => "There are no rows here. Bring a list with a line of headings and the tubes below it.",
   "sheet-too-wide": ({ columns, limit }) =>
     `This has ${columns} columns; a list of tubes has at most ${limit}. Check that the right sheet was saved.`,

@@ -1,3 +1,4 @@
+import { TRPCError } from "@trpc/server";
 import { type NextRequest, NextResponse } from "next/server";
 import { statusOf } from "#app/api/_web/status-of.ts";
 import { DomainError } from "#shared/errors/refusal.ts";
@@ -11,8 +12,10 @@ export const refusing =
   async (request) => {
     try {
       return await handler(request);
-    } catch (error) {
-      if (!(error instanceof DomainError)) throw error;
+    } catch (thrown) {
+      // What the API refuses comes wrapped in an error of its own.
+      const error = thrown instanceof TRPCError ? thrown.cause : thrown;
+      if (!(error instanceof DomainError)) throw thrown;
       const sentence = error.refusals.map(refusalSentence).join(" ");
       return NextResponse.json({ sentence }, { status: statusOf(error.refusals[0]?.code) });
     }

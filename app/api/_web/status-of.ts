@@ -11,6 +11,7 @@ export function statusOf(code: RefusalCode | undefined): number {
     case "not-allowed":
       return 403;
     case "body-too-long":
+    case "file-too-large":
       return 413;
     case "sign-in-refused":
       return 429;

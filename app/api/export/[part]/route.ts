@@ -1,5 +1,3 @@
-import { TRPCError } from "@trpc/server";
-import type { NextRequest } from "next/server";
 import { refuseFromElsewhere } from "#app/api/_web/refuse-from-elsewhere.ts";
 import { refusing } from "#app/api/_web/refusing.ts";
 import { createContext } from "#server/api/context.ts";
@@ -7,18 +5,7 @@ import { createCaller } from "#server/api/router.ts";
 import { database } from "#server/database.ts";
 import { readEnv } from "#server/env.ts";
 import { exportStream } from "#server/export/export-stream.ts";
-import { DomainError } from "#shared/errors/refusal.ts";
-import { type ExportPart, exportPartNames } from "#shared/words/exports.ts";
-
-/** The file as the API permits it to whoever asks, and writes down that it did. */
-async function permitted(request: NextRequest, part: ExportPart): Promise<ExportPart> {
-  try {
-    return await createCaller(createContext(database(), request.headers)).export.file({ part });
-  } catch (error) {
-    if (error instanceof TRPCError && error.cause instanceof DomainError) throw error.cause;
-    throw error;
-  }
-}
+import { exportPartNames } from "#shared/words/exports.ts";
 
 /** One file of an export. Its name stands in the address and names nobody; a browser saves it and shows nothing. */
 export const GET = refusing(async (request) => {
@@ -26,7 +13,8 @@ export const GET = refusing(async (request) => {
   const asked = request.nextUrl.pathname.split("/").at(-1);
   const part = exportPartNames.find((name) => name === asked);
   if (part === undefined) return new Response(null, { status: 404 });
-  const file = await permitted(request, part);
+  // The API permits it to whoever asks, and writes down that it did.
+  const file = await createCaller(createContext(database(), request.headers)).export.file({ part });
   const type = file.endsWith(".csv") ? "text/csv; charset=utf-8; header=present" : "application/json";
   return new Response(exportStream(readEnv(process.env).DATABASE_FILE, file), {
     headers: { "content-type": type, "content-disposition": `attachment; filename="${file}"` },

@@ -1,0 +1,92 @@
+"use client";
+
+import { useRouter } from "next/navigation";
+import { type ReactNode, useEffect, useState } from "react";
+import { api } from "#app/_trpc/client.ts";
+import { NoticeLine } from "#app/ui/notice-line.tsx";
+import { newActId } from "#app/ui/recording/act-id.ts";
+import { type Sent, sendAct } from "#app/ui/recording/send-act.ts";
+import { UndoNotice } from "#app/ui/undo-notice.tsx";
+import { refusalSentence } from "#shared/words/refusals.ts";
+import styles from "./import.module.css";
+
+type BringInProps = { readonly sheetId: string; readonly tubes: number; readonly rows: number };
+
+type Done = Awaited<ReturnType<typeof api.sheet.bringIn.mutate>>;
+
+const EVERY_MS = 500;
+
+const tubesIn = (count: number): string => `${count} ${count === 1 ? "tube" : "tubes"}`;
+
+/** How many rows have been read so far, asked now and then while the list is brought in. */
+function useProgress(sheetId: string, isWorking: boolean): number {
+  const [done, setDone] = useState(0);
+  useEffect(() => {
+    if (!isWorking) return;
+    const asked = setInterval(() => {
+      void api.sheet.progress.query({ sheetId }).then(
+        (rows) => setDone((before) => Math.max(before, rows ?? 0)),
+        () => {},
+      );
+    }, EVERY_MS);
+    return () => clearInterval(asked);
+  }, [sheetId, isWorking]);
+  return done;
+}
+
+function problemOf(sent: Exclude<Sent<Done>, { kind: "saved" }>): string {
+  return sent.kind === "refused"
+    ? sent.refusals.map(refusalSentence).join(" ")
+    : "No answer came from the server. Press again: the list is brought in only once.";
+}
+
+/** Brings in every row that can be, all or none, says how far it is, and offers to take all of it back. */
+export function BringIn({ sheetId, tubes, rows }: BringInProps): ReactNode {
+  const router = useRouter();
+  const [actId] = useState(newActId);
+  const [undoId] = useState(newActId);
+  const [isWorking, setWorking] = useState(false);
+  const [done, setDone] = useState<Done | null>(null);
+  const [problem, setProblem] = useState<string | null>(null);
+  const read = useProgress(sheetId, isWorking);
+
+  const press = async (): Promise<void> => {
+    setWorking(true);
+    setProblem(null);
+    const sent = await sendAct(() => api.sheet.bringIn.mutate({ actId, sheetId }));
+    setWorking(false);
+    if (sent.kind !== "saved") return setProblem(problemOf(sent));
+    setDone(sent.result);
+    router.refresh();
+  };
+
+  const undo = async (): Promise<void> => {
+    await api.record.undone.mutate({ actId: undoId, undoes: actId });
+    router.refresh();
+  };
+
+  if (done !== null)
+    return (
+      <UndoNotice said={`${tubesIn(done.tubes)} of ${done.patients} patients brought in.`} undo={undo}>
+        <a href="/">To Today, where the loose ends stand</a>
+      </UndoNotice>
+    );
+  return (
+    <div className={styles.acts}>
+      <button type="button" disabled={isWorking || tubes === 0} onClick={() => void press()}>
+        Bring in {tubesIn(tubes)}
+      </button>
+      {isWorking && (
+        <label>
+          <progress max={rows} value={read} /> {read} of {rows} rows read
+        </label>
+      )}
+      {!isWorking && problem === null && <span>All of them in one act, which can be taken back as one.</span>}
+      {problem !== null && (
+        <NoticeLine>
+          <strong>{problem}</strong>
+        </NoticeLine>
+      )}
+    </div>
+  );
+}
