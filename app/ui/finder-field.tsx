@@ -9,14 +9,14 @@ export function FinderField(): ReactNode {
     <search data-screen-only>
       <form className={styles.form} method="post" action="/api/find">
         <label className={styles.unseen} htmlFor={FINDER_ID}>
-          Find a patient by name or number
+          Find a patient by name, number, birth date or telephone
         </label>
         <input
           id={FINDER_ID}
           className={styles.field}
           name="typed"
           type="text"
-          placeholder="Name or number"
+          placeholder="Name, number, born, phone"
           maxLength={LONGEST_TYPED}
           autoComplete="off"
           spellCheck={false}

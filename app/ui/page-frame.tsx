@@ -2,6 +2,7 @@ import type { ReactNode } from "react";
 import { BookName } from "#app/ui/book-name.tsx";
 import { Colophon } from "#app/ui/colophon.tsx";
 import { FinderField } from "#app/ui/finder-field.tsx";
+import { FINDER_ID } from "#app/ui/finder-id.ts";
 import { type Identity, IdentityBar } from "#app/ui/identity-bar.tsx";
 import { KeyListener } from "#app/ui/keys/key-listener.tsx";
 import type { SessionLeft } from "#app/ui/session/session-left.ts";
@@ -24,7 +25,8 @@ export type Frame = {
 const places = [
   { href: "/", word: "Today" },
   { href: "/exchanges", word: "Exchanges" },
-  { href: "/patients", word: "Patients" },
+  // Goes on to the finder, which then has the focus.
+  { href: `/patients#${FINDER_ID}`, word: "Patients" },
   { href: "/keys", word: "Keys" },
 ] as const;
 

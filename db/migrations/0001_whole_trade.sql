@@ -63,3 +63,24 @@ END;
 CREATE TRIGGER `sheet_rows_no_delete` BEFORE DELETE ON `sheet_rows` BEGIN
 	SELECT RAISE(ABORT, 'sheet_rows is append only');
 END;
+--> statement-breakpoint
+-- The finder compares words of letters and digits alone, with a blank before and after each, and finds by telephone too. Names stand
+-- in lower case without accents already; shared/record/patient/search-text.ts writes the same from now on.
+UPDATE `patients` SET `search` = ' '
+	|| replace(replace(replace(replace(replace(replace(replace(replace(replace(
+		replace(replace(replace(replace(replace(replace(replace(`search`, '-', ''), '''', ''), '’', ''), '.', ''), ',', ''), '/', ''), '_', ''),
+		'ß', 'ss'), 'æ', 'ae'), 'œ', 'oe'), 'ø', 'o'), 'ł', 'l'), 'đ', 'd'), 'ð', 'd'), 'þ', 'th'), 'ı', 'i')
+	|| ' '
+	|| coalesce((
+		SELECT group_concat(ltrim(
+			lower(replace(replace(replace(replace(replace(`value`, ' ', ''), '-', ''), '.', ''), '/', ''), '_', '')), '0'), ' ') || ' '
+		FROM `patient_identifiers` WHERE `patient_id` = `patients`.`id`), '')
+	|| coalesce((
+		SELECT group_concat('t' || ltrim(
+			replace(replace(replace(replace(replace(replace(replace(`number`, ' ', ''), '-', ''), '.', ''), '/', ''), '(', ''), ')', ''), '+', ''),
+			'0'), ' ') || ' '
+		FROM (
+			SELECT json_extract(`value`, '$.number') AS `number` FROM json_each(`patients`.`contact`, '$.telephones')
+			UNION ALL
+			SELECT json_extract(`patients`.`contact`, '$.alternate.telephone')
+		) WHERE `number` IS NOT NULL), '');

@@ -1,8 +1,9 @@
-import { and, asc, eq, isNull, like, sql } from "drizzle-orm";
+import { and, asc, desc, eq, inArray, isNull, or, type SQL, sql } from "drizzle-orm";
 import { inserter, prepared } from "#db/prepared.ts";
 import { patientChanges, patientIdentifiers, patients } from "#db/schema/patients.ts";
 import type { Database } from "#db/sqlite.ts";
 import type { Tx } from "#db/transaction.ts";
+import type { Sought } from "#shared/record/finder.ts";
 
 export type PatientRow = typeof patients.$inferSelect;
 export type IdentifierRow = typeof patientIdentifiers.$inferSelect;
@@ -37,26 +38,19 @@ const byNumber = prepared((orm) =>
     .prepare(),
 );
 
-const found = prepared((orm) =>
-  orm
-    .select({
-      id: patients.id,
-      familyName: patients.familyName,
-      givenName: patients.givenName,
-      birthOn: patients.birthOn,
-      number: patientIdentifiers.value,
-      issuer: patientIdentifiers.issuer,
-    })
-    .from(patients)
-    .innerJoin(
-      patientIdentifiers,
-      and(eq(patientIdentifiers.patientId, patients.id), eq(patientIdentifiers.place, 1)),
-    )
-    .where(like(patients.search, sql.placeholder("pattern")))
-    .orderBy(asc(patients.familyName), asc(patients.givenName), asc(patients.id))
-    .limit(sql.placeholder("limit"))
-    .prepare(),
-);
+/** Somebody whom a search found; `wholeWords` where each word typed is one of theirs, not only a part of one. */
+export type FoundRow = Pick<PatientRow, "id" | "familyName" | "givenName" | "birthOn" | "joinedInto"> & {
+  readonly number: string | null;
+  readonly wholeWords: boolean;
+};
+
+const has = (part: string): SQL => sql`instr(${patients.search}, ${part}) > 0`;
+
+const isMeant = ({ words, births }: Sought): SQL | undefined =>
+  and(...words.map(has), births.length === 0 ? undefined : inArray(patients.birthOn, [...births]));
+
+const all = (conditions: readonly SQL[]): SQL<boolean> =>
+  sql<boolean>`(${and(...conditions)})`.mapWith(Boolean);
 
 export const patientById = (db: Database, id: string): PatientRow | undefined => byId(db).get({ id });
 
@@ -66,9 +60,38 @@ export const identifiersOf = (db: Database, patientId: string): readonly Identif
 export const identifierByNumber = (db: Database, number: { issuer: string; value: string }) =>
   byNumber(db).get(number);
 
-/** Patients whose search text holds what was typed; `%` and `_` typed by a person are dropped, since no name or number has them. */
-export const findPatients = (db: Database, typed: string, limit: number) =>
-  found(db).all({ pattern: `%${typed.replace(/[%_]/g, "")}%`, limit });
+/**
+ * Patients who are meant in one of these ways, first those who have every word of the first way whole, then those of whom a word
+ * begins so, each by name. Registrations that were undone are left out. Not prepared: how many words are typed differs.
+ */
+export function findPatients(db: Database, sought: readonly Sought[], limit: number): readonly FoundRow[] {
+  const words = sought[0]?.words ?? [];
+  if (words.length === 0) return [];
+  const wholeWords = all(words.map((word) => has(` ${word} `)));
+  const beginnings = all(words.map((word) => has(` ${word}`)));
+  return (
+    db.orm
+      .select({
+        id: patients.id,
+        familyName: patients.familyName,
+        givenName: patients.givenName,
+        birthOn: patients.birthOn,
+        joinedInto: patients.joinedInto,
+        number: patientIdentifiers.value,
+        wholeWords,
+      })
+      .from(patients)
+      .leftJoin(
+        patientIdentifiers,
+        and(eq(patientIdentifiers.patientId, patients.id), eq(patientIdentifiers.place, 1)),
+      )
+      .where(and(isNull(patients.withdrawnAt), or(...sought.map(isMeant))))
+      // The plus keeps the planner from reading every row in the order of names, for the few that are found.
+      .orderBy(desc(wholeWords), desc(beginnings), asc(sql`+${patients.familyName}`), asc(patients.givenName))
+      .limit(limit)
+      .all()
+  );
+}
 
 export const addPatient = inserter(patients);
 export const addIdentifier = inserter(patientIdentifiers);

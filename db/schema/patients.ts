@@ -34,7 +34,7 @@ export const patients = sqliteTable(
     needsInterpreter: flag("needs_interpreter").notNull(),
     /** Telephones with best times, alternate contact, home nurse, referrer, family doctor, responsible service. */
     contact: json("contact").notNull(),
-    /** Lower case, accents removed: what the finder compares. */
+    /** Words of names, numbers and telephones as the finder compares them (shared/record/patient/search-text.ts). */
     search: text("search").notNull(),
     updatedAt: instant("updated_at").notNull(),
     /** When the registration was undone: nobody is followed under this record, and its numbers are free again. */

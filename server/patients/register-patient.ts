@@ -7,16 +7,22 @@ import {
 import type { Tx } from "#db/transaction.ts";
 import { inAct } from "#server/act.ts";
 import { newId } from "#server/ids.ts";
-import { searchText } from "#server/patients/search-text.ts";
 import { formContext } from "#server/record/form-context.ts";
 import type { Doing } from "#server/record/record-event.ts";
 import type { Instant } from "#shared/day/instant.ts";
 import { DomainError } from "#shared/errors/refusal.ts";
 import type { Registering } from "#shared/record/act.ts";
-import type { PatientDetails } from "#shared/record/patient/patient-details.ts";
+import type { Contact, PatientDetails } from "#shared/record/patient/patient-details.ts";
 import { patientForm } from "#shared/record/patient/patient-form.ts";
+import { searchText } from "#shared/record/patient/search-text.ts";
 
-/** The columns of a patient's row that come from details; the finder compares names and numbers, dates as typed digits. */
+/** Telephones under which somebody may be looked for: the patient's own, and that of the alternate contact. */
+const telephonesOf = ({ telephones, alternate }: Contact): readonly string[] => [
+  ...telephones.map(({ number }) => number),
+  ...(alternate?.telephone == null ? [] : [alternate.telephone]),
+];
+
+/** The columns of a patient's row that come from details. */
 export const patientColumns = (details: PatientDetails, updatedAt: Instant) => ({
   familyName: details.familyName,
   givenName: details.givenName,
@@ -24,14 +30,12 @@ export const patientColumns = (details: PatientDetails, updatedAt: Instant) => (
   language: details.language,
   needsInterpreter: details.needsInterpreter,
   contact: details.contact,
-  search: searchText(
-    [
-      details.familyName,
-      details.givenName,
-      details.familyName,
-      ...details.identifiers.map(({ value }) => value),
-    ].join(" "),
-  ),
+  search: searchText({
+    familyName: details.familyName,
+    givenName: details.givenName,
+    numbers: details.identifiers.map(({ value }) => value),
+    telephones: telephonesOf(details.contact),
+  }),
   updatedAt,
 });
 

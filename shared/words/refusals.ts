@@ -161,7 +161,7 @@ const sentences = {
     "By this record no balloon holds the tube. Note what holds it first, or choose the right tube.",
   "role-missing": () => "This kind has no usual role: choose the role.",
   "mode-missing": () => "This kind has no usual mode: choose the mode.",
-  "patient-unknown": () => "There is no such patient. Search by name or number.",
+  "patient-unknown": () => "There is no such patient. Search by name, number, birth date or telephone.",
   "number-taken": ({ issuer }) =>
     `Another patient has this number (${issuer}). Check the number; if it is the same person, open that record.`,
   "no-output": () => "This tube lies wholly inside and has no output. Record what was told as a check.",

@@ -6,13 +6,13 @@ import type { Database } from "#db/sqlite.ts";
 import { inTransaction, type Tx } from "#db/transaction.ts";
 import { openClinic } from "#server/clinic/open-clinic.ts";
 import { machineNow, today } from "#server/clock.ts";
-import { searchText } from "#server/patients/search-text.ts";
 import { writeProjection } from "#server/record/append.ts";
 import { booksOf } from "#server/record/books.ts";
 import { toStored } from "#server/record/stored-event.ts";
 import { addDays, type Day } from "#shared/day/day.ts";
 import { instant, startOfDay, zone } from "#shared/day/instant.ts";
 import type { Contact } from "#shared/record/patient/patient-details.ts";
+import { searchText } from "#shared/record/patient/search-text.ts";
 import { abscessDrain, type Life, nephrostomy, type Tube, ureteralStent } from "#tests/bench/lives.ts";
 import { type Draw, seeded } from "#tests/bench/seeded.ts";
 import { people } from "#tests/support/database.ts";
@@ -38,6 +38,7 @@ function patientOf(draw: Draw, place: number): PatientRow & { readonly number: s
   const familyName = `${draw.from(families)}-${draw.from(families)}`;
   const givenName = draw.from(givens);
   const number = String(place).padStart(7, "0");
+  const contact = contactOf(draw);
   return {
     id: draw.id(),
     number,
@@ -46,8 +47,13 @@ function patientOf(draw: Draw, place: number): PatientRow & { readonly number: s
     birthOn: addDays("1930-01-01" as Day, draw.between(0, 27_000)),
     language: "English",
     needsInterpreter: draw.percent(10),
-    contact: contactOf(draw),
-    search: searchText(`${familyName} ${givenName} ${number}`),
+    contact,
+    search: searchText({
+      familyName,
+      givenName,
+      numbers: [number],
+      telephones: contact.telephones.map((telephone) => telephone.number),
+    }),
     updatedAt: machineNow(),
     withdrawnAt: null,
     joinedInto: null,

@@ -27,6 +27,9 @@ const contentsOf = (sqlite: Sqlite.Database): Contents =>
 
 /** What an upgrade may write anew: the list of migrations, and what is computed from events. */
 const madeAnew = ["migrations", "tubes", "open_steps"];
+/** A column that is made from the row's others may be written anew too: what the finder compares. */
+const withoutSearch = (rows: readonly unknown[]): readonly unknown[] =>
+  rows.map((row) => ({ ...(row as object), search: undefined }));
 
 function restored(name: string, file: string): Contents {
   restoreImage(name, file);
@@ -84,7 +87,7 @@ describe.each(keptImages())("a database as %s left it", (name) => {
       if (madeAnew.includes(table)) continue;
       const now = rowsOf(sqlite, table, columns);
       if (table === "event_kinds") expect(now).toEqual(expect.arrayContaining([...rows]));
-      else expect(now, table).toEqual(rows);
+      else expect(withoutSearch(now), table).toEqual(withoutSearch(rows));
     }
     expect(sqlite.pragma("integrity_check", { simple: true })).toBe("ok");
     expect(sqlite.pragma("foreign_key_check")).toEqual([]);

@@ -3,9 +3,9 @@ import type { Database } from "#db/sqlite.ts";
 import { inTransaction } from "#db/transaction.ts";
 import { inAct } from "#server/act.ts";
 import { newId } from "#server/ids.ts";
-import { searchText } from "#server/patients/search-text.ts";
 import { append } from "#server/record/append.ts";
 import type { Contact } from "#shared/record/patient/patient-details.ts";
+import { searchText } from "#shared/record/patient/search-text.ts";
 import type { Command } from "#shared/tube/decide.ts";
 import type { TubeEvent } from "#shared/tube/event.ts";
 import { people, SEEDED_AT, testDatabase } from "#tests/support/database.ts";
@@ -37,7 +37,12 @@ export function addInventedPatient(db: Database, id: string, number: string): vo
       language: "English",
       needsInterpreter: false,
       contact: noContact,
-      search: searchText(`Brackenfold Ottoline ${number}`),
+      search: searchText({
+        familyName: "Brackenfold",
+        givenName: "Ottoline",
+        numbers: [number],
+        telephones: [],
+      }),
       updatedAt: SEEDED_AT,
       withdrawnAt: null,
       joinedInto: null,

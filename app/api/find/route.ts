@@ -12,8 +12,9 @@ const LIMIT_KIB = 8;
 const leadTo = (location: string): Response => new Response(null, { status: 303, headers: { location } });
 
 /**
- * The finder that stands on every page: `typed`, part of a name or number. Leads to the patient where only one is meant, else to
- * the page of those who are; until then what was typed is kept as a draft, since it must stand in no address.
+ * The finder that stands on every page: `typed`, parts of a name, a number, a birth date or a telephone. Leads to the patient
+ * where only one is meant, by the whole of a record number or by all that was typed, else to the page of those who are; until then
+ * what was typed is kept as a draft, since it must stand in no address.
  */
 export const POST = refusing(async (request) => {
   refuseFromElsewhere(request);
@@ -22,7 +23,9 @@ export const POST = refusing(async (request) => {
   const context = createContext(database(), request.headers);
   if (context.session === null) return leadTo("/sign-in?next=/find");
   const api = createCaller(context);
-  const [only, other] = await api.patient.find({ typed });
+  const { patients } = await api.patient.find({ typed });
+  const numbered = patients.filter(({ isNumbered }) => isNumbered);
+  const [only, other] = numbered.length > 0 ? numbered : patients;
   if (only !== undefined && other === undefined) return leadTo(`/patients/${only.id}`);
   await api.draft.save({ ...finderDraft, content: { actId: newId(), texts: { typed } } });
   return leadTo("/find");

@@ -8,7 +8,12 @@ export const keys: readonly {
   readonly to?: string;
   readonly field?: string;
 }[] = [
-  { key: "/", where: "anywhere", does: "find a patient by name or number", field: FINDER_ID },
+  {
+    key: "/",
+    where: "anywhere",
+    does: "find a patient by name, number, birth date or telephone",
+    field: FINDER_ID,
+  },
   { key: "?", where: "anywhere", does: "this page", to: "/keys" },
   { key: "Enter", where: "in a form", does: "saves; not in a long text or an open list" },
   { key: "Escape", where: "in a form", does: "leaves it; what was typed is kept for 7 days" },

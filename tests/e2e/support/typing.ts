@@ -37,7 +37,7 @@ export const hasFocus = (target: Locator): Promise<boolean> =>
 
 /** Presses the finder's key until it has the focus. From then on the page's script runs, which nothing on it shows. */
 export async function findByKey(page: Page): Promise<void> {
-  const finder = page.getByLabel("Find a patient by name or number");
+  const finder = page.getByLabel("Find a patient by name, number, birth date or telephone");
   await expect(async () => {
     await page.keyboard.press("/");
     expect(await hasFocus(finder)).toBe(true);
