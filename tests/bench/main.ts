@@ -19,6 +19,7 @@ import { fillClinic } from "#tests/bench/fill-clinic.ts";
 import { pageScriptFigures } from "#tests/bench/page-scripts.ts";
 import { rebuildFigure } from "#tests/bench/rebuild.ts";
 import { recordFileFigures } from "#tests/bench/record-file.ts";
+import { searchFigures } from "#tests/bench/search.ts";
 import { startUpFigures } from "#tests/bench/start-up.ts";
 
 /** Beside the sources, not in a temporary folder: that may lie in memory, where nothing is durable. */
@@ -58,6 +59,7 @@ await measure("Due list", () => [
   dueListFigure(small.file, small.db, SMALL),
   dueListFigure(large.file, large.db, LARGE),
 ]);
+await measure("Search", () => searchFigures(large.db));
 await measure("Exchanges over HTTP", () => exchangesPageFigures(large.file));
 await measure("Start and memory", () => startUpFigures(large.file));
 await measure("Scripts of the screens", () => pageScriptFigures(large.file, large.db));
