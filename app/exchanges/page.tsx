@@ -1,42 +1,57 @@
 import type { Metadata } from "next";
+import { redirect } from "next/navigation";
 import type { ReactNode } from "react";
 import { signedIn } from "#app/_trpc/server.ts";
 import { ExchangeTable } from "#app/exchanges/exchange-table.tsx";
 import { placeFromAddress, placeInAddress } from "#app/exchanges/place.ts";
+import { filterInQuery, hasBlanks, listHref, type Query } from "#app/lists/filter-address.ts";
+import { FilterLine } from "#app/lists/filter-line.tsx";
+import type { DuePage } from "#app/lists/list-line.ts";
 import { StripKey } from "#app/strip/strip-key.tsx";
 import { PageFrame } from "#app/ui/page-frame.tsx";
 import styles from "./exchanges.module.css";
 
 export const metadata: Metadata = { title: "Exchanges - Dwellbook" };
 
-type ExchangesPageProps = {
-  readonly searchParams: Promise<Readonly<Record<string, string | string[] | undefined>>>;
-};
+const PATH = "/exchanges";
 
 /** Which tubes come next: one page of the due list, drawn. */
-export default async function ExchangesPage({ searchParams }: ExchangesPageProps): Promise<ReactNode> {
+export default async function ExchangesPage({
+  searchParams,
+}: {
+  readonly searchParams: Promise<Query>;
+}): Promise<ReactNode> {
   const { api, frame } = await signedIn();
-  const { after } = await searchParams;
-  const place = placeFromAddress(typeof after === "string" ? after : undefined);
-  const { today, lines, next } = await api.list.exchanges({ place });
+  const query = await searchParams;
+  const filter = filterInQuery(query);
+  if (hasBlanks(query)) redirect(listHref(PATH, filter));
+  const place = placeFromAddress(typeof query.after === "string" ? query.after : undefined);
+  const page = await api.list.exchanges({ filter, place });
+  const { today, lines, next, asked } = page;
   return (
     <PageFrame
       frame={frame}
       heading="Which tubes come next?"
-      lede={place === undefined ? "The longest due first" : "Further down the list"}
+      lede={ledeOf(page, place === undefined)}
       here="Exchanges"
     >
-      <div className={styles.list}>
-        {lines.length === 0 ? (
-          <p className={styles.none}>{noneWords(place === undefined)}</p>
-        ) : (
-          <ExchangeTable today={today} lines={lines} />
-        )}
-      </div>
+      <FilterLine path={PATH} asked={asked} />
+      {asked.refusals.length === 0 && (
+        <div className={styles.list}>
+          {lines.length === 0 ? (
+            <p className={styles.none}>
+              {noneWords(page, place === undefined)}{" "}
+              {asked.words !== null && <a href={PATH}>Take the filter away</a>}
+            </p>
+          ) : (
+            <ExchangeTable today={today} lines={lines} />
+          )}
+        </div>
+      )}
       <nav className={styles.pages} aria-label="Pages of the list" data-screen-only>
-        {place !== undefined && <a href="/exchanges">Back to the longest due</a>}
+        {place !== undefined && <a href={listHref(PATH, asked.texts)}>Back to the longest due</a>}
         {next !== null && (
-          <a href={`/exchanges?after=${placeInAddress(next)}`} rel="next">
+          <a href={listHref(PATH, asked.texts, { after: placeInAddress(next) })} rel="next">
             The tubes after these
           </a>
         )}
@@ -46,7 +61,16 @@ export default async function ExchangesPage({ searchParams }: ExchangesPageProps
   );
 }
 
-const noneWords = (isFirst: boolean): string =>
-  isFirst
+/** What stands here, also on paper: the filter in words and how many stand under it. */
+function ledeOf({ asked, total }: DuePage, isFirst: boolean): string {
+  const place = isFirst ? "the longest due first" : "further down the list";
+  if (asked.words === null || total === null) return place.charAt(0).toUpperCase() + place.slice(1);
+  return `${asked.words}: ${total}, ${place}`;
+}
+
+function noneWords({ asked }: DuePage, isFirst: boolean): string {
+  if (!isFirst) return "No tube comes after these.";
+  return asked.words === null
     ? "No tube is in. As soon as one is recorded, it stands here with the date of its exchange, removal or review."
-    : "No tube comes after these.";
+    : "Nothing stands under this filter.";
+}

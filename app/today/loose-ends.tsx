@@ -10,6 +10,8 @@ import styles from "./today.module.css";
 type LooseEndsProps = {
   readonly lines: readonly ListLine[];
   readonly kinds: TodayPage["counts"]["looseEnds"];
+  /** Said where there is none. */
+  readonly none: string;
   readonly today: Day;
   readonly person: Person;
   readonly marksExample: boolean;
@@ -18,13 +20,13 @@ type LooseEndsProps = {
 const isKind = (text: string): text is StepKind => stepKinds.some((kind) => kind === text);
 
 /** Records in which something is missing or does not agree: folded, since none of it is a date that somebody waits for. */
-export function LooseEnds({ lines, kinds, ...every }: LooseEndsProps): ReactNode {
+export function LooseEnds({ lines, kinds, none, ...every }: LooseEndsProps): ReactNode {
   const total = kinds.reduce((sum, { count }) => sum + count, 0);
   if (total === 0) {
     return (
       <section>
         <h2>Loose ends</h2>
-        <p className={styles.none}>No record waits for a missing fact.</p>
+        <p className={styles.none}>{none}</p>
       </section>
     );
   }

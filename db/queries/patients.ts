@@ -1,5 +1,6 @@
-import { and, asc, desc, eq, inArray, isNull, or, type SQL, sql } from "drizzle-orm";
+import { and, asc, desc, eq, inArray, isNotNull, isNull, or, type SQL, sql } from "drizzle-orm";
 import { inserter, prepared } from "#db/prepared.ts";
+import { serviceOf } from "#db/queries/step-filter.ts";
 import { patientChanges, patientIdentifiers, patients } from "#db/schema/patients.ts";
 import type { Database } from "#db/sqlite.ts";
 import type { Tx } from "#db/transaction.ts";
@@ -92,6 +93,21 @@ export function findPatients(db: Database, sought: readonly Sought[], limit: num
       .all()
   );
 }
+
+const services = prepared((orm) =>
+  orm
+    .selectDistinct({ service: serviceOf })
+    .from(patients)
+    .where(isNotNull(serviceOf))
+    .orderBy(asc(serviceOf))
+    .prepare(),
+);
+
+/** Every service that some patient's contact names as the responsible one, as it is spelled there. */
+export const servicesNamed = (db: Database): readonly string[] =>
+  services(db)
+    .all()
+    .map(({ service }) => service ?? "");
 
 export const addPatient = inserter(patients);
 export const addIdentifier = inserter(patientIdentifiers);

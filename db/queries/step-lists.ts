@@ -1,10 +1,12 @@
-import { and, asc, count, eq, gte, inArray, isNull, lt, lte, not, or, sql } from "drizzle-orm";
+import { and, asc, count, eq, gte, inArray, isNull, lt, lte, not, or, type SQL, sql } from "drizzle-orm";
 import { prepared } from "#db/prepared.ts";
+import { isWithin } from "#db/queries/step-filter.ts";
 import { patientIdentifiers, patients } from "#db/schema/patients.ts";
 import { openSteps, tubes } from "#db/schema/projections.ts";
 import { staff } from "#db/schema/staff.ts";
 import type { Database } from "#db/sqlite.ts";
 import type { Day } from "#shared/day/day.ts";
+import { everything, isEverything, type ListFilter } from "#shared/record/list-filter.ts";
 import { listRank } from "#shared/step/list-rank.ts";
 
 const shown = {
@@ -57,7 +59,46 @@ export type StepLine = ReturnType<ReturnType<typeof rows>["all"]>[number];
 const today = sql.placeholder("today");
 const limit = sql.placeholder("limit");
 
+type Orm = Database["orm"];
+
+/** What a list is asked for: how it stands on a day, at most so many lines, and only what is within the filter. */
+export type Asked = { readonly today: Day; readonly limit: number; readonly filter: ListFilter };
+
 const byDue = [asc(openSteps.dueOn), asc(openSteps.id)];
+
+type Part<On> = {
+  readonly lines: (db: Database, on: On) => readonly StepLine[];
+  /** How many stand behind it, however many lines are asked for. */
+  readonly count: (db: Database, on: On) => number;
+};
+
+/** One part of the lists. Made once for everything; with a filter, for what that asks. */
+function part<On extends Asked = Asked>(
+  isOfPart: (orm: Orm) => SQL | undefined,
+  order: readonly SQL[] = byDue,
+): Part<On> {
+  const within = (orm: Orm, filter: ListFilter) => and(isOfPart(orm), isWithin(orm, filter));
+  const lines = (orm: Orm, filter: ListFilter) =>
+    rows(orm)
+      .where(within(orm, filter))
+      .orderBy(...order)
+      .limit(limit)
+      .prepare();
+  const counted = (orm: Orm, filter: ListFilter) =>
+    orm.select({ count: count() }).from(openSteps).where(within(orm, filter)).prepare();
+  const allLines = prepared((orm) => lines(orm, everything));
+  const allCounted = prepared((orm) => counted(orm, everything));
+  return {
+    lines: (db, { filter, ...on }) => (isEverything(filter) ? allLines(db) : lines(db.orm, filter)).all(on),
+    count: (db, { filter, ...on }) =>
+      (isEverything(filter) ? allCounted(db) : counted(db.orm, filter)).get(on)?.count ?? 0,
+  };
+}
+
+const isOfClock = () => eq(openSteps.rank, listRank.clock);
+const onTime = () => or(isNull(openSteps.latestOn), gte(openSteps.latestOn, today));
+const plannedToday = (orm: Orm) =>
+  inArray(openSteps.tubeId, orm.select({ id: tubes.id }).from(tubes).where(eq(tubes.plannedOn, today)));
 
 /** Where the next page of the due list goes on: after this step. */
 export type DuePlace = { readonly dueOn: Day; readonly id: string };
@@ -66,111 +107,56 @@ const START: DuePlace = { dueOn: "1900-01-01" as Day, id: "" };
 
 const afterPlace = sql`(${openSteps.dueOn}, ${openSteps.id}) > (${sql.placeholder("dueOn")}, ${sql.placeholder("id")})`;
 
-const dueList = prepared((orm) =>
-  rows(orm)
-    .where(and(eq(openSteps.rank, listRank.clock), afterPlace))
-    .orderBy(...byDue)
-    .limit(limit)
-    .prepare(),
-);
+const clock = part<Asked & DuePlace>(() => and(isOfClock(), afterPlace));
 
 /** Tubes by what their clock asks for next, the longest due first. */
-export const dueSteps = (db: Database, size: number, place: DuePlace = START): readonly StepLine[] =>
-  dueList(db).all({ ...place, limit: size });
+export const dueSteps = (db: Database, asked: Asked, place: DuePlace = START): readonly StepLine[] =>
+  clock.lines(db, { ...asked, ...place });
 
-const urgent = prepared((orm) =>
-  rows(orm)
-    .where(eq(openSteps.rank, listRank.urgent))
-    .orderBy(...byDue)
-    .limit(limit)
-    .prepare(),
+/** How many stand in the whole of that list. */
+export const dueStepCount = (db: Database, asked: Asked): number => clock.count(db, { ...asked, ...START });
+
+const urgent = part(() => eq(openSteps.rank, listRank.urgent));
+
+const pastLatest = part(
+  () => and(isOfClock(), lt(openSteps.latestOn, today)),
+  [asc(openSteps.latestOn), asc(openSteps.id)],
 );
-
-const isPastLatest = () => and(eq(openSteps.rank, listRank.clock), lt(openSteps.latestOn, today));
-
-const pastLatest = prepared((orm) =>
-  rows(orm).where(isPastLatest()).orderBy(asc(openSteps.latestOn), asc(openSteps.id)).limit(limit).prepare(),
-);
-
-const onTime = () => or(isNull(openSteps.latestOn), gte(openSteps.latestOn, today));
-
-const plannedToday = (orm: Database["orm"]) =>
-  inArray(openSteps.tubeId, orm.select({ id: tubes.id }).from(tubes).where(eq(tubes.plannedOn, today)));
 
 /** Exchanges planned for today, whose latest date has not passed. */
-const isVisit = (orm: Database["orm"]) =>
+const visits = part((orm) =>
   // The plus keeps the planner, which has no statistics, from walking the whole due list for the few planned tubes.
-  and(sql`+${openSteps.rank} = ${listRank.clock}`, onTime(), plannedToday(orm));
-
-const visits = prepared((orm) =>
-  rows(orm)
-    .where(isVisit(orm))
-    .orderBy(...byDue)
-    .limit(limit)
-    .prepare(),
+  and(sql`+${openSteps.rank} = ${listRank.clock}`, onTime(), plannedToday(orm)),
 );
 
 /** Steps whose target has come and whose latest date has not passed, those planned for today apart. */
-const isDue = (orm: Database["orm"]) =>
-  and(eq(openSteps.rank, listRank.clock), lte(openSteps.dueOn, today), onTime(), not(plannedToday(orm)));
+const due = part((orm) => and(isOfClock(), lte(openSteps.dueOn, today), onTime(), not(plannedToday(orm))));
 
-const due = prepared((orm) =>
-  rows(orm)
-    .where(isDue(orm))
-    .orderBy(...byDue)
-    .limit(limit)
-    .prepare(),
-);
+const calls = part(() => and(eq(openSteps.rank, listRank.call), lte(openSteps.dueOn, today)));
 
-const isCall = () => and(eq(openSteps.rank, listRank.call), lte(openSteps.dueOn, today));
+const isLooseEnd = () => eq(openSteps.rank, listRank.looseEnd);
+const looseEnds = part(isLooseEnd);
 
-const calls = prepared((orm) =>
-  rows(orm)
-    .where(isCall())
-    .orderBy(...byDue)
-    .limit(limit)
-    .prepare(),
-);
-
-const looseEnds = prepared((orm) =>
-  rows(orm)
-    .where(eq(openSteps.rank, listRank.looseEnd))
-    .orderBy(...byDue)
-    .limit(limit)
-    .prepare(),
-);
-
-const counted = (orm: Database["orm"]) => orm.select({ count: count() }).from(openSteps).$dynamic();
-
-const urgentCount = prepared((orm) => counted(orm).where(eq(openSteps.rank, listRank.urgent)).prepare());
-const pastLatestCount = prepared((orm) => counted(orm).where(isPastLatest()).prepare());
-const visitCount = prepared((orm) => counted(orm).where(isVisit(orm)).prepare());
-const dueCount = prepared((orm) => counted(orm).where(isDue(orm)).prepare());
-const callCount = prepared((orm) => counted(orm).where(isCall()).prepare());
-
-const looseEndCounts = prepared((orm) =>
+const looseEndCounts = (orm: Orm, filter: ListFilter) =>
   orm
     .select({ kind: openSteps.kind, count: count() })
     .from(openSteps)
-    .where(eq(openSteps.rank, listRank.looseEnd))
+    .where(and(isLooseEnd(), isWithin(orm, filter)))
     .groupBy(openSteps.kind)
     .orderBy(asc(openSteps.kind))
-    .prepare(),
-);
+    .prepare();
 
-export type OnDay = { readonly today: Day; readonly limit: number };
+const allLooseEndCounts = prepared((orm) => looseEndCounts(orm, everything));
 
 /** Tubes out, part out, a fragment left behind. */
-export const urgentSteps = (db: Database, size: number): readonly StepLine[] =>
-  urgent(db).all({ limit: size });
-export const stepsPastLatest = (db: Database, on: OnDay): readonly StepLine[] => pastLatest(db).all(on);
+export const urgentSteps = urgent.lines;
+export const stepsPastLatest = pastLatest.lines;
 /** Exchanges planned for today, then what else has come due. */
-export const stepsDueToday = (db: Database, on: OnDay): readonly StepLine[] =>
-  [...visits(db).all(on), ...due(db).all(on)].slice(0, on.limit);
+export const stepsDueToday = (db: Database, asked: Asked): readonly StepLine[] =>
+  [...visits.lines(db, asked), ...due.lines(db, asked)].slice(0, asked.limit);
 /** Calls whose days have come, the longest due first. */
-export const callsDueToday = (db: Database, on: OnDay): readonly StepLine[] => calls(db).all(on);
-export const looseEndSteps = (db: Database, size: number): readonly StepLine[] =>
-  looseEnds(db).all({ limit: size });
+export const callsDueToday = calls.lines;
+export const looseEndSteps = looseEnds.lines;
 
 export type StepCounts = {
   readonly urgent: number;
@@ -180,15 +166,15 @@ export type StepCounts = {
   readonly looseEnds: readonly { readonly kind: string; readonly count: number }[];
 };
 
-const countOf = (row: { readonly count: number } | undefined): number => row?.count ?? 0;
-
 /** How many steps stand behind each part of a day's list, however many of them are shown; loose ends by their kind. */
-export const stepCounts = (db: Database, on: Day): StepCounts => ({
-  urgent: countOf(urgentCount(db).get()),
-  pastLatest: countOf(pastLatestCount(db).get({ today: on })),
-  dueToday: countOf(visitCount(db).get({ today: on })) + countOf(dueCount(db).get({ today: on })),
-  calls: countOf(callCount(db).get({ today: on })),
-  looseEnds: looseEndCounts(db).all(),
+export const stepCounts = (db: Database, asked: Asked): StepCounts => ({
+  urgent: urgent.count(db, asked),
+  pastLatest: pastLatest.count(db, asked),
+  dueToday: visits.count(db, asked) + due.count(db, asked),
+  calls: calls.count(db, asked),
+  looseEnds: (isEverything(asked.filter) ? allLooseEndCounts(db) : looseEndCounts(db.orm, asked.filter)).all({
+    today: asked.today,
+  }),
 });
 
 const ofPatient = prepared((orm) =>

@@ -4,15 +4,27 @@ import { dueList } from "#server/lists/due-list.ts";
 import { todayList } from "#server/lists/today-list.ts";
 import { whoSawWhat } from "#server/lists/who-saw-what.ts";
 import { daySchema } from "#shared/day/when-schema.ts";
+import type { FilterName } from "#shared/record/list-filter.ts";
 
+const word = z.string().max(200).optional();
+const filterSchema = z.strictObject({
+  kind: word,
+  side: word,
+  role: word,
+  owner: word,
+  service: word,
+} satisfies Record<FilterName, typeof word>);
 const placeSchema = z.strictObject({ dueOn: daySchema, id: z.string().max(200) });
 
 export const listRouter = router({
-  today: procedure.meta({ subject: { kind: "list", name: "today" } }).query(({ ctx }) => todayList(ctx.db)),
+  today: procedure
+    .meta({ subject: { kind: "list", name: "today" } })
+    .input(z.strictObject({ filter: filterSchema.optional() }).optional())
+    .query(({ ctx, input }) => todayList(ctx.db, input?.filter ?? {})),
   exchanges: procedure
     .meta({ subject: { kind: "list", name: "exchanges" } })
-    .input(z.strictObject({ place: placeSchema.optional() }))
-    .query(({ ctx, input }) => dueList(ctx.db, input.place)),
+    .input(z.strictObject({ filter: filterSchema.optional(), place: placeSchema.optional() }))
+    .query(({ ctx, input }) => dueList(ctx.db, input.filter ?? {}, input.place)),
   whoSawWhat: procedure
     .meta({ subject: { kind: "list", name: "who saw and did what" } })
     .query(({ ctx }) => whoSawWhat(ctx.db)),

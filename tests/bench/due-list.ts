@@ -1,11 +1,15 @@
 import { drizzle } from "drizzle-orm/better-sqlite3";
 import { dueSteps } from "#db/queries/step-lists.ts";
 import { connect, type Database } from "#db/sqlite.ts";
+import { today } from "#server/clock.ts";
+import { everything } from "#shared/record/list-filter.ts";
 import type { Figure } from "#tests/bench/figure.ts";
 import { byTurns, median } from "#tests/bench/sample.ts";
 
 const ROWS = 50;
 const TURNS = 1500;
+
+const asking = (db: Database) => ({ today: today(db), limit: ROWS, filter: everything });
 
 type Asked = { readonly sql: string; readonly params: readonly unknown[] };
 
@@ -14,7 +18,10 @@ function asked(file: string): Asked {
   const { sqlite } = connect(file);
   const heard: Asked[] = [];
   const orm = drizzle(sqlite, { logger: { logQuery: (sql, params) => heard.push({ sql, params }) } });
-  dueSteps({ sqlite, orm }, ROWS);
+  const heardOn = { sqlite, orm };
+  const on = asking(heardOn);
+  heard.length = 0;
+  dueSteps(heardOn, on);
   sqlite.close();
   const [only, ...more] = heard;
   if (only === undefined || more.length > 0) throw new Error("the due list is one query");
@@ -28,11 +35,12 @@ function asked(file: string): Asked {
 export function dueListFigure(file: string, db: Database, tubes: number): Figure {
   const { sql, params } = asked(file);
   const raw = db.sqlite.prepare(sql);
+  const on = asking(db);
   const found = { ours: 0, floor: 0 };
   const times = byTurns(
     TURNS,
     () => {
-      found.ours = dueSteps(db, ROWS).length;
+      found.ours = dueSteps(db, on).length;
     },
     () => {
       found.floor = raw.all(...params).length;

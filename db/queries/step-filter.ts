@@ -1,0 +1,55 @@
+import { and, eq, inArray, isNull, ne, or, type SQL, sql } from "drizzle-orm";
+import { patients } from "#db/schema/patients.ts";
+import { openSteps, tubes } from "#db/schema/projections.ts";
+import type { Database } from "#db/sqlite.ts";
+import { type ListFilter, UNKNOWN } from "#shared/record/list-filter.ts";
+
+type Orm = Database["orm"];
+
+/** The service that a patient's contact names; written as the index on it is, so that it is used. */
+export const serviceOf = sql<string | null>`json_extract(${patients.contact}, '$.responsibleService')`;
+
+function tubesAskedFor({ kind, side, role }: ListFilter): SQL | undefined {
+  return and(
+    kind === null ? undefined : eq(tubes.kind, kind),
+    side === null ? undefined : side === UNKNOWN ? isNull(tubes.side) : eq(tubes.side, side),
+    role === null ? undefined : eq(tubes.role, role),
+  );
+}
+
+/** Steps of such a tube. A step of the whole record concerns each tube of it that has not ended. */
+function isOfTubes(orm: Orm, filter: ListFilter): SQL | undefined {
+  const asked = tubesAskedFor(filter);
+  if (asked === undefined) return undefined;
+  const ids = orm.select({ id: tubes.id }).from(tubes).where(asked);
+  const holders = orm
+    .select({ id: tubes.patientId })
+    .from(tubes)
+    .where(and(asked, ne(tubes.status, "ended")));
+  return or(
+    inArray(openSteps.tubeId, ids),
+    and(isNull(openSteps.tubeId), inArray(openSteps.patientId, holders)),
+  );
+}
+
+/** As `ownerOn` says who has a step on a day: from its physician's day on, a physician. */
+function isWith(owner: ListFilter["owner"]): SQL | undefined {
+  if (owner === null) return undefined;
+  const withPhysician = sql`(${openSteps.physicianOn} is not null and ${openSteps.physicianOn} <= ${sql.placeholder("today")})`;
+  if ("role" in owner)
+    return sql`case when ${withPhysician} then 'physician' else ${openSteps.ownerRole} end = ${owner.role}`;
+  return and(
+    eq(openSteps.ownerStaffId, owner.staffId),
+    or(eq(openSteps.ownerRole, "physician"), sql`not ${withPhysician}`),
+  );
+}
+
+function isOfService(orm: Orm, service: ListFilter["service"]): SQL | undefined {
+  if (service === null) return undefined;
+  const named = service === UNKNOWN ? isNull(serviceOf) : inArray(serviceOf, [...service]);
+  return inArray(openSteps.patientId, orm.select({ id: patients.id }).from(patients).where(named));
+}
+
+/** What a filter asks of a step; nothing where it asks for everything. Asks for the placeholder `today`. */
+export const isWithin = (orm: Orm, filter: ListFilter): SQL | undefined =>
+  and(isOfTubes(orm, filter), isWith(filter.owner), isOfService(orm, filter.service));
