@@ -12,7 +12,7 @@ export const DUE_PAGE = 50;
  * Tubes by what their clock asks for next, one page; `next` is where the following page goes on, null at the end. `total` is how many
  * stand under the filter on all pages; nobody counts them where there is none. A filter that is refused lists nothing.
  */
-export function dueList(db: Database, texts: FilterTexts, place?: DuePlace) {
+export function dueList(db: Database, texts: FilterTexts = {}, place?: DuePlace) {
   const day = today(db);
   const { filter, asked } = askedFilter(db, texts);
   if (filter === null) return { today: day, asked, lines: [], next: null, total: null };

@@ -23,7 +23,7 @@ const nobody = { urgent: 0, pastLatest: 0, dueToday: 0, calls: 0, looseEnds: [] 
  * What needs somebody now, in the order of Today: tubes out; past latest; today's visits and steps, then calls; loose ends. A filter that
  * is refused lists nothing.
  */
-export function todayList(db: Database, texts: FilterTexts) {
+export function todayList(db: Database, texts: FilterTexts = {}) {
   const day = today(db);
   const { filter, asked } = askedFilter(db, texts);
   const list = (stepsOf: (db: Database, of: Asked) => readonly StepLine[]) =>
