@@ -55,6 +55,13 @@ function encodingOf(bytes: Uint8Array): Encoding {
   return isMacintosh(bytes) ? "macintosh" : "windows-1252";
 }
 
+/** What Windows-1252 has in the places 0x80 to 0x9f (encoding.spec.whatwg.org/index-windows-1252.txt). */
+const WINDOWS_SIGNS = "€\u0081‚ƒ„…†‡ˆ‰Š‹Œ\u008dŽ\u008f\u0090‘’“”•–—˜™š›œ\u009džŸ";
+
+/** Some versions of Node decode these places as Latin-1, which has only control signs there; a dash would be lost. */
+const withWindowsSigns = (text: string): string =>
+  text.replace(/[\u0080-\u009f]/g, (sign) => WINDOWS_SIGNS[sign.charCodeAt(0) - 0x80] ?? sign);
+
 /**
  * The text of a file as a spreadsheet wrote it. The encoding is found by its marks where none is given; what cannot be told apart,
  * one Windows page from another, a person has to say. Throws `sheet-not-text` for a workbook, a zip, a PDF, a picture.
@@ -62,5 +69,7 @@ function encodingOf(bytes: Uint8Array): Encoding {
 export function decodeSheet(bytes: Uint8Array, encoding: Encoding | null): string {
   const other = beginnings.find(([beginning]) => startsWith(bytes, beginning));
   if (other !== undefined) throw notText(other[1]);
-  return new TextDecoder(encoding ?? encodingOf(bytes)).decode(bytes);
+  const found = encoding ?? encodingOf(bytes);
+  const text = new TextDecoder(found).decode(bytes);
+  return found === "windows-1252" ? withWindowsSigns(text) : text;
 }

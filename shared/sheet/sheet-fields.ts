@@ -8,7 +8,7 @@ const fields = {
   familyName: { label: "Family name", also: ["surname", "last name", "family"] },
   givenName: { label: "Given name", also: ["first name", "forename", "given names"] },
   wholeName: { label: "Whole name", also: ["name", "patient", "patient name", "full name", "pt", "pt name"] },
-  birthOn: { label: "Born on", also: ["born", "birth date", "date of birth", "dob", "birthdate"] },
+  birthOn: { label: "Born on", also: ["born", "birth date", "date of birth", "dob", "d.o.b.", "birthdate"] },
   number: {
     label: "Record number",
     also: [

@@ -19,6 +19,7 @@ describe("what one cell says of a tube: kind, side, size, what holds it", () => 
     ["8Fr pigtail", [null, null, "8Fr", "locking loop"]],
     ["8Fr pigtail PCN R", ["nephrostomy", "right", "8Fr", "locking loop"]],
     ["10.2 F abscess drain", ["abscess drain", null, "10.2 F", null]],
+    ["PCN (L), 8,5 F", ["nephrostomy", "left", "8,5 F", null]],
     ["JJ left 6 Ch", ["ureteral stent", "left", "6 Ch", null]],
     ["balloon gastrostomy 18 Fr", ["balloon gastrostomy", null, "18 Fr", "balloon"]],
     ["~8 f", [null, null, "~8 f", null]],

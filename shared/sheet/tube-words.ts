@@ -43,7 +43,10 @@ function takeRetention(text: string): { readonly rest: string; readonly retentio
   return { rest: tidy(text.replace(found[0], " ")), retention: found[1] };
 }
 
-const plainSides = (text: string): string => tidy(text.replace(/[(),;]/g, " ").replace(SIDED, "$1"));
+/** Signs that part words; a comma between two digits parts none. */
+const PARTING = /[();]|,(?!\d)|(?<!\d),/g;
+
+const plainSides = (text: string): string => tidy(text.replace(PARTING, " ").replace(SIDED, "$1"));
 
 const isSide = (text: string): string | undefined =>
   sideWords.find(({ words }) => words.includes(text.toLowerCase()))?.value;

@@ -10,8 +10,9 @@ import { people } from "#tests/support/database.ts";
 const staff = people.nurse;
 
 /** Keeps a list as the nurse would bring it, and answers it. */
-export function kept(db: Database, text: string, answers: Partial<Answers> = {}): string {
-  const brought = { fileName: "list.csv", bytes: Buffer.from(text), encoding: null };
+export function kept(db: Database, list: string | Uint8Array, answers: Partial<Answers> = {}): string {
+  const bytes = typeof list === "string" ? Buffer.from(list) : list;
+  const brought = { fileName: "list.csv", bytes, encoding: null };
   const { sheetId } = keepSheet({ db, staff }, brought);
   const suggested = loadSheet(db, sheetId).answers;
   answerSheet({ db, staff }, { sheetId, answers: { ...suggested, ...answers } });
@@ -21,6 +22,6 @@ export function kept(db: Database, text: string, answers: Partial<Answers> = {})
 /** The same, brought in. */
 export const broughtIn = async (
   db: Database,
-  text: string,
+  list: string | Uint8Array,
   answers: Partial<Answers> = {},
-): Promise<BroughtIn> => bringIn({ db, staff }, { actId: newId(), sheetId: kept(db, text, answers) });
+): Promise<BroughtIn> => bringIn({ db, staff }, { actId: newId(), sheetId: kept(db, list, answers) });
