@@ -17,6 +17,7 @@ type Done = Awaited<ReturnType<typeof api.sheet.bringIn.mutate>>;
 const EVERY_MS = 500;
 
 const tubesIn = (count: number): string => `${count} ${count === 1 ? "tube" : "tubes"}`;
+const patientsIn = (count: number): string => `${count} ${count === 1 ? "patient" : "patients"}`;
 
 /** How many rows have been read so far, asked now and then while the list is brought in. */
 function useProgress(sheetId: string, isWorking: boolean): number {
@@ -67,7 +68,7 @@ export function BringIn({ sheetId, tubes, rows }: BringInProps): ReactNode {
 
   if (done !== null)
     return (
-      <UndoNotice said={`${tubesIn(done.tubes)} of ${done.patients} patients brought in.`} undo={undo}>
+      <UndoNotice said={`${tubesIn(done.tubes)} of ${patientsIn(done.patients)} brought in.`} undo={undo}>
         <a href="/">To Today, where the loose ends stand</a>
       </UndoNotice>
     );

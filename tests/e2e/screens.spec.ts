@@ -37,6 +37,7 @@ const screens: readonly Screen[] = [
   ["the protocol", () => "/protocol"],
   ["the audit", () => "/audit"],
   ["the export", () => "/export"],
+  ["bringing in a list", () => "/import"],
   ["the staff", () => "/staff"],
   ["closing an account", ({ person }) => `/staff/${person("corin")}/close`],
   ["a new patient", () => "/patients/new"],

@@ -1,0 +1,123 @@
+import { readFileSync } from "node:fs";
+import { expectAccessible, expectReflow } from "#tests/e2e/support/accessibility.ts";
+import { expect, expectOnly, test } from "#tests/e2e/support/test.ts";
+
+/** A small list with what makes a list untidy: a title, an order of dates to ask, a row to mend, one patient in two rows. */
+const list = (run: string): string =>
+  [
+    "Our drains;;;;;",
+    "Name;DOB;MRN;Tube;Fr;Date placed",
+    `Oakwhistle, Marigold;3/4/51;${run}1;PCN L pigtail;8;3/4/26`,
+    `Oakwhistle, Marigold;;${run}1;PCN R;8;5/6/26`,
+    `Thornwick, Barnaby;?;${run}2;perc chole;;n/k`,
+    `Quenchley, Ivo;9/9/1970;${run}3;widget;8/10F;2/3/26`,
+  ].join("\r\n");
+
+test.use({ role: "nurse" });
+
+test("a nurse brings in a list: asked once, shown row by row, brought in, taken back as one act", async ({
+  page,
+}) => {
+  await page.goto("/staff");
+  await page.getByRole("link", { name: "Bring in a list" }).click();
+  await page.getByLabel("File", { exact: true }).setInputFiles({
+    name: "our drains.csv",
+    mimeType: "text/csv",
+    buffer: Buffer.from(list("47"), "latin1"),
+  });
+  await page.getByRole("button", { name: "Read the list" }).click();
+
+  await expect(page.getByRole("heading", { level: 1 })).toHaveText("How will these rows stand?");
+  await expect(page.getByText("can be read two ways. Say which stands first")).toBeVisible();
+  await expectAccessible(page);
+  await page.getByLabel("First in a date").selectOption("day first");
+  await page.getByRole("button", { name: "Read the rows so" }).click();
+
+  await expect(
+    page.getByText("Of 4 rows 3 come in, the tubes of 2 patients. 1 is set aside until mended."),
+  ).toBeVisible();
+  const left = page.getByRole("row", { name: /Left nephrostomy, 8 F, locking loop/ });
+  await expect(left).toContainText("Fri 3 Apr 2026");
+  await expect(page.getByRole("row", { name: /Cholecystostomy, size unknown/ })).toContainText(
+    "Assess the date",
+  );
+  const aside = page.getByRole("row", { name: /Quenchley/ });
+  await expect(aside).toContainText('Tube: "widget" is not understood');
+  await expect(aside).toContainText('Fr: "8/10F" names two sizes');
+  await expectAccessible(page);
+  await expectReflow(page);
+  await page.setViewportSize({ width: 1280, height: 900 });
+
+  const saved = page.waitForEvent("download");
+  await page.getByRole("link", { name: "Save the rows set aside" }).click();
+  const rows = readFileSync(await (await saved).path(), "utf8");
+  expect(rows).toMatch(
+    /^\u{feff}Name,DOB,MRN,Tube,Fr,Date placed,row in the list,what to mend\r\n"?Quenchley/u,
+  );
+
+  await page.getByRole("button", { name: "Bring in 3 tubes" }).click();
+  await expect(page.getByText("3 tubes of 2 patients brought in.")).toBeVisible();
+  await expect(page.getByText("3 were brought in before.")).toBeVisible();
+  await page.getByRole("button", { name: "Undo" }).click();
+  await expect(page.getByText("Undone: 3 tubes of 2 patients brought in.")).toBeVisible();
+  await page.goto("/import");
+  await expect(page.getByRole("row", { name: /our drains\.csv.*taken back/ })).toBeVisible();
+});
+
+test("pasted rows are read, and columns matched once are remembered", async ({ page }) => {
+  await page.goto("/import");
+  const rows = ["Name\tMRN\tWhat is in", "Fernlow, Caspian\t48001\tspc"].join("\n");
+  await page.getByLabel("Or paste rows").fill(rows);
+  await page.getByRole("button", { name: "Read the list" }).click();
+  await expect(page.getByText("No column says the kind of tube.")).toBeVisible();
+  await page.getByLabel('What the column "What is in" says').selectOption({ label: "Kind" });
+  await page.getByRole("button", { name: "Read the rows so" }).click();
+  await page.getByRole("button", { name: "Bring in 1 tube" }).click();
+  await expect(page.getByText("1 tube of 1 patient brought in.")).toBeVisible();
+
+  await page.goto("/import");
+  await page.getByLabel("Or paste rows").fill(rows.replace("48001", "48002").replace("Fernlow", "Mossbank"));
+  await page.getByRole("button", { name: "Read the list" }).click();
+  await expect(page.getByLabel('What the column "What is in" says')).toHaveValue("kind");
+  await expect(page.getByRole("button", { name: "Bring in 1 tube" })).toBeVisible();
+});
+
+test("what is no list gets a sentence beside the field, and what was pasted stays", async ({
+  page,
+  complaints,
+}) => {
+  await page.goto("/import");
+  await page.getByRole("button", { name: "Read the list" }).click();
+  await expect(page.getByText("Choose a file, or paste the rows with their headings.").first()).toBeVisible();
+
+  await page.getByLabel("File", { exact: true }).setInputFiles({
+    name: "list.csv",
+    mimeType: "text/csv",
+    buffer: Buffer.from([0x50, 0x4b, 0x03, 0x04, 0, 0, 0, 0]),
+  });
+  await page.getByRole("button", { name: "Read the list" }).click();
+  await expect(page.getByText("This is a workbook or a zip file, not a list as text.").first()).toBeVisible();
+
+  await page.getByLabel("File", { exact: true }).setInputFiles({
+    name: "list.csv",
+    mimeType: "text/csv",
+    buffer: Buffer.alloc(50 * 1024 * 1024, "x"),
+  });
+  await page.getByRole("button", { name: "Read the list" }).click();
+  await expect(page.getByText("This file is larger than 8 MB.").first()).toBeVisible();
+
+  await page.goto("/import");
+  await page.getByLabel("Or paste rows").fill("just\nsome words");
+  await page.getByRole("button", { name: "Read the list" }).click();
+  await expect(page.getByText("No line of headings is found.").first()).toBeVisible();
+  await expect(page.getByLabel("Or paste rows")).toHaveValue("just\nsome words");
+  expectOnly(complaints, "422");
+});
+
+test.describe("a caller", () => {
+  test.use({ role: "caller" });
+  test("is not offered the page", async ({ page }) => {
+    await page.goto("/import");
+    await expect(page.getByRole("button", { name: "Read the list" })).toHaveCount(0);
+  });
+});
