@@ -65,6 +65,13 @@ export function behind(line: ListLine, today: Day): string {
       return whyOf(step, "call-attempts") || whyOf(step, "first-call");
     case "contradiction":
       return whyOf(step, "contradiction");
+    case "handover":
+    case "find out":
+    case "hospice":
+    case "whereabouts":
+    case "reconcile":
+    case "which tube out":
+      return step.why.map(whySentence).join(" ");
     default:
       return stepAsks[step.kind];
   }

@@ -42,7 +42,7 @@ const forms: { readonly [K in FormKind]: ComponentType<EventFormProps> } = {
   converted: dynamic(() =>
     import("#shared/record/tube/conversion-form.ts").then((m) => shown(m.conversionForm)),
   ),
-  removed: dynamic(() => import("#shared/record/tube/removal-form.ts").then((m) => shown(m.removalForm))),
+  removed: dynamic(() => import("#app/record/removal.tsx").then((m) => ({ default: m.Removal }))),
   died: dynamic(() => import("#shared/record/patient/death-form.ts").then((m) => shown(m.deathForm))),
   "facts noted": dynamic(() => import("#shared/record/tube/facts-form.ts").then((m) => shown(m.factsForm))),
   verified: dynamic(() => import("#shared/record/tube/verify-form.ts").then((m) => shown(m.verifyForm))),
@@ -108,6 +108,9 @@ const forms: { readonly [K in FormKind]: ComponentType<EventFormProps> } = {
   ),
   "reconcile asked": dynamic(() =>
     import("#shared/record/patient/reconcile-forms.ts").then((m) => shown(m.reconcileAskForm)),
+  ),
+  "reported out": dynamic(() =>
+    import("#shared/record/patient/reported-out-form.ts").then((m) => shown(m.reportedOutForm)),
   ),
   reconciled: dynamic(() =>
     import("#shared/record/patient/reconcile-forms.ts").then((m) => shown(m.reconcileForm)),

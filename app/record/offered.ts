@@ -1,7 +1,8 @@
 import type { PatientForm, TubeForm } from "#app/record/procedures.ts";
+import type { OpenStep } from "#shared/step/step.ts";
 import { hasBalloon } from "#shared/tube/has-balloon.ts";
 import { kindOf } from "#shared/tube/kind/kinds.ts";
-import type { TubeState } from "#shared/tube/state.ts";
+import type { PatientTubes, TubeState } from "#shared/tube/state.ts";
 import type { StepKind } from "#shared/tube/step-kinds.ts";
 
 /** The one form that a step most likely ends in. */
@@ -29,6 +30,7 @@ export const formOfStep = {
   hospice: null,
   whereabouts: null,
   reconcile: null,
+  "which tube out": null,
 } as const satisfies Record<StepKind, TubeForm | null>;
 
 /** The same of a step that is the patient's: its form stands on the patient's page. */
@@ -38,19 +40,28 @@ export const patientFormOfStep: Partial<Record<StepKind, PatientForm>> = {
   reconcile: "reconciled",
 };
 
+/** Every form that answers a step of the patient. Which tube is out is answered by the removal of one, or by saying how it was found. */
+export function formsOfPatientStep({ kind }: Pick<OpenStep, "kind">): readonly PatientForm[] {
+  if (kind === "which tube out") return ["reconciled"];
+  const form = patientFormOfStep[kind];
+  return form === undefined ? [] : [form];
+}
+
 /** What may be recorded of a patient, the likeliest first. */
-export const patientForms = (died: boolean): readonly PatientForm[] =>
-  died
-    ? ["conditions noted", "reconcile asked", "reconciled"]
-    : [
-        "placed",
-        "conditions noted",
-        "whereabouts noted",
-        "hospice decided",
-        "reconcile asked",
-        "reconciled",
-        "died",
-      ];
+export function patientForms({ died, tubes }: Pick<PatientTubes, "died" | "tubes">): readonly PatientForm[] {
+  if (died !== null) return ["conditions noted", "reconcile asked", "reconciled"];
+  const several = tubes.filter(({ status }) => status === "in").length > 1;
+  return [
+    "placed",
+    "conditions noted",
+    "whereabouts noted",
+    "hospice decided",
+    ...(several ? (["reported out"] as const) : []),
+    "reconcile asked",
+    "reconciled",
+    "died",
+  ];
+}
 
 /** Forms that answer one question, under its word. */
 export type FormGroup = { readonly word: string; readonly forms: readonly TubeForm[] };

@@ -55,6 +55,7 @@ export const patientProcedures = {
   "whereabouts noted": "whereaboutsNoted",
   "reconcile asked": "reconcileAsked",
   reconciled: "reconciled",
+  "reported out": "reportedOut",
 } as const satisfies Partial<Record<FormKind, string>>;
 export type PatientForm = keyof typeof patientProcedures;
 

@@ -3,8 +3,8 @@ import type { ListLine } from "#app/lists/list-line.ts";
 import { PatientCell } from "#app/lists/patient-cell.tsx";
 import { StandingCell } from "#app/lists/standing-cell.tsx";
 import { TubeCell } from "#app/lists/tube-cell.tsx";
-import { formOfStep } from "#app/record/offered.ts";
-import { mayRecord, tubeFormHref } from "#app/record/procedures.ts";
+import { formOfStep, patientFormOfStep } from "#app/record/offered.ts";
+import { mayRecord, patientFormHref, tubeFormHref } from "#app/record/procedures.ts";
 import { DataTable } from "#app/ui/data-table.tsx";
 import type { Person } from "#shared/access/person.ts";
 import type { Day } from "#shared/day/day.ts";
@@ -55,6 +55,9 @@ export function StepsTable(props: StepsTableProps): ReactNode {
 /** Leads to the form that the step most likely ends in, or, for who may not record it, to where it is seen. */
 function ActLink({ line, person }: { readonly line: ListLine; readonly person: Person }): ReactNode {
   const { step, tube, patient } = line;
+  const ofPatient = patientFormOfStep[step.kind];
+  if (ofPatient !== undefined && mayRecord(person, ofPatient))
+    return <a href={patientFormHref(patient.id, ofPatient)}>{actLabels[ofPatient]}</a>;
   if (tube === null) return <a href={`/patients/${patient.id}`}>Open the patient</a>;
   const form = formOfStep[step.kind];
   if (form === null) return <a href={`/tubes/${tube.id}#story`}>Open the story</a>;

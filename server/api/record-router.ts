@@ -74,6 +74,7 @@ export const recordRouter = router({
   whereaboutsNoted: ofPatient("whereabouts noted"),
   reconcileAsked: ofPatient("reconcile asked"),
   reconciled: ofPatient("reconciled"),
+  reportedOut: ofPatient("reported out"),
   amended: recording.input(amendingSchema).mutation(({ ctx, input }) => recordAmendment(ctx, input)),
   voided: recording.input(amendingSchema).mutation(({ ctx, input }) => voidEntry(ctx, input)),
   amending: procedure

@@ -36,6 +36,8 @@ export function viewTube(db: Database, tubeId: string) {
     patient: { ...identity, identifiers: identifiersOf(db, patientId) },
     conditions: state.conditions,
     died: state.died,
+    /** Reports that one of several tubes is out, of which this may be it. */
+    mayBeOut: state.reportedOut.filter(({ candidates }) => candidates.some((one) => one.tube === tubeId)),
     tube,
     others: state.tubes.filter(({ id }) => id !== tubeId),
     kind: kindOf(tube.kind),

@@ -64,6 +64,7 @@ export const access = {
   "record.removalDecided": clinical,
   "record.removed": clinical,
   "record.repositioned": clinical,
+  "record.reportedOut": everyone,
   "record.salvaged": clinical,
   "record.stepAssigned": clinical,
   "record.suctionChanged": clinical,

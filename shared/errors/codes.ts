@@ -148,6 +148,15 @@ export const refusalCodes = [
   "tube-here-already",
   "sheet-gone",
   "nothing-to-bring-in",
+  // handovers and ends
+  "candidates-too-few",
+  "candidate-not-in",
+  "record-joined",
+  "joins-itself",
+  "joined-already",
+  "others-joined",
+  "rests-on-join",
+  "join-anew",
   // staff
   "steps-still-owned",
   "person-unknown",

@@ -4,6 +4,7 @@ import { conditionsForm } from "#shared/record/patient/conditions-form.ts";
 import { deathForm } from "#shared/record/patient/death-form.ts";
 import { hospiceForm } from "#shared/record/patient/hospice-form.ts";
 import { reconcileAskForm, reconcileForm } from "#shared/record/patient/reconcile-forms.ts";
+import { reportedOutForm } from "#shared/record/patient/reported-out-form.ts";
 import { whereaboutsForm } from "#shared/record/patient/whereabouts-form.ts";
 import { anchorsForm } from "#shared/record/tube/anchors-form.ts";
 import { assignForm } from "#shared/record/tube/assign-form.ts";
@@ -46,7 +47,7 @@ import { verifyForm } from "#shared/record/tube/verify-form.ts";
 import type { EventKind } from "#shared/tube/payloads.ts";
 
 /** Kinds that a form of their own records; an amendment is the form of the entry that it mends, with a reason. */
-export type FormKind = Exclude<EventKind, "dates confirmed" | "amended" | "voided">;
+export type FormKind = Exclude<EventKind, "dates confirmed" | "records joined" | "amended" | "voided">;
 
 type OpeningKind = "placed" | "taken over";
 
@@ -109,6 +110,7 @@ export const eventForms = {
   "whereabouts noted": whereaboutsForm,
   "reconcile asked": reconcileAskForm,
   reconciled: reconcileForm,
+  "reported out": reportedOutForm,
 } as const satisfies { readonly [K in FormKind]: Readable<Made<K>> };
 
 export const formKinds = Object.keys(eventForms) as FormKind[];

@@ -11,7 +11,7 @@ import type { OwnerRole } from "#shared/tube/step-kinds.ts";
 export type TubeInForm = Pick<TubeState, "id" | "kind" | "side" | "concerns">;
 
 /** A tube as a form about the patient names it, by the number that it has within the patient. */
-export type NumberedTube = Pick<TubeState, "id" | "number" | "kind" | "side">;
+export type NumberedTube = Pick<TubeState, "id" | "number" | "kind" | "side" | "status">;
 
 export type StaffInForm = { readonly id: string; readonly fullName: string; readonly role: OwnerRole };
 

@@ -5,7 +5,13 @@ import { formContext } from "#tests/factories/form-context.ts";
 import { pressKeys } from "#tests/support/press-keys.ts";
 
 const MOST_KEYS = 30;
-const context = formContext();
+const tube = { kind: "nephrostomy", side: { certainty: "confirmed", value: "left" }, status: "in" } as const;
+const context = formContext({
+  tubes: [
+    { id: "tube-1", number: 1, ...tube },
+    { id: "tube-2", number: 2, ...tube },
+  ],
+});
 const confirmed = (value: unknown) => ({ certainty: "confirmed", value });
 
 /** An ordinary entry of each kind as keys from the moment its form is open, and what of the payload they have to make. */
@@ -67,6 +73,7 @@ const ordinary = [
   ],
   ["whereabouts noted", "inp\tward 4\n", { place: "inpatient", where: "ward 4" }],
   ["reconcile asked", "sides\tit says right\n", { about: "sides", says: "it says right" }],
+  ["reported out", "urology\n", { toldBy: "urology", candidates: [{ number: 1 }, { number: 2 }] }],
   ["reconciled", "sides\tfilms seen\n", { about: "sides", how: "films seen" }],
   ["called", "not\t\t\n", { outcome: "not reached" }],
   ["called", "reached the p\twell, dry\t\n", { outcome: "reached the patient", note: "well, dry" }],

@@ -200,7 +200,7 @@ describe("beside what stands here", () => {
     familyName: "Bräckenfold",
     givenName: "Ottoline",
     birthOn: day("1951-04-03"),
-    tubes: [{ id: "t1", number: 1, kind: "nephrostomy", side: confirmed("left") }],
+    tubes: [{ id: "t1", number: 1, kind: "nephrostomy", side: confirmed("left"), status: "in" }],
   };
   const asked = (rest: Partial<Here> = {}): Asked => ({ here: { ...nobody, byNumber: () => here, ...rest } });
 

@@ -48,6 +48,7 @@ const ranks = {
   "find out": looseEnd,
   hospice: looseEnd,
   reconcile: looseEnd,
+  "which tube out": looseEnd,
 } as const satisfies Record<StepKind, number>;
 
 describe("the part of the lists in which a step stands", () => {

@@ -3,6 +3,7 @@ import { dueOn, NO_PINS, why } from "#shared/step/draft.ts";
 import type { Books } from "#shared/step/open-steps.ts";
 import { defaultOwner, type OpenStep, type Why } from "#shared/step/step.ts";
 import type { Pins } from "#shared/tube/event.ts";
+import { numberedTitle } from "#shared/tube/name.ts";
 import type { PatientTubes } from "#shared/tube/state.ts";
 import type { StepKind } from "#shared/tube/step-kinds.ts";
 
@@ -34,6 +35,18 @@ function whereaboutsAsked({ whereabouts }: PatientTubes, books: Books, pins: Pin
   return [{ kind: "whereabouts", on: addDays(since, row?.days ?? 0), line, eventId: whereabouts.eventId }];
 }
 
+/** One of several was told out: whoever told it is asked which. The dates of all that may be meant stand. */
+function whichOutAsked({ tubes, reportedOut }: PatientTubes): Asked[] {
+  return reportedOut.flatMap(({ candidates, toldBy, eventId, recordedOn, when }): Asked[] => {
+    const meant = tubes.filter(
+      ({ id, status }) => status === "in" && candidates.some((c) => c.tube === id),
+    );
+    if (meant.length === 0) return [];
+    const args = { tubes: meant.map(numberedTitle).join(", or "), toldBy, day: when.earliest };
+    return [{ kind: "which tube out", on: recordedOn, line: why("reported-out", args, eventId), eventId }];
+  });
+}
+
 /** What is open of the patient beside the tubes. Nothing is once the patient has died. */
 export function patientSteps(patient: PatientTubes, books: Books): OpenStep[] {
   if (patient.died !== null) return [];
@@ -42,6 +55,7 @@ export function patientSteps(patient: PatientTubes, books: Books): OpenStep[] {
   const reconciles = patient.reconciles.map(({ about, says, recordedOn, eventId }): Asked => {
     return { kind: "reconcile", on: recordedOn, line: why("reconcile", { about, says }, eventId), eventId };
   });
-  const asked = [...(open === undefined ? [] : whereaboutsAsked(patient, books, pins)), ...reconciles];
+  const where = open === undefined ? [] : whereaboutsAsked(patient, books, pins);
+  const asked = [...where, ...reconciles, ...whichOutAsked(patient)];
   return asked.map((step) => ofPatient(pins, step));
 }

@@ -57,6 +57,7 @@ export const whyCodes = [
   "inpatient",
   "whereabouts",
   "reconcile",
+  "reported-out",
 ] as const;
 export type WhyCode = (typeof whyCodes)[number];
 
@@ -117,6 +118,7 @@ export const defaultOwner = {
   hospice: "physician",
   whereabouts: "caller",
   reconcile: "nurse",
+  "which tube out": "nurse",
 } as const satisfies Record<StepKind, OwnerRole>;
 
 /** Needs somebody now, whatever the dates of other steps. */
@@ -135,6 +137,7 @@ export const looseEndKinds: readonly StepKind[] = [
   "find out",
   "hospice",
   "reconcile",
+  "which tube out",
 ];
 
 /** Done between visits, mostly by telephone. */

@@ -20,6 +20,8 @@ type OtherKind =
   | "whereabouts noted"
   | "reconcile asked"
   | "reconciled"
+  | "reported out"
+  | "records joined"
   | "amended"
   | "voided";
 

@@ -4,19 +4,27 @@ import type { AnyEventOf, EventOf } from "#shared/tube/event.ts";
 import type { Standing } from "#shared/tube/history.ts";
 import { isTrue } from "#shared/tube/open-record.ts";
 import type { PatientTubes } from "#shared/tube/state.ts";
+import type { ReconcileAbout } from "#shared/tube/vocabulary.ts";
 
 /** What is known of the patient beside the tubes. */
-export type PatientNotes = Pick<PatientTubes, "conditions" | "hospice" | "whereabouts" | "reconciles">;
+export type PatientNotes = Pick<PatientTubes, "conditions" | "hospice" | "whereabouts" | "reconciles" | "reportedOut">;
 
 export const nothingNoted: PatientNotes = {
   conditions: {},
   hospice: null,
   whereabouts: null,
   reconciles: [],
+  reportedOut: [],
 };
 
 export type PatientEvent = AnyEventOf<
-  "conditions noted" | "hospice decided" | "whereabouts noted" | "reconcile asked" | "reconciled"
+  | "conditions noted"
+  | "hospice decided"
+  | "whereabouts noted"
+  | "reconcile asked"
+  | "reported out"
+  | "reconciled"
+  | "records joined"
 >;
 
 /** In hospice, until noted otherwise: a decision stands as long as that does. */
@@ -27,6 +35,12 @@ function conditionsNoted(notes: PatientNotes, event: EventOf<"conditions noted">
   if (!isTrue(conditions.hospice)) return { ...next, hospice: null };
   return { ...next, hospice: notes.hospice ?? { ...restsOn(event), decision: null } };
 }
+
+const agreed = (notes: PatientNotes, on: ReconcileAbout): PatientNotes => ({
+  ...notes,
+  reconciles: notes.reconciles.filter(({ about }) => about !== on),
+  reportedOut: on === "which tube" ? [] : notes.reportedOut,
+});
 
 /** What an entry about the patient makes of what was known. */
 export function notedOfPatient(notes: PatientNotes, event: PatientEvent, { when }: Standing): PatientNotes {
@@ -49,9 +63,16 @@ export function notedOfPatient(notes: PatientNotes, event: PatientEvent, { when 
       const { about, says } = event.payload;
       return { ...notes, reconciles: [...notes.reconciles, { ...restsOn(event), about, says }] };
     }
-    case "reconciled": {
-      const others = notes.reconciles.filter(({ about }) => about !== event.payload.about);
-      return { ...notes, reconciles: others };
+    case "reported out": {
+      const { candidates, toldBy } = event.payload;
+      return {
+        ...notes,
+        reportedOut: [...notes.reportedOut, { ...restsOn(event), candidates, toldBy, when }],
+      };
     }
+    case "reconciled":
+      return agreed(notes, event.payload.about);
+    case "records joined":
+      return agreed(notes, "two records of one patient");
   }
 }

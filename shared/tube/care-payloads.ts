@@ -5,7 +5,11 @@ import { line, note, told } from "#shared/tube/facts.ts";
 import { ownerSchema } from "#shared/tube/owner-schema.ts";
 import { findOuts, goingOn, reconcileAbouts, sides, whereabouts } from "#shared/tube/vocabulary.ts";
 
+/** Tubes that one entry of the patient can name. */
+const MOST_NAMED = 20;
 const noted = { note: note.nullable() };
+/** A tube as an entry of the patient names it; the number is what the entry is told by later. */
+const named = { tube: z.string().min(1), number: z.int().min(1) };
 
 /** Who cares for the tube, and until when: decisions, handovers, ends. At the newest payload version. */
 export const carePayloads = {
@@ -44,10 +48,22 @@ export const carePayloads = {
     about: z.enum(reconcileAbouts),
     how: note,
     /** The side of each tube that has another now. */
-    sides: z
-      .array(
-        z.strictObject({ tube: z.string().min(1), number: z.int().min(1), side: factSchema(z.enum(sides)) }),
-      )
-      .max(20),
+    sides: z.array(z.strictObject({ ...named, side: factSchema(z.enum(sides)) })).max(MOST_NAMED),
+  }),
+  /** One of several was told out, and not which: open until one is recorded removed or somebody reconciles. */
+  "reported out": z.strictObject({
+    candidates: z.array(z.strictObject(named)).min(2).max(MOST_NAMED),
+    toldBy: line,
+    ...noted,
+  }),
+  /** Another record of the same person goes on in this one; while this stands, its entries count here. */
+  "records joined": z.strictObject({
+    /** Id of that record's patient. */
+    from: z.string().min(1),
+    /** What is added to the sequence of its entries, so that they follow those that stood here. */
+    offset: z.int().min(0),
+    /** Its tubes whose number was taken here, with the number that they have from now on. */
+    numbers: z.array(z.strictObject(named)),
+    how: note,
   }),
 } as const;

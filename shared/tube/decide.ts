@@ -123,13 +123,30 @@ const otherSize: Guard = ({ state, command }) => {
   return size < old ? null : refusal("downsize-not-smaller", "size", args);
 };
 
-/** Sides are found for tubes of this patient, each named once. */
-const reconcilesItsTubes: Guard = ({ state, command }) => {
-  const read = command.kind === "reconciled" ? payloads.reconciled.safeParse(command.payload) : null;
-  if (read === null || !read.success) return null;
-  const named = read.data.sides.map(({ tube }) => tube);
+/** Tubes that an entry of the patient names in what it says. */
+function tubesInside({ kind, payload }: Command): readonly string[] {
+  const idOf = ({ tube }: { readonly tube: string }): string => tube;
+  if (kind === "reconciled") {
+    const read = payloads.reconciled.safeParse(payload);
+    return read.success ? read.data.sides.map(idOf) : [];
+  }
+  const read = kind === "reported out" ? payloads["reported out"].safeParse(payload) : null;
+  return read?.success ? read.data.candidates.map(idOf) : [];
+}
+
+/** They are this patient's, each named once. */
+const namesItsTubes: Guard = ({ state, command }) => {
+  const named = tubesInside(command);
   if (new Set(named).size < named.length) return refusal("choice-repeated");
   return named.every((id) => state.tubes.some((tube) => tube.id === id)) ? null : refusal("tube-unknown");
+};
+
+/** What is recorded as out already was not told out just now. */
+const candidatesAreIn: Guard = ({ state, command }) => {
+  if (command.kind !== "reported out") return null;
+  const named = tubesInside(command);
+  const out = state.tubes.some(({ id, status }) => status !== "in" && named.includes(id));
+  return out ? refusal("candidate-not-in") : null;
 };
 
 const guards: readonly Guard[] = [
@@ -138,7 +155,8 @@ const guards: readonly Guard[] = [
   convertsItsTubes,
   notInFuture,
   otherSize,
-  reconcilesItsTubes,
+  namesItsTubes,
+  candidatesAreIn,
   nothingChangedMeanwhile,
 ];
 

@@ -72,6 +72,8 @@ export const eventRules = {
   "whereabouts noted": { ...adds, tubes: 0 },
   "reconcile asked": { ...adds, tubes: 0 },
   reconciled: { touches: ["facts"], resets: "neither", pins: false, tubes: 0 },
+  "reported out": { ...adds, tubes: 0 },
+  "records joined": { ...adds, tubes: 0 },
 } as const satisfies Record<EventKind, EventRule>;
 
 export const eventKinds = Object.keys(eventRules) as EventKind[];

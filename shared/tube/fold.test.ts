@@ -287,7 +287,7 @@ describe("a patient's tubes", () => {
   });
 
   it("are none before anything was recorded", () => {
-    const notes = { conditions: {}, hospice: null, whereabouts: null, reconciles: [] };
+    const notes = { conditions: {}, hospice: null, whereabouts: null, reconciles: [], reportedOut: [] };
     expect(state()).toEqual({ ...notes, died: null, tubes: [], contradictions: [], lastSeq: 0 });
   });
 });

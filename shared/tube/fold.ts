@@ -7,6 +7,7 @@ import { mayFollowEnd } from "#shared/tube/event-kinds.ts";
 import { type Standing, standingEvents } from "#shared/tube/history.ts";
 import { openRecord } from "#shared/tube/open-record.ts";
 import type { Opening } from "#shared/tube/payloads.ts";
+import { stillUnanswered } from "#shared/tube/reported-out.ts";
 import type { Contradiction, PatientTubes, StoryLine, TubeState } from "#shared/tube/state.ts";
 
 /** A record that opens without pins has no table to compute from; the example's first version stands in, and it is said. */
@@ -35,6 +36,7 @@ export function fold(events: readonly TubeEvent[]): PatientTubes {
   );
   return {
     ...folding.notes,
+    reportedOut: stillUnanswered(folding.notes.reportedOut, folding.tubes),
     died: folding.died,
     tubes: [...folding.tubes.values()].toSorted((a, b) => a.number - b.number || (a.id < b.id ? -1 : 1)),
     contradictions,
@@ -58,6 +60,12 @@ function step(folding: Folding, at: Standing): readonly Found[] {
     case "reconciled":
       folding.notes = notedOfPatient(folding.notes, event, at);
       return reconcile(folding, event);
+    case "reported out":
+      folding.notes = notedOfPatient(folding.notes, event, at);
+      return notOpened(folding, event.payload.candidates);
+    case "records joined":
+      folding.notes = notedOfPatient(folding.notes, event, at);
+      return renumber(folding, event);
     case "died":
       return die(folding, at);
     case "placed":
@@ -110,14 +118,28 @@ function convert(folding: Folding, event: EventOf<"converted">, at: Standing): r
   return found;
 }
 
+/** Tubes that an entry of the patient names and that had no record then. */
+const notOpened = ({ tubes }: Folding, named: readonly { readonly tube: string }[]): readonly Found[] =>
+  named.flatMap(({ tube: tubeId }) =>
+    tubes.has(tubeId) ? [] : [{ code: "event-before-opening" as const, tubeId }],
+  );
+
+/** A number is one tube's within the patient: those of the joined record that were taken are given anew. */
+function renumber(folding: Folding, { payload }: EventOf<"records joined">): readonly Found[] {
+  for (const { tube: tubeId, number } of payload.numbers) {
+    const tube = folding.tubes.get(tubeId);
+    if (tube !== undefined) folding.tubes.set(tubeId, { ...tube, number });
+  }
+  return NOTHING;
+}
+
 /** Each tube named gets the side that was found; one without a record yet is said. */
 function reconcile(folding: Folding, { payload }: EventOf<"reconciled">): readonly Found[] {
-  return payload.sides.flatMap(({ tube: tubeId, side }): Found[] => {
+  for (const { tube: tubeId, side } of payload.sides) {
     const tube = folding.tubes.get(tubeId);
-    if (tube === undefined) return [{ code: "event-before-opening", tubeId }];
-    folding.tubes.set(tubeId, { ...tube, side });
-    return [];
-  });
+    if (tube !== undefined) folding.tubes.set(tubeId, { ...tube, side });
+  }
+  return notOpened(folding, payload.sides);
 }
 
 function die(folding: Folding, at: Standing): readonly Found[] {

@@ -13,6 +13,10 @@ export function tubeTitle(tube: Pick<TubeState, "side" | "kind">): string {
   return side === "not sided" ? capital(kind.name) : `${capital(side)} ${kind.name}`;
 }
 
+/** "Left nephrostomy (tube 2)": told apart from another of the same name. */
+export const numberedTitle = (tube: Pick<TubeState, "side" | "kind" | "number">): string =>
+  `${tubeTitle(tube)} (tube ${tube.number})`;
+
 /** "8 F, locking loop", or "size unknown, locking loop". */
 export function tubeDetail(tube: Pick<TubeState, "size" | "retention">): string {
   const size = known(tube.size);

@@ -147,6 +147,10 @@ export type Hospice = RestsOn & {
     | null;
 };
 
+/** Told that one of these tubes was taken out, and not which. */
+export type ReportedOut = RestsOn &
+  Pick<Payload<"reported out">, "candidates" | "toldBy"> & { readonly when: When };
+
 export type PatientTubes = {
   readonly conditions: Conditions;
   readonly hospice: Hospice | null;
@@ -154,6 +158,8 @@ export type PatientTubes = {
     | (RestsOn & Pick<Payload<"whereabouts noted">, "place" | "where"> & { readonly when: When })
     | null;
   readonly reconciles: readonly (RestsOn & Pick<Payload<"reconcile asked">, "about" | "says">)[];
+  /** Reports that nobody has answered yet. */
+  readonly reportedOut: readonly ReportedOut[];
   readonly died: { readonly eventId: string; readonly when: When } | null;
   readonly tubes: readonly TubeState[];
   readonly contradictions: readonly Contradiction[];

@@ -23,6 +23,7 @@ export const stepKinds = [
   "hospice",
   "whereabouts",
   "reconcile",
+  "which tube out",
 ] as const;
 export type StepKind = (typeof stepKinds)[number];
 

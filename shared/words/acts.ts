@@ -52,4 +52,6 @@ export const actLabels = {
   "whereabouts noted": "Note where the patient is",
   "reconcile asked": "Ask for two records to be reconciled",
   reconciled: "Reconcile",
+  "reported out": "Record that one of several was reported out",
+  "records joined": "Join the two records",
 } as const satisfies Record<EventKind, string>;

@@ -44,6 +44,21 @@ export const careSentences: { readonly [K in keyof typeof carePayloads]: Tell<K>
   "whereabouts noted": ({ place, where, toldBy: who, note }) =>
     sentence("Whereabouts", [place, where, toldBy(who)], note),
   "reconcile asked": ({ about, says, toldBy: who }) => sentence("Not agreed", [about, toldBy(who)], says),
+  "reported out": ({ candidates, toldBy: who, note }) =>
+    sentence(
+      "One of several reported out",
+      [candidates.map(({ number }) => `tube ${number}`).join(" or "), "not known which", toldBy(who)],
+      note,
+    ),
+  "records joined": ({ numbers, how }) =>
+    sentence(
+      "Joined with another record of the same person",
+      [
+        numbers.length > 0 &&
+          `tubes of that record numbered anew: ${numbers.map((n) => n.number).join(", ")}`,
+      ],
+      how,
+    ),
   reconciled: ({ about, how, sides }) =>
     sentence(
       "Reconciled",

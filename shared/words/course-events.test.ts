@@ -59,6 +59,12 @@ const told: readonly (readonly [make.Entry, string])[] = [
     "Hospice: decided by Dr. Orla Invented, calls go on, exchanges stop, until Thu 31 Dec 2026, with home hospice.",
   ],
   [make.whereaboutsNoted({ where: "ward 4" }), "Whereabouts: inpatient, ward 4."],
+  [make.reportedOut(), "One of several reported out: tube 1 or tube 2, not known which, told by urology."],
+  [make.recordsJoined(), "Joined with another record of the same person. the same telephone"],
+  [
+    make.recordsJoined({ numbers: [{ tube: "tube-9", number: 3 }] }),
+    "Joined with another record of the same person: tubes of that record numbered anew: 3. the same telephone",
+  ],
   [make.reconcileAsked(), "Not agreed: sides. the report says right, the record left"],
   [
     make.reconciled({ sides: [{ tube: "tube-2", number: 2, side: confirmed("left") }] }),

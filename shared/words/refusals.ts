@@ -166,6 +166,20 @@ const sentences = {
     `Another patient has this number (${issuer}). Check the number; if it is the same person, open that record.`,
   "no-output": () => "This tube lies wholly inside and has no output. Record what was told as a check.",
   "side-missing": () => "Type the side: left, right, midline or transplant; ? if it is unknown.",
+  "candidates-too-few": () =>
+    'Say "yes" at two tubes or more. If only one can be meant, record its removal on its own page.',
+  "candidate-not-in": () =>
+    'A tube that is recorded as out already stands among them. Say "no" there; its own page says what is open of it.',
+  "record-joined": ({ number }) =>
+    `This record was joined with another of the same person and takes no more entries. Record it there: ${number}.`,
+  "joins-itself": () => "This is the same record. Find the other record of this person.",
+  "joined-already": () =>
+    "One of the two is joined with a record already. Open that one, or undo the joining first.",
+  "others-joined": () =>
+    "Another record was joined into that one. Join this one into it instead, from its own page.",
+  "rests-on-join": ({ entries }) =>
+    `Recorded since the two were joined, of the other's tubes or of the whole patient: ${entries}. Undo that first, then the joining.`,
+  "join-anew": () => "The two records are apart. Look at both again and join them anew.",
   "steps-still-owned": ({ count }) =>
     `${count} open steps are still this person's. Choose who takes them, a role or a person, then close the account.`,
   "person-unknown": () => "This person has no open account here. Choose somebody from the list.",

@@ -29,6 +29,7 @@ export const stepNames = {
   hospice: "Hospice: decide",
   whereabouts: "Ask where the patient is",
   reconcile: "Reconcile",
+  "which tube out": "Find which tube is out",
 } as const satisfies Record<StepKind, string>;
 
 /** What is asked of whoever has the step. */
@@ -57,6 +58,8 @@ export const stepAsks = {
   hospice: "A clinician decides which calls and exchanges go on, with which team, until when.",
   whereabouts: "Ask where the patient is, and ring the ward about the tube.",
   reconcile: "Find which is right, then record it.",
+  "which tube out":
+    "Ask whoever took it out which of them it was, then record that removal. Until then the dates of all of them stand.",
 } as const satisfies Record<StepKind, string>;
 
 /** What a review looks at hangs on what the tube is for: low output asks for it of a collection only. */
@@ -182,6 +185,8 @@ export function standingBesideName(step: OpenStep, today: Day): string {
       return "something is to be found out after a transfer";
     case "reconcile":
       return "two reports do not agree";
+    case "which tube out":
+      return "one of several is reported out, not which";
   }
 }
 

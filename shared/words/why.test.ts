@@ -206,6 +206,16 @@ const sentences: readonly (readonly [WhyCode, Args, string])[] = [
     "An inpatient on ward 4, told on Mon 17 Aug 2026: asked again now, no row.",
   ],
   ["reconcile", { about: "sides", says: "It says right." }, "Not agreed: sides. It says right."],
+  [
+    "reported-out",
+    { tubes: "Left ureteral stent (tube 1), or Left nephrostomy (tube 2)", toldBy: "urology", day: null },
+    "Told by urology that one was taken out, and not which: Left ureteral stent (tube 1), or Left nephrostomy (tube 2).",
+  ],
+  [
+    "reported-out",
+    { tubes: "Left nephrostomy (tube 2)", toldBy: "urology", day: "2026-08-17" },
+    "Told by urology that one was taken out on Mon 17 Aug 2026, and not which: Left nephrostomy (tube 2).",
+  ],
 ];
 
 describe("each line of a why", () => {

@@ -145,6 +145,8 @@ const sentences = {
   whereabouts: ({ where, day, days, ward, source }) =>
     `An inpatient${said(where, (place) => ` on ${place}`)}, told on ${on(day)}: asked again ${days === null ? "now, no row" : `every ${days} days (source ${source})`}${said(ward, (words) => `; ${words}`)}.`,
   reconcile: ({ about, says }) => `Not agreed: ${about}. ${says}`,
+  "reported-out": ({ tubes, toldBy, day }) =>
+    `Told by ${toldBy} that one was taken out${said(day, (text) => ` on ${on(text)}`)}, and not which: ${tubes}.`,
 } as const satisfies Record<WhyCode, Sentence>;
 
 /** One line of a step's why, as a sentence. */

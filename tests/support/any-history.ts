@@ -137,6 +137,11 @@ const patientEntry = fc.oneof(
     .tuple(said, fc.constantFrom(...reconcileAbouts))
     .map(([of, about]) => make.reconcileAsked({ ...of, about })),
   fc
+    .tuple(said, fc.subarray([...tubes], { minLength: 2 }))
+    .map(([of, named]) =>
+      make.reportedOut({ ...of, candidates: named.map((tube, n) => ({ tube, number: n + 1 })) }),
+    ),
+  fc
     .tuple(said, fc.constantFrom(...reconcileAbouts), fc.subarray([...tubes]), fc.constantFrom(...sides))
     .map(([of, about, named, side]) =>
       make.reconciled({

@@ -222,6 +222,20 @@ export const reconcileAsked = word("reconcile asked", {
   about: "sides",
   says: "the report says right, the record left",
 });
+export const reportedOut = word("reported out", {
+  candidates: [
+    { tube: "tube-1", number: 1 },
+    { tube: "tube-2", number: 2 },
+  ],
+  toldBy: "urology",
+  note: null,
+});
+export const recordsJoined = word("records joined", {
+  from: "patient-2",
+  offset: 0,
+  numbers: [],
+  how: "the same telephone",
+});
 export const reconciled = word("reconciled", { about: "sides", how: "films looked at", sides: [] });
 
 type Decided = Partial<Omit<Payload<"removal decided">, "by">> & { readonly by?: string };

@@ -8,6 +8,7 @@ import { EndedTubes } from "#app/patients/ended-tubes.tsx";
 import { identityOf } from "#app/patients/identity-of.ts";
 import { KnownOfPatient } from "#app/patients/known-of-patient.tsx";
 import styles from "#app/patients/patient.module.css";
+import { PatientSteps } from "#app/patients/patient-steps.tsx";
 import { TubesTable } from "#app/patients/tubes-table.tsx";
 import { ActLinks } from "#app/record/act-links.tsx";
 import { patientForms } from "#app/record/offered.ts";
@@ -45,9 +46,10 @@ export default async function PatientPage({ params }: PatientPageProps): Promise
         </p>
       )}
       <TubesTable state={state} steps={steps} today={today} person={person} />
+      <PatientSteps {...{ state, steps, patientId, today, person }} />
       <div className={styles.acts}>
         <ActLinks
-          forms={patientForms(state.died !== null)}
+          forms={patientForms(state)}
           hrefOf={(form) => patientFormHref(patientId, form)}
           person={person}
           label="What to record of this patient"
@@ -61,7 +63,7 @@ export default async function PatientPage({ params }: PatientPageProps): Promise
       <div className={styles.columns}>
         <section>
           <h2>What bears on the tubes</h2>
-          <KnownOfPatient conditions={state.conditions} />
+          <KnownOfPatient state={state} />
         </section>
         <section>
           <h2>How to reach</h2>

@@ -12,6 +12,7 @@ import { namesOfStaff } from "#app/staff/names-of-staff.ts";
 import { Story } from "#app/story/story.tsx";
 import { TallStrip } from "#app/strip/tall-strip.tsx";
 import { Clocks } from "#app/tubes/clocks.tsx";
+import { MayBeOut } from "#app/tubes/may-be-out.tsx";
 import { PlannedExchangeOf } from "#app/tubes/planned-exchange.tsx";
 import { ProposedDates } from "#app/tubes/proposed-dates.tsx";
 import { Steps } from "#app/tubes/steps.tsx";
@@ -40,6 +41,7 @@ export default async function TubePage({ params }: TubePageProps): Promise<React
       lede={<a href={`/patients/${patient.id}`}>All of this patient</a>}
       identity={identityOf(patient, tubeName(tube))}
     >
+      <MayBeOut view={view} person={person} />
       <ProposedDates view={view} person={person} />
       <div className={styles.opening}>
         <Steps steps={view.steps} tube={tube} {...{ today, person, nameOf }} />

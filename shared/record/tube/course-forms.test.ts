@@ -115,8 +115,8 @@ describe("what these forms refuse", () => {
 
 describe("sides are reconciled", () => {
   const tubes = [
-    { id: "tube-1", number: 1, kind: "nephrostomy", side: confirmed<Side>("left") },
-    { id: "tube-2", number: 2, kind: "nephrostomy", side: confirmed<Side>("right") },
+    { id: "tube-1", number: 1, kind: "nephrostomy", side: confirmed<Side>("left"), status: "in" },
+    { id: "tube-2", number: 2, kind: "nephrostomy", side: confirmed<Side>("right"), status: "in" },
   ] as const;
   const beside = formContext({ tube: null, tubes });
 

@@ -61,6 +61,7 @@ const matrix: Record<string, string> = {
   "record.removalDecided": "NPAL",
   "record.removed": "NPAL",
   "record.repositioned": "NPAL",
+  "record.reportedOut": "NCPAL",
   "record.salvaged": "NPAL",
   "record.stepAssigned": "NPAL",
   "record.suctionChanged": "NPAL",

@@ -11,6 +11,7 @@ import { mayRecord, slugOf, tubeFormOf } from "#app/record/procedures.ts";
 import { namesOfStaff } from "#app/staff/names-of-staff.ts";
 import { PageFrame } from "#app/ui/page-frame.tsx";
 import { passageRowsOf, tubeInPlace } from "#shared/fit/tube-in-place.ts";
+import { numberedTubes } from "#shared/record/numbered-tubes.ts";
 import { tubeName } from "#shared/tube/name.ts";
 import { actLabels } from "#shared/words/acts.ts";
 
@@ -45,7 +46,7 @@ export default async function RecordTubePage({ params }: RecordTubePageProps): P
           context={{
             ...(await api.record.beside()),
             tube: { id, kind: tube.kind, side, concerns },
-            tubes: [],
+            tubes: kind === "removed" ? numberedTubes(view.others) : [],
             opens: { tubeId: "", number: 0 },
           }}
           lastSeen={view.lastSeen}

@@ -1,0 +1,94 @@
+import type { ReactNode } from "react";
+import type { ListLine } from "#app/lists/list-line.ts";
+import { ownerText } from "#app/lists/standing.ts";
+import styles from "#app/patients/patient.module.css";
+import type { PatientPage } from "#app/patients/patient-page.ts";
+import { ActLinks } from "#app/record/act-links.tsx";
+import { formsOfPatientStep } from "#app/record/offered.ts";
+import { mayRecord, patientFormHref, tubeFormHref } from "#app/record/procedures.ts";
+import type { Person } from "#shared/access/person.ts";
+import type { Day } from "#shared/day/day.ts";
+import type { OpenStep } from "#shared/step/step.ts";
+import { numberedTitle } from "#shared/tube/name.ts";
+import type { PatientTubes, TubeState } from "#shared/tube/state.ts";
+import { standingBesideName, stepAsks, stepNames } from "#shared/words/steps.ts";
+import { whySentence } from "#shared/words/why.ts";
+
+type PatientStepsProps = Pick<PatientPage, "state" | "steps"> & {
+  readonly patientId: string;
+  readonly today: Day;
+  readonly person: Person;
+};
+
+/** Hospice is asked once of the patient, though it stands beside the dates of each tube. */
+const ofThePatient = (lines: readonly ListLine[]): readonly ListLine[] => {
+  const hospice = lines.find(({ step }) => step.kind === "hospice");
+  return lines.filter((line) => line.step.tubeId === null || line === hospice);
+};
+
+/** What is open of the patient and not of one tube, each with what it says and the forms that answer it. */
+export function PatientSteps(props: PatientStepsProps): ReactNode {
+  const lines = ofThePatient(props.steps);
+  if (lines.length === 0) return null;
+  return (
+    <section className={styles.section}>
+      <h2>Open of the patient</h2>
+      {lines.map((line) => (
+        <PatientStep key={line.step.id} {...props} line={line} />
+      ))}
+    </section>
+  );
+}
+
+function PatientStep({
+  line,
+  state,
+  patientId,
+  today,
+  person,
+}: PatientStepsProps & { readonly line: ListLine }): ReactNode {
+  const { step, owner } = line;
+  return (
+    <article className={styles.step}>
+      <p>
+        <b>{stepNames[step.kind]}</b> {standingBesideName(step, today)}. {stepAsks[step.kind]} Owner:{" "}
+        {ownerText(owner)}.
+      </p>
+      {step.why.map((line) => (
+        <p key={`${line.code} ${line.eventId}`}>
+          <bdi>{whySentence(line)}</bdi>
+        </p>
+      ))}
+      <ActLinks
+        forms={formsOfPatientStep(step)}
+        hrefOf={(form) => patientFormHref(patientId, form)}
+        person={person}
+        label={`Ways to answer: ${stepNames[step.kind]}`}
+      />
+      {mayRecord(person, "removed") && <Removals tubes={meantBy(step, state)} />}
+    </article>
+  );
+}
+
+/** The tubes of which one is reported out. */
+function meantBy(step: OpenStep, { tubes, reportedOut }: PatientTubes): readonly TubeState[] {
+  if (step.kind !== "which tube out") return [];
+  const [why] = step.why;
+  const report = reportedOut.find(({ eventId }) => eventId === why?.eventId);
+  return tubes.filter(
+    ({ id, status }) => status === "in" && report?.candidates.some(({ tube }) => tube === id),
+  );
+}
+
+function Removals({ tubes }: { readonly tubes: readonly TubeState[] }): ReactNode {
+  if (tubes.length === 0) return null;
+  return (
+    <ul className={styles.answers} data-screen-only>
+      {tubes.map((tube) => (
+        <li key={tube.id}>
+          <a href={tubeFormHref(tube.id, "removed")}>It was the {numberedTitle(tube)}: record its removal</a>
+        </li>
+      ))}
+    </ul>
+  );
+}
