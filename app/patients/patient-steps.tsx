@@ -1,6 +1,5 @@
 import type { ReactNode } from "react";
 import type { ListLine } from "#app/lists/list-line.ts";
-import { ownerText } from "#app/lists/standing.ts";
 import styles from "#app/patients/patient.module.css";
 import type { PatientPage } from "#app/patients/patient-page.ts";
 import { ActLinks } from "#app/record/act-links.tsx";
@@ -11,7 +10,7 @@ import type { Day } from "#shared/day/day.ts";
 import type { OpenStep } from "#shared/step/step.ts";
 import { numberedTitle } from "#shared/tube/name.ts";
 import type { PatientTubes, TubeState } from "#shared/tube/state.ts";
-import { standingBesideName, stepAsks, stepNames } from "#shared/words/steps.ts";
+import { ownerText, standingBesideName, stepAsks, stepNames } from "#shared/words/steps.ts";
 import { whySentence } from "#shared/words/why.ts";
 
 type PatientStepsProps = Pick<PatientPage, "state" | "steps"> & {

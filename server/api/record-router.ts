@@ -1,6 +1,7 @@
 import { procedure, router } from "#server/api/trpc.ts";
 import { besideForm } from "#server/record/beside-form.ts";
 import { confirmDates } from "#server/record/confirm-dates.ts";
+import { joinRecords } from "#server/record/join-records.ts";
 import { openAmendment } from "#server/record/open-amendment.ts";
 import { recordAmendment } from "#server/record/record-amendment.ts";
 import { recordEvent } from "#server/record/record-event.ts";
@@ -12,6 +13,7 @@ import {
   amendingQuerySchema,
   amendingSchema,
   confirmingSchema,
+  joiningSchema,
   undoSchema,
 } from "#shared/record/act.ts";
 import type { FormKind } from "#shared/record/event-forms.ts";
@@ -75,6 +77,7 @@ export const recordRouter = router({
   reconcileAsked: ofPatient("reconcile asked"),
   reconciled: ofPatient("reconciled"),
   reportedOut: ofPatient("reported out"),
+  joined: recording.input(joiningSchema).mutation(({ ctx, input }) => joinRecords(ctx, input)),
   amended: recording.input(amendingSchema).mutation(({ ctx, input }) => recordAmendment(ctx, input)),
   voided: recording.input(amendingSchema).mutation(({ ctx, input }) => voidEntry(ctx, input)),
   amending: procedure

@@ -1,3 +1,4 @@
+import { tubeById } from "#db/queries/projections.ts";
 import { addReading, readingById } from "#db/queries/readings.ts";
 import type { Tx } from "#db/transaction.ts";
 import { inAct } from "#server/act.ts";
@@ -56,7 +57,9 @@ export function voidReading({ db, staff }: Doing, input: CorrectingReading): Rec
 
 function readingOf(tx: Tx, readingId: string, patientId: string) {
   const row = readingById(tx, readingId);
-  if (row === undefined || row.patientId !== patientId) throw new DomainError({ code: "entry-unknown" });
+  // It may have been written down in a record that was joined into this patient's since: its tube says whose it is.
+  const whose = row === undefined ? undefined : (tubeById(tx, row.tubeId)?.patientId ?? row.patientId);
+  if (row === undefined || whose !== patientId) throw new DomainError({ code: "entry-unknown" });
   return row;
 }
 

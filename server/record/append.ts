@@ -3,8 +3,10 @@ import { appendEvent } from "#db/queries/events.ts";
 import { replaceProjection } from "#db/queries/projections.ts";
 import { newestVersions } from "#db/queries/versions.ts";
 import type { Tx } from "#db/transaction.ts";
-import { loadRecord, type PatientRecord } from "#server/record/load-record.ts";
+import { loadRecord, type PatientRecord, streamOf } from "#server/record/load-record.ts";
+import { partRecords } from "#server/record/part-records.ts";
 import { projectionFrom } from "#server/record/project.ts";
+import { refuseJoined } from "#server/record/refuse-joined.ts";
 import { toStored } from "#server/record/stored-event.ts";
 import { clockText, dayAt, type Instant } from "#shared/day/instant.ts";
 import { DomainError } from "#shared/errors/refusal.ts";
@@ -12,6 +14,7 @@ import { openSteps } from "#shared/step/open-steps.ts";
 import { type Command, decide } from "#shared/tube/decide.ts";
 import type { TubeEvent } from "#shared/tube/event.ts";
 import { fold } from "#shared/tube/fold.ts";
+import { withJoined } from "#shared/tube/join.ts";
 
 /** In which act, by whom and at which instant something is recorded. */
 export type Recording = {
@@ -22,7 +25,7 @@ export type Recording = {
 };
 
 /** Computes a patient's tubes and open steps from events, and writes them in place of what stood. */
-export function writeProjection(tx: Tx, record: PatientRecord): void {
+export function writeProjection(tx: Tx, record: Pick<PatientRecord, "patient" | "events" | "books">): void {
   const state = fold(record.events);
   const steps = openSteps(state, record.books);
   replaceProjection(tx, record.patient.id, projectionFrom(record.patient.id, state, steps));
@@ -34,19 +37,23 @@ export function writeProjection(tx: Tx, record: PatientRecord): void {
  */
 export function append(tx: Tx, recording: Recording, commands: readonly Command[]): readonly TubeEvent[] {
   const record = loadRecord(tx, recording.patientId);
+  refuseJoined(tx, record.patient);
   const { zone } = clinicOf(tx);
   const { at, actId, patientId, staffId } = recording;
   const now = { today: dayAt(at, zone), time: clockText(at, zone), pins: newestVersions(tx) };
-  let events = record.events;
+  let { own, events } = record;
   const added: TubeEvent[] = [];
   for (const command of commands) {
     const decision = decide(events, command, now);
     if (!decision.ok) throw new DomainError(decision.refusals);
-    events = [...events, ...decision.events];
+    own = [...own, ...decision.events];
+    events = withJoined(own, (from) => streamOf(tx, from));
     added.push(...decision.events);
   }
   const stored = { patientId, actId, recordedAt: at, recordedBy: staffId, zone };
   for (const event of added) appendEvent(tx, toStored(event, stored));
+  const parted = partRecords(tx, record, { own, actId, at });
   writeProjection(tx, { ...record, events });
+  for (const id of parted) writeProjection(tx, loadRecord(tx, id));
   return added;
 }

@@ -1,8 +1,8 @@
 import { actById } from "#db/queries/acts.ts";
-import { eventsOfPatient } from "#db/queries/events.ts";
 import type { Database } from "#db/sqlite.ts";
 import { now } from "#server/clock.ts";
 import { entryContext } from "#server/record/entry-context.ts";
+import { loadRecord, storedBehind } from "#server/record/load-record.ts";
 import type { RecordedAct } from "#server/record/record-event.ts";
 import { DomainError } from "#shared/errors/refusal.ts";
 import { retype } from "#shared/record/amend/retype.ts";
@@ -24,7 +24,7 @@ export type OpenAmendment = {
 /** What the form that corrects an entry opens with: the newest texts of that entry, so that nothing is lost by correcting one field. */
 export function openAmendment(db: Database, asked: { patientId: string; eventId: string }): OpenAmendment {
   const { kind, event, context } = entryContext(db, now(db), asked);
-  const rows = eventsOfPatient(db, asked.patientId).map(({ row }) => row);
+  const rows = storedBehind(db, loadRecord(db, asked.patientId)).map(({ row }) => row);
   const last =
     rows.findLast(({ amends, kind: of }) => amends === event.id && of === "amended") ??
     rows.find(({ id }) => id === event.id);

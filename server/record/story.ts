@@ -1,6 +1,7 @@
-import { type EventRow, eventsOfPatient } from "#db/queries/events.ts";
+import type { EventRow } from "#db/queries/events.ts";
 import { allStaff } from "#db/queries/staff.ts";
 import type { Database } from "#db/sqlite.ts";
+import { type PatientRecord, storedBehind } from "#server/record/load-record.ts";
 import type { Instant } from "#shared/day/instant.ts";
 import { type When, whenUnknown } from "#shared/day/when.ts";
 import type { TubeEvent } from "#shared/tube/event.ts";
@@ -32,11 +33,11 @@ const isAmending = (event: TubeEvent): event is Amending =>
 /** A patient's entries, newest first, each with what became of it. */
 export function storyOf(
   db: Database,
-  patientId: string,
-  events: readonly TubeEvent[],
+  record: Pick<PatientRecord, "patient" | "own" | "events">,
 ): readonly StoryEntry[] {
+  const { events } = record;
   const names = new Map(allStaff(db).map(({ id, fullName }) => [id, fullName]));
-  const rows = new Map(eventsOfPatient(db, patientId).map(({ row }) => [row.id, row]));
+  const rows = new Map(storedBehind(db, record).map(({ row }) => [row.id, row]));
   const standing = new Map(standingEvents(events).map((entry) => [entry.event.id, entry]));
   const told = events
     .filter((event) => !isAmending(event))

@@ -1,7 +1,8 @@
 import { actById } from "#db/queries/acts.ts";
-import { eventsOfAct } from "#db/queries/events.ts";
+import { type EventRow, eventsOfAct } from "#db/queries/events.ts";
 import {
   addPatientChange,
+  patientById,
   patientsOpenedIn,
   replaceIdentifiers,
   updatePatient,
@@ -13,7 +14,7 @@ import { newId } from "#server/ids.ts";
 import { voidingRow } from "#server/output/stored-reading.ts";
 import { detailsOf } from "#server/patients/correct-patient.ts";
 import { append } from "#server/record/append.ts";
-import { loadRecord } from "#server/record/load-record.ts";
+import { loadRecord, type PatientRecord } from "#server/record/load-record.ts";
 import type { Doing } from "#server/record/record-event.ts";
 import { mayUndo } from "#shared/access/may.ts";
 import type { Person } from "#shared/access/person.ts";
@@ -22,7 +23,7 @@ import { whenUnknown } from "#shared/day/when.ts";
 import { DomainError } from "#shared/errors/refusal.ts";
 import type { Command } from "#shared/tube/decide.ts";
 import { fold } from "#shared/tube/fold.ts";
-import type { PatientTubes } from "#shared/tube/state.ts";
+import { joinsIn } from "#shared/tube/join.ts";
 
 type UndoneBy = { readonly db: Doing["db"]; readonly staff: Pick<Person, "id" | "role"> };
 
@@ -44,9 +45,11 @@ const voiding = (eventId: string): Command => ({
 
 function undoEvents(tx: Tx, undoes: string, by: { actId: string; staffId: string; at: Instant }): number {
   const events = eventsOfAct(tx, undoes);
-  for (const patientId of new Set(events.map((event) => event.patientId))) {
+  // What was recorded in a record that was joined into another since is undone there.
+  const recordOf = ({ patientId }: EventRow): string => patientById(tx, patientId)?.joinedInto ?? patientId;
+  for (const patientId of new Set(events.map(recordOf))) {
     // The newest first: what an entry made possible is undone before it.
-    const own = events.filter((event) => event.patientId === patientId).toReversed();
+    const own = events.filter((event) => recordOf(event) === patientId).toReversed();
     append(
       tx,
       { patientId, ...by },
@@ -61,7 +64,9 @@ function undoEvents(tx: Tx, undoes: string, by: { actId: string; staffId: string
  * record with entries of others stays.
  */
 function withdrawRecords(tx: Tx, undoes: string, { actId, at }: { actId: string; at: Instant }): number {
-  const opened = patientsOpenedIn(tx, undoes).filter((row) => isBare(fold(loadRecord(tx, row.id).events)));
+  const opened = patientsOpenedIn(tx, undoes)
+    .filter(({ joinedInto }) => joinedInto === null)
+    .filter((row) => isBare(loadRecord(tx, row.id)));
   for (const row of opened) {
     const before = detailsOf(tx, row);
     updatePatient(tx, { ...row, search: "", updatedAt: at, withdrawnAt: at });
@@ -72,11 +77,12 @@ function withdrawRecords(tx: Tx, undoes: string, { actId, at }: { actId: string;
   return opened.length;
 }
 
-/** No tube, nothing known, nothing to reconcile. */
-const isBare = ({ tubes, conditions, died, whereabouts, reconciles }: PatientTubes): boolean =>
-  tubes.length + reconciles.length + Object.keys(conditions).length === 0 &&
-  died === null &&
-  whereabouts === null;
+/** No tube, nothing known, nothing to reconcile, no other record that goes on in this one. */
+function isBare({ own, events }: PatientRecord): boolean {
+  const { tubes, conditions, died, whereabouts, reconciles } = fold(events);
+  const said = tubes.length + reconciles.length + Object.keys(conditions).length + joinsIn(own).length;
+  return said === 0 && died === null && whereabouts === null;
+}
 
 /** Takes back everything that one act recorded, as one amendment of that act; both stay in the story. */
 export function undoAct({ db, staff }: UndoneBy, input: Undoing): { undone: number } {

@@ -22,7 +22,8 @@ export type ProposedWindow = Readonly<Record<"earliestOn" | "targetOn" | "latest
 export function viewTube(db: Database, tubeId: string) {
   const patientId = tubeById(db, tubeId)?.patientId;
   if (patientId === undefined) throw new DomainError({ code: "tube-unknown" });
-  const { patient, events, books } = loadRecord(db, patientId);
+  const record = loadRecord(db, patientId);
+  const { patient, events, books } = record;
   const state = fold(events);
   const tube = state.tubes.find(({ id }) => id === tubeId);
   if (tube === undefined) throw new DomainError({ code: "tube-unknown" });
@@ -54,7 +55,7 @@ export function viewTube(db: Database, tubeId: string) {
       proposed: proposed as ProposedWindow,
     })),
     steps: openSteps(state, books).filter((step) => step.tubeId === tubeId),
-    story: storyOf(db, patientId, events).filter(({ tubes }) => tubes.length === 0 || tubes.includes(tubeId)),
+    story: storyOf(db, record).filter(({ tubes }) => tubes.length === 0 || tubes.includes(tubeId)),
     lastSeen: state.lastSeq,
   };
 }

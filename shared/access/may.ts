@@ -54,6 +54,7 @@ export const access = {
   "record.handedOver": clinical,
   "record.hospiceDecided": clinical,
   "record.infected": everyone,
+  "record.joined": clinical,
   "record.leaking": everyone,
   "record.newPuncture": clinical,
   "record.notReplaced": clinical,

@@ -37,9 +37,12 @@ export const confirmingSchema = z.strictObject({
 });
 export const amendingQuerySchema = z.strictObject({ patientId: id, eventId: id });
 export const closingAccountSchema = z.strictObject({ ...registeringSchema.shape, closes: id });
+/** `otherId`: the record that goes on in the one of `patientId` from now on. */
+export const joiningSchema = z.strictObject({ ...registeringSchema.shape, patientId: id, otherId: id });
 export const undoSchema = z.strictObject({ actId: actIdSchema, undoes: actIdSchema });
 
 export type ClosingAccount = z.infer<typeof closingAccountSchema>;
+export type Joining = z.infer<typeof joiningSchema>;
 export type Registering = z.infer<typeof registeringSchema>;
 export type CorrectingPatient = z.infer<typeof correctingPatientSchema>;
 export type CorrectingReading = z.infer<typeof correctingReadingSchema>;

@@ -38,9 +38,7 @@ function whereaboutsAsked({ whereabouts }: PatientTubes, books: Books, pins: Pin
 /** One of several was told out: whoever told it is asked which. The dates of all that may be meant stand. */
 function whichOutAsked({ tubes, reportedOut }: PatientTubes): Asked[] {
   return reportedOut.flatMap(({ candidates, toldBy, eventId, recordedOn, when }): Asked[] => {
-    const meant = tubes.filter(
-      ({ id, status }) => status === "in" && candidates.some((c) => c.tube === id),
-    );
+    const meant = tubes.filter(({ id, status }) => status === "in" && candidates.some((c) => c.tube === id));
     if (meant.length === 0) return [];
     const args = { tubes: meant.map(numberedTitle).join(", or "), toldBy, day: when.earliest };
     return [{ kind: "which tube out", on: recordedOn, line: why("reported-out", args, eventId), eventId }];

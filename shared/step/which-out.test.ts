@@ -53,7 +53,9 @@ describe("hard case 22: told that one is out, not which", () => {
   });
 
   it("saying how it was found answers it; agreeing on something else does not; a death does", () => {
-    expect(kindsAfter([...both, told, reconciled({ on: "2026-08-18", about: "which tube" })])).not.toContain(WHICH);
+    expect(kindsAfter([...both, told, reconciled({ on: "2026-08-18", about: "which tube" })])).not.toContain(
+      WHICH,
+    );
     expect(kindsAfter([...both, told, reconciled({ on: "2026-08-18", about: "sides" })])).toContain(WHICH);
     expect(kindsAfter([...both, told, died({ on: "2026-08-20" })])).not.toContain(WHICH);
   });
@@ -73,7 +75,9 @@ describe("hard case 22: told that one is out, not which", () => {
     expect(asked()).toMatchObject({ ok: true });
     expect(asked(history(stent))).toMatchObject({ refusals: [{ code: "tube-unknown" }] });
     expect(asked(undefined, ["tube-1", "tube-1"])).toMatchObject({ refusals: [{ code: "choice-repeated" }] });
-    expect(asked(history(...both, out("tube-2")))).toMatchObject({ refusals: [{ code: "candidate-not-in" }] });
+    expect(asked(history(...both, out("tube-2")))).toMatchObject({
+      refusals: [{ code: "candidate-not-in" }],
+    });
   });
 
   it("of a tube that was placed after that day it cannot be told", () => {

@@ -7,7 +7,10 @@ import type { PatientTubes } from "#shared/tube/state.ts";
 import type { ReconcileAbout } from "#shared/tube/vocabulary.ts";
 
 /** What is known of the patient beside the tubes. */
-export type PatientNotes = Pick<PatientTubes, "conditions" | "hospice" | "whereabouts" | "reconciles" | "reportedOut">;
+export type PatientNotes = Pick<
+  PatientTubes,
+  "conditions" | "hospice" | "whereabouts" | "reconciles" | "reportedOut"
+>;
 
 export const nothingNoted: PatientNotes = {
   conditions: {},

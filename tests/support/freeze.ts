@@ -3,7 +3,8 @@ import { confirmed, unknownFact } from "#shared/tube/certainty.ts";
 import * as make from "#tests/support/factories.ts";
 import { coursePatients } from "#tests/support/freeze-course.ts";
 import { patient } from "#tests/support/freeze-patient.ts";
-import { type FrozenEvents, freeze } from "#tests/support/frozen.ts";
+import { toldPatients } from "#tests/support/freeze-told.ts";
+import { type FrozenEvents, freeze, frozenEvents, frozenReleases } from "#tests/support/frozen.ts";
 
 /**
  * Freezes the events of a release: `npx tsx tests/support/freeze.ts 0.1.0`, once, at its end. A later release writes files of its own
@@ -96,10 +97,25 @@ const death = patient(
 
 const child = patient("a child", "2012-12-12", make.placed({ on: "2026-08-14", plan: null }));
 
+const patients = [
+  longLife,
+  conversions,
+  corrected,
+  endings,
+  death,
+  child,
+  ...coursePatients,
+  ...toldPatients,
+];
+const frozenBefore = new Set(
+  frozenReleases().flatMap((earlier) => frozenEvents(earlier).patients.map(({ name }) => name)),
+);
+
+/** What no earlier release froze; a patient whose payloads have a new version since needs a new name. */
 const events: FrozenEvents = {
   protocol: exampleProtocol,
   calendar: make.calendar("2026-03-23..2026-03-27", "2026-07-06"),
-  patients: [longLife, conversions, corrected, endings, death, child, ...coursePatients],
+  patients: patients.filter(({ name }) => !frozenBefore.has(name)),
 };
 
 const [release] = process.argv.slice(2);

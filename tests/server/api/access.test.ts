@@ -51,6 +51,7 @@ const matrix: Record<string, string> = {
   "record.handedOver": "NPAL",
   "record.hospiceDecided": "NPAL",
   "record.infected": "NCPAL",
+  "record.joined": "NPAL",
   "record.leaking": "NCPAL",
   "record.newPuncture": "NPAL",
   "record.notReplaced": "NPAL",
