@@ -1,5 +1,5 @@
 import type { ReactNode } from "react";
-import { mayRecord, patientFormHref, tubeFormHref } from "#app/record/procedures.ts";
+import { mayRecord, tubeFormHref } from "#app/record/procedures.ts";
 import type { TubePage } from "#app/tubes/tube-page.ts";
 import { Now } from "#app/ui/now.tsx";
 import type { Person } from "#shared/access/person.ts";

@@ -33,7 +33,7 @@ import { addInventedPatient, clinicWithPatient, recordAs } from "#tests/support/
 import { refusalsOf } from "#tests/support/refusal.ts";
 
 const as = (eventId: string, entry: Parameters<typeof command>[0]) => ({ ...command(entry), eventId });
-const nurse = (db: Database) => nurse(db);
+const nurse = (db: Database) => ({ db, staff: people.nurse });
 
 /** One person under two numbers: a nephrostomy on the left in one record, one on the right in the other; a third patient. */
 function twoRecords(): Database & Disposable {
