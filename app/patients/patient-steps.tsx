@@ -5,6 +5,7 @@ import type { PatientPage } from "#app/patients/patient-page.ts";
 import { ActLinks } from "#app/record/act-links.tsx";
 import { formsOfPatientStep } from "#app/record/offered.ts";
 import { mayRecord, patientFormHref, tubeFormHref } from "#app/record/procedures.ts";
+import { may } from "#shared/access/may.ts";
 import type { Person } from "#shared/access/person.ts";
 import type { Day } from "#shared/day/day.ts";
 import type { OpenStep } from "#shared/step/step.ts";
@@ -64,10 +65,18 @@ function PatientStep({
         person={person}
         label={`Ways to answer: ${stepNames[step.kind]}`}
       />
+      {isTwoRecords(step) && may(person, "record.joined") && (
+        <p data-screen-only>
+          <a href={`/patients/${patientId}/join`}>Join another record of this person</a>
+        </p>
+      )}
       {mayRecord(person, "removed") && <Removals tubes={meantBy(step, state)} />}
     </article>
   );
 }
+
+const isTwoRecords = ({ why }: OpenStep): boolean =>
+  why.some(({ code, args }) => code === "reconcile" && args.about === "two records of one patient");
 
 /** The tubes of which one is reported out. */
 function meantBy(step: OpenStep, { tubes, reportedOut }: PatientTubes): readonly TubeState[] {

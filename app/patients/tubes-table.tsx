@@ -12,7 +12,7 @@ import { Now } from "#app/ui/now.tsx";
 import { Soft } from "#app/ui/soft.tsx";
 import type { Person } from "#shared/access/person.ts";
 import type { Day } from "#shared/day/day.ts";
-import { tubeDetail, tubeName, tubeTitle } from "#shared/tube/name.ts";
+import { titlesOf, tubeDetail, tubeName } from "#shared/tube/name.ts";
 import type { TubeState } from "#shared/tube/state.ts";
 import { actLabels } from "#shared/words/acts.ts";
 import { ownerText, standingBesideName, stepNames } from "#shared/words/steps.ts";
@@ -34,6 +34,7 @@ export function TubesTable({ state, steps, today, person }: TubesTableProps): Re
       return next === undefined ? [] : [{ tube, lines, next }];
     })
     .toSorted((a, b) => steps.indexOf(a.next) - steps.indexOf(b.next));
+  const titles = titlesOf(state.tubes);
   if (rows.length === 0) return <p className={styles.none}>No tube is in by this record.</p>;
   return (
     <table className={styles.table} style={cropStyle}>
@@ -50,23 +51,34 @@ export function TubesTable({ state, steps, today, person }: TubesTableProps): Re
       </thead>
       <tbody>
         {rows.map((row) => (
-          <TubeRow key={row.tube.id} row={row} today={today} person={person} />
+          <TubeRow
+            key={row.tube.id}
+            row={row}
+            title={titles.get(row.tube.id) ?? ""}
+            today={today}
+            person={person}
+          />
         ))}
       </tbody>
     </table>
   );
 }
 
-type TubeRowProps = { readonly row: Row; readonly today: Day; readonly person: Person };
+type TubeRowProps = {
+  readonly row: Row;
+  readonly title: string;
+  readonly today: Day;
+  readonly person: Person;
+};
 
-function TubeRow({ row, today, person }: TubeRowProps): ReactNode {
+function TubeRow({ row, title, today, person }: TubeRowProps): ReactNode {
   const { tube, next, lines } = row;
   const form = formOfStep[next.step.kind];
   return (
     <tr className={styles.row}>
       <th scope="row">
         <a className={styles.name} href={`/tubes/${tube.id}`}>
-          {tubeTitle(tube)}
+          {title}
         </a>
         <br />
         {tubeDetail(tube)}

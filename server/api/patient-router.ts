@@ -2,6 +2,7 @@ import * as z from "zod";
 import { procedure, router } from "#server/api/trpc.ts";
 import { correctPatient } from "#server/patients/correct-patient.ts";
 import { findPatient } from "#server/patients/find-patient.ts";
+import { otherRecords } from "#server/patients/other-records.ts";
 import { registerPatient } from "#server/patients/register-patient.ts";
 import { viewPatient } from "#server/patients/view-patient.ts";
 import { correctingPatientSchema, registeringSchema } from "#shared/record/act.ts";
@@ -17,6 +18,10 @@ export const patientRouter = router({
     .meta({ subject: { kind: "list", name: "find a patient" } })
     .input(z.strictObject({ typed: z.string().max(200) }))
     .query(({ ctx, input }) => findPatient(ctx.db, input.typed)),
+  otherRecords: procedure
+    .meta({ subject: { kind: "list", name: "records that may be the same person's" } })
+    .input(z.strictObject({ patientId: id, number: z.string().max(60) }))
+    .query(({ ctx, input }) => otherRecords(ctx.db, input)),
   register: procedure
     .meta({ subject: { kind: "none" } })
     .input(registeringSchema)

@@ -19,6 +19,7 @@ export const access = {
   "list.whoSawWhat": ["lead"],
   "patient.correct": everyone,
   "patient.find": everyone,
+  "patient.otherRecords": clinical,
   "patient.register": clinical,
   "patient.view": everyone,
   "protocol.view": everyone,

@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { F, history, placed } from "#tests/support/factories.ts";
 import { confirmed, unknownFact } from "./certainty.ts";
 import { fold } from "./fold.ts";
-import { tubeName } from "./name.ts";
+import { titlesOf, tubeName } from "./name.ts";
 
 const name = (said: Parameters<typeof placed>[0]) => tubeName(fold(history(placed(said))).tubes[0]!);
 
@@ -17,5 +17,17 @@ describe("a tube's name", () => {
     [{ kind: "abscess drain" as const, side: unknownFact, size: F(12) }, "Abscess drain, 12 F"],
   ])("%#: side first, as a word, and what is unknown is said", (said, text) => {
     expect(name(said)).toBe(text);
+  });
+});
+
+describe("tubes of one patient", () => {
+  it("are told apart by their number where they have one title", () => {
+    const tube = (number: number, side: "left" | "right") =>
+      ({ id: `t${number}`, number, kind: "ureteral stent", side: confirmed(side) }) as const;
+    expect([...titlesOf([tube(1, "left"), tube(2, "left"), tube(3, "right")]).values()]).toEqual([
+      "Left ureteral stent (tube 1)",
+      "Left ureteral stent (tube 2)",
+      "Right ureteral stent",
+    ]);
   });
 });

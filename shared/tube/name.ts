@@ -17,6 +17,17 @@ export function tubeTitle(tube: Pick<TubeState, "side" | "kind">): string {
 export const numberedTitle = (tube: Pick<TubeState, "side" | "kind" | "number">): string =>
   `${tubeTitle(tube)} (tube ${tube.number})`;
 
+/** The title of each tube by its id, with its number where another of them has the same: tandem stents are two. */
+export function titlesOf(
+  tubes: readonly Pick<TubeState, "id" | "side" | "kind" | "number">[],
+): ReadonlyMap<string, string> {
+  const titles = tubes.map(tubeTitle);
+  const shared = (title: string): boolean => titles.indexOf(title) !== titles.lastIndexOf(title);
+  return new Map(
+    tubes.map((tube) => [tube.id, shared(tubeTitle(tube)) ? numberedTitle(tube) : tubeTitle(tube)]),
+  );
+}
+
 /** "8 F, locking loop", or "size unknown, locking loop". */
 export function tubeDetail(tube: Pick<TubeState, "size" | "retention">): string {
   const size = known(tube.size);

@@ -3,6 +3,7 @@ import type { ReactNode } from "react";
 import { orNotFound } from "#app/_trpc/or-not-found.ts";
 import { signedIn } from "#app/_trpc/server.ts";
 import { FactList } from "#app/facts/fact-list.tsx";
+import { AlsoRecordedAs, JoinedInto } from "#app/join/join-notices.tsx";
 import { contactRows } from "#app/patients/contact-rows.ts";
 import { EndedTubes } from "#app/patients/ended-tubes.tsx";
 import { identityOf } from "#app/patients/identity-of.ts";
@@ -20,7 +21,7 @@ import { PageFrame } from "#app/ui/page-frame.tsx";
 import { may } from "#shared/access/may.ts";
 import { printWhen } from "#shared/day/print-day.ts";
 import type { Contact } from "#shared/record/patient/patient-details.ts";
-import { tubeTitle } from "#shared/tube/name.ts";
+import { titlesOf } from "#shared/tube/name.ts";
 
 export const metadata: Metadata = { title: "Patient - Dwellbook" };
 
@@ -30,9 +31,24 @@ type PatientPageProps = { readonly params: Promise<{ readonly id: string }> };
 export default async function PatientPage({ params }: PatientPageProps): Promise<ReactNode> {
   const { id: patientId } = await params;
   const { api, frame, person, today } = await signedIn();
-  const { patient, state, steps, story, zone } = await orNotFound(api.patient.view({ patientId }));
+  const { patient, state, steps, story, zone, joined } = await orNotFound(api.patient.view({ patientId }));
+  if (joined.into !== null)
+    return (
+      <PageFrame
+        frame={frame}
+        heading="Where is this person's record?"
+        here="Patients"
+        identity={identityOf(patient, null)}
+      >
+        <JoinedInto into={joined.into} />
+        <section className={styles.section}>
+          <h2>How to reach, as this record had it</h2>
+          <FactList rows={contactRows({ ...patient, contact: patient.contact as Contact })} />
+        </section>
+      </PageFrame>
+    );
   const nameOf = namesOfStaff(await api.staff.list());
-  const names = new Map(state.tubes.map((tube) => [tube.id, tubeTitle(tube)]));
+  const names = titlesOf(state.tubes);
   return (
     <PageFrame
       frame={frame}
@@ -40,6 +56,7 @@ export default async function PatientPage({ params }: PatientPageProps): Promise
       here="Patients"
       identity={identityOf(patient, null)}
     >
+      <AlsoRecordedAs from={joined.from} />
       {state.died !== null && (
         <p className={styles.died}>
           <Now>Died {printWhen(state.died.when)}.</Now> Every record has ended and no call is due.
@@ -57,6 +74,11 @@ export default async function PatientPage({ params }: PatientPageProps): Promise
         {may(person, "patient.correct") && (
           <a href={`/patients/${patientId}/identity`} data-screen-only>
             Correct identity or contact
+          </a>
+        )}
+        {may(person, "record.joined") && (
+          <a href={`/patients/${patientId}/join`} data-screen-only>
+            Join another record of this person
           </a>
         )}
       </div>

@@ -16,6 +16,7 @@ const matrix: Record<string, string> = {
   "list.whoSawWhat": "L",
   "patient.correct": "NCPAL",
   "patient.find": "NCPAL",
+  "patient.otherRecords": "NPAL",
   "patient.register": "NPAL",
   "patient.view": "NCPAL",
   "protocol.view": "NCPAL",
