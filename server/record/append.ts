@@ -5,6 +5,7 @@ import { newestVersions } from "#db/queries/versions.ts";
 import type { Tx } from "#db/transaction.ts";
 import { loadRecord, type PatientRecord, streamOf } from "#server/record/load-record.ts";
 import { partRecords } from "#server/record/part-records.ts";
+import { passFromClosed } from "#server/record/pass-from-closed.ts";
 import { projectionFrom } from "#server/record/project.ts";
 import { refuseJoined } from "#server/record/refuse-joined.ts";
 import { toStored } from "#server/record/stored-event.ts";
@@ -33,7 +34,8 @@ export function writeProjection(tx: Tx, record: Pick<PatientRecord, "patient" | 
 
 /**
  * Load, decide, append, project: all events of one act of one patient, in the transaction of that act. Commands are decided one
- * after the other, each on what the ones before it made. Throws DomainError with every refusal; nothing is written then.
+ * after the other, each on what the ones before it made; then steps that would be with somebody who left pass on. Throws
+ * DomainError with every refusal; nothing is written then.
  */
 export function append(tx: Tx, recording: Recording, commands: readonly Command[]): readonly TubeEvent[] {
   const record = loadRecord(tx, recording.patientId);
@@ -43,17 +45,19 @@ export function append(tx: Tx, recording: Recording, commands: readonly Command[
   const now = { today: dayAt(at, zone), time: clockText(at, zone), pins: newestVersions(tx) };
   let { own, events } = record;
   const added: TubeEvent[] = [];
-  for (const command of commands) {
+  const take = (command: Command): void => {
     const decision = decide(events, command, now);
     if (!decision.ok) throw new DomainError(decision.refusals);
     own = [...own, ...decision.events];
     events = withJoined(own, (from) => streamOf(tx, from));
     added.push(...decision.events);
-  }
+  };
+  commands.forEach(take);
+  passFromClosed(tx, openSteps(fold(events), record.books), now.today).forEach(take);
   const stored = { patientId, actId, recordedAt: at, recordedBy: staffId, zone };
   for (const event of added) appendEvent(tx, toStored(event, stored));
   const parted = partRecords(tx, record, { own, actId, at });
   writeProjection(tx, { ...record, events });
-  for (const id of parted) writeProjection(tx, loadRecord(tx, id));
+  for (const id of parted) append(tx, { ...recording, patientId: id }, []);
   return added;
 }

@@ -68,6 +68,8 @@ export function restsOnJoin(
   const later = standing
     .map(({ event }) => event)
     .filter((event) => !ids.has(event.id) && event.seq > join.seq && !isJoin(event))
+    // Who has a step is no part of what happened, and passes on by itself when somebody leaves.
+    .filter(({ kind }) => kind !== "step assigned")
     .filter((event) => event.tubes.length === 0 || event.tubes.some((id) => tubes.has(id)));
   const alone = new Map(standingEvents(theirs).map(({ event, amendedBy }) => [event.id, amendedBy]));
   const together = new Map(standing.map(({ event, amendedBy }) => [event.id, amendedBy]));
