@@ -7,6 +7,7 @@ import { viewPatient } from "#server/patients/view-patient.ts";
 import { openAmendment } from "#server/record/open-amendment.ts";
 import { recordAmendment } from "#server/record/record-amendment.ts";
 import { recordEvent } from "#server/record/record-event.ts";
+import { undoAct } from "#server/record/undo-act.ts";
 import { voidEntry } from "#server/record/void-entry.ts";
 import { viewTube } from "#server/tubes/view-tube.ts";
 import type { FormKind } from "#shared/record/event-forms.ts";
@@ -212,12 +213,39 @@ it("an entry on the wrong patient leaves in the story only that it was voided", 
 });
 
 describe("sides reconciled", () => {
-  it("hard case 23: both tubes in one act, by the fields of their numbers", () => {
+  const sidesOf = (db: Database) => viewPatient(db, "patient-1").state.tubes.map(({ side }) => side);
+  const sides = (...words: readonly string[]) => words.map((value) => ({ certainty: "confirmed", value }));
+
+  it("hard case 23: both tubes in one act, by the fields of their numbers; undone, both stand as they stood", () => {
     using db = clinicWithPatient();
-    const left = place(db);
+    place(db);
+    place(db, { side: "r" });
+    record(db, "reconcile asked", { about: "sides", says: "the report says right" });
+    const before = viewPatient(db, "patient-1").steps;
+    const { actId } = record(db, "reconciled", { about: "sides", how: "films seen", side1: "r", side2: "l" });
+    expect(sidesOf(db)).toEqual(sides("right", "left"));
+    expect(viewPatient(db, "patient-1").steps.map(({ step }) => step.kind)).not.toContain("reconcile");
+    undoAct(nurse(db), { actId: newId(), undoes: actId });
+    expect(sidesOf(db)).toEqual(sides("left", "right"));
+    expect(viewPatient(db, "patient-1").steps).toEqual(before);
+  });
+});
+
+describe("hard case 22: urology took it out, by telephone", () => {
+  it("stands on the page of each tube that may be meant until the removal of one, and again when that is undone", () => {
+    using db = clinicWithPatient();
+    const [stent, nephrostomy] = [place(db, { kind: "jj l", side: "" }), place(db)];
     const right = place(db, { side: "r" });
-    record(db, "reconciled", { about: "sides", how: "films seen", side1: "r", side2: "l" });
-    expect(viewTube(db, left).tube.side).toEqual({ certainty: "confirmed", value: "right" });
-    expect(viewTube(db, right).tube.side).toEqual({ certainty: "confirmed", value: "left" });
+    record(db, "reported out", { toldBy: "urology", when: "yesterday" });
+    const open = (tubeId: string) => viewTube(db, tubeId).mayBeOut.length;
+    expect([stent, nephrostomy, right].map(open)).toEqual([1, 1, 0]);
+    expect(viewPatient(db, "patient-1").steps.map(({ step }) => step.kind)).toContain("which tube out");
+
+    const removal = { whole: "?", when: "yesterday", toldBy: "urology" };
+    const { actId } = record(db, "removed", removal, stent);
+    expect([stent, nephrostomy].map(open)).toEqual([0, 0]);
+    expect(viewTube(db, stent).tube.status).toBe("removal not confirmed");
+    undoAct(nurse(db), { actId: newId(), undoes: actId });
+    expect([stent, nephrostomy].map(open)).toEqual([1, 1]);
   });
 });
