@@ -11,6 +11,7 @@ import type { Day } from "#shared/day/day.ts";
 import type { OpenStep } from "#shared/step/step.ts";
 import { numberedTitle } from "#shared/tube/name.ts";
 import type { PatientTubes, TubeState } from "#shared/tube/state.ts";
+import { actLabels } from "#shared/words/acts.ts";
 import { ownerText, standingBesideName, stepAsks, stepNames } from "#shared/words/steps.ts";
 import { whySentence } from "#shared/words/why.ts";
 
@@ -59,6 +60,7 @@ function PatientStep({
           <bdi>{whySentence(line)}</bdi>
         </p>
       ))}
+      {mayRecord(person, "removed") && <Removals tubes={meantBy(step, state)} />}
       <ActLinks
         forms={formsOfPatientStep(step)}
         hrefOf={(form) => patientFormHref(patientId, form)}
@@ -70,7 +72,6 @@ function PatientStep({
           <a href={`/patients/${patientId}/join`}>Join another record of this person</a>
         </p>
       )}
-      {mayRecord(person, "removed") && <Removals tubes={meantBy(step, state)} />}
     </article>
   );
 }
@@ -94,7 +95,9 @@ function Removals({ tubes }: { readonly tubes: readonly TubeState[] }): ReactNod
     <ul className={styles.answers} data-screen-only>
       {tubes.map((tube) => (
         <li key={tube.id}>
-          <a href={tubeFormHref(tube.id, "removed")}>It was the {numberedTitle(tube)}: record its removal</a>
+          <a href={tubeFormHref(tube.id, "removed")}>
+            {actLabels.removed}: {numberedTitle(tube)}
+          </a>
         </li>
       ))}
     </ul>

@@ -11,7 +11,7 @@ type MayBeOutProps = { readonly view: TubePage; readonly person: Person };
 
 /** One of several was told out and nobody knows which: this tube may be it, and its dates stand until that is found. */
 export function MayBeOut({ view, person }: MayBeOutProps): ReactNode {
-  const { tube, others, patient } = view;
+  const { tube, others } = view;
   return view.mayBeOut.map(({ eventId, toldBy, when, candidates }) => (
     <section key={eventId} className={styles.proposed}>
       <h2>
@@ -26,14 +26,11 @@ export function MayBeOut({ view, person }: MayBeOutProps): ReactNode {
           .join(", or ")}
         . Its dates stand until somebody finds out.
       </p>
-      <p data-screen-only>
-        {mayRecord(person, "removed") && (
-          <>
-            <a href={tubeFormHref(tube.id, "removed")}>It was this one: record its removal</a>{" "}
-          </>
-        )}
-        <a href={`/patients/${patient.id}`}>All of this patient</a>
-      </p>
+      {mayRecord(person, "removed") && (
+        <a href={tubeFormHref(tube.id, "removed")} data-screen-only>
+          It was this one: record its removal
+        </a>
+      )}
     </section>
   ));
 }

@@ -1,7 +1,7 @@
 import type { ReactNode } from "react";
 import { ActButton, ActLinks } from "#app/record/act-links.tsx";
-import { afterOut, formOfStep } from "#app/record/offered.ts";
-import { mayRecord, tubeFormHref } from "#app/record/procedures.ts";
+import { afterOut, formOfStep, patientFormOfStep } from "#app/record/offered.ts";
+import { mayRecord, patientFormHref, tubeFormHref } from "#app/record/procedures.ts";
 import { ownerToday } from "#app/tubes/step-owner.ts";
 import { StepWhy } from "#app/tubes/step-why.tsx";
 import { ExampleMark } from "#app/ui/example-mark.tsx";
@@ -16,7 +16,12 @@ import type { NameOf } from "#shared/words/sentence.ts";
 import { standingBesideName, stepAsksOf, stepNames } from "#shared/words/steps.ts";
 import styles from "./tube.module.css";
 
-export type Beside = { readonly today: Day; readonly person: Person; readonly nameOf: NameOf };
+export type Beside = {
+  readonly today: Day;
+  readonly person: Person;
+  readonly nameOf: NameOf;
+  readonly patientId: string;
+};
 
 type StepsProps = Beside & { readonly steps: readonly OpenStep[]; readonly tube: TubeState };
 
@@ -66,7 +71,7 @@ function NextStep({ step, tube, ...beside }: StepProps): ReactNode {
 }
 
 /** Of a tube that is out three answers are possible, and none of them is likelier; else one form. */
-function StepActs({ step, tube, person }: StepProps): ReactNode {
+function StepActs({ step, tube, person, patientId }: StepProps): ReactNode {
   if (step.kind === "tube out")
     return (
       <ActLinks
@@ -76,12 +81,24 @@ function StepActs({ step, tube, person }: StepProps): ReactNode {
         label="Ways to go on"
       />
     );
-  const form = formOfStep[step.kind];
   if (step.kind === "contradiction") return <ActButton href="#story">Look at both entries</ActButton>;
-  if (form === null) return null;
-  return mayRecord(person, form) ? (
-    <ActButton href={tubeFormHref(tube.id, form)}>{actLabels[form]}</ActButton>
-  ) : null;
+  const act = actOf(step, { tube, person, patientId });
+  return act === null ? null : <ActButton href={act.href}>{act.word}</ActButton>;
+}
+
+type ActsOf = Pick<StepProps, "tube" | "person" | "patientId">;
+
+/** The form that a step most likely ends in, of the tube or of the patient, where this person may record it. */
+function actOf(
+  { kind }: OpenStep,
+  { tube, person, patientId }: ActsOf,
+): { href: string; word: string } | null {
+  const form = formOfStep[kind];
+  if (form !== null && mayRecord(person, form))
+    return { href: tubeFormHref(tube.id, form), word: actLabels[form] };
+  const ofPatient = patientFormOfStep[kind];
+  if (ofPatient === undefined || !mayRecord(person, ofPatient)) return null;
+  return { href: patientFormHref(patientId, ofPatient), word: actLabels[ofPatient] };
 }
 
 const ends = ["earliest", "target", "latest"] as const;
@@ -105,8 +122,8 @@ function Dates({ step }: { readonly step: OpenStep }): ReactNode {
 }
 
 function OtherStep({ step, tube, ...beside }: StepProps): ReactNode {
-  const { today, nameOf, person } = beside;
-  const form = formOfStep[step.kind];
+  const { today, nameOf } = beside;
+  const act = actOf(step, { tube, ...beside });
   const standing = standingBesideName(step, today);
   return (
     <details className={styles.other}>
@@ -116,9 +133,9 @@ function OtherStep({ step, tube, ...beside }: StepProps): ReactNode {
       <Dates step={step} />
       <p>
         {stepAsksOf(step.kind, tube.role)} Owner: {ownerToday(step, today, nameOf)}.{" "}
-        {form !== null && mayRecord(person, form) && (
-          <a href={tubeFormHref(tube.id, form)} data-screen-only>
-            {actLabels[form]}
+        {act !== null && (
+          <a href={act.href} data-screen-only>
+            {act.word}
           </a>
         )}
       </p>

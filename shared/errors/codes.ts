@@ -149,6 +149,7 @@ export const refusalCodes = [
   "sheet-gone",
   "nothing-to-bring-in",
   // handovers and ends
+  "day-before-decision",
   "candidates-too-few",
   "candidate-not-in",
   "record-joined",

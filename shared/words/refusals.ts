@@ -166,6 +166,7 @@ const sentences = {
     `Another patient has this number (${issuer}). Check the number; if it is the same person, open that record.`,
   "no-output": () => "This tube lies wholly inside and has no output. Record what was told as a check.",
   "side-missing": () => "Type the side: left, right, midline or transplant; ? if it is unknown.",
+  "day-before-decision": () => "This day lies before the day of the decision. Check both dates.",
   "candidates-too-few": () =>
     'Say "yes" at two tubes or more. If only one can be meant, record its removal on its own page.',
   "candidate-not-in": () =>

@@ -44,7 +44,7 @@ export default async function TubePage({ params }: TubePageProps): Promise<React
       <MayBeOut view={view} person={person} />
       <ProposedDates view={view} person={person} />
       <div className={styles.opening}>
-        <Steps steps={view.steps} tube={tube} {...{ today, person, nameOf }} />
+        <Steps steps={view.steps} tube={tube} patientId={patient.id} {...{ today, person, nameOf }} />
         <Clocks view={view} />
       </div>
       <section className={styles.section} aria-label="Dwell">

@@ -3,6 +3,7 @@ import { comingDayField } from "#shared/record/field/day-field.ts";
 import { filledField, lineField, noteField } from "#shared/record/field/text-field.ts";
 import { whenField } from "#shared/record/field/when-field.ts";
 import { type EntryOf, type FormContext, form } from "#shared/record/form.ts";
+import { notBeforeDecided } from "#shared/record/not-before-decided.ts";
 import { goingOn } from "#shared/tube/vocabulary.ts";
 
 /** A clinician decides what goes on in hospice, and until when; then it is asked again. */
@@ -19,6 +20,7 @@ export const hospiceForm = form({
     when: whenField({ label: "Decided on" }, context),
     note: noteField({ label: "Note", detail: true }),
   }),
+  check: ({ until, when }) => notBeforeDecided("until", until, when),
   entry: ({ when, ...payload }): EntryOf<"hospice decided"> => ({
     kind: "hospice decided",
     ...when,

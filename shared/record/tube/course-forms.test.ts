@@ -103,6 +103,18 @@ describe("what these forms refuse", () => {
     ["removal decided", { by: "+14", decidedBy: "Dr Example" }, "owner", "text-missing"],
     ["removal decided", { by: "+14", owner: "any nurse" }, "decidedBy", "text-missing"],
     ["handed over", {}, "to", "text-missing"],
+    [
+      "hospice decided",
+      { calls: "stop", exchanges: "stop", until: "-1", decidedBy: "Dr Example" },
+      "until",
+      "day-before-decision",
+    ],
+    [
+      "removal decided",
+      { by: "-1", owner: "any nurse", decidedBy: "Dr Example" },
+      "by",
+      "day-before-decision",
+    ],
     ["accepted elsewhere", { place: "urology" }, "by", "text-missing"],
     ["transferred", { place: "Far Dale", findOut: "color" }, "findOut", "word-unknown"],
     ["reconciled", { about: "sides" }, "how", "text-missing"],

@@ -3,6 +3,7 @@ import { ownerField } from "#shared/record/field/owner-field.ts";
 import { filledField, noteField } from "#shared/record/field/text-field.ts";
 import { whenField } from "#shared/record/field/when-field.ts";
 import { type EntryOf, type FormContext, form } from "#shared/record/form.ts";
+import { notBeforeDecided } from "#shared/record/not-before-decided.ts";
 
 /** Decide the removal: who does it, by when. It closes no other step. */
 export const removalDecisionForm = form({
@@ -13,6 +14,7 @@ export const removalDecisionForm = form({
     reason: noteField({ label: "Reason" }),
     when: whenField({ label: "Decided on" }, context),
   }),
+  check: ({ by, when }) => notBeforeDecided("by", by, when),
   entry: ({ by, owner, decidedBy, reason, when }): EntryOf<"removal decided"> => ({
     kind: "removal decided",
     ...when,
