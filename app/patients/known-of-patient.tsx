@@ -55,7 +55,10 @@ export function KnownOfPatient({ state }: { readonly state: PatientTubes }): Rea
     { word: "Unknown", names: names(({ fact }) => fact?.certainty === "unknown") },
     { word: "Not recorded", names: names(({ fact }) => fact === undefined) },
   ].filter((line) => line.names !== "");
-  const there = [...noted(state), ...all.flatMap(present)];
+  // What was decided says already that it is so.
+  const isTold = ({ name }: Said): boolean =>
+    name === conditionNames.hospice && state.hospice?.decision != null;
+  const there = [...noted(state), ...all.filter((said) => !isTold(said)).flatMap(present)];
   return (
     <>
       {there.length > 0 && (

@@ -97,6 +97,7 @@ const forms: { readonly [K in FormKind]: ComponentType<EventFormProps> } = {
   "accepted elsewhere": dynamic(() =>
     import("#shared/record/tube/handover-forms.ts").then((m) => shown(m.acceptedForm)),
   ),
+  "follow-up ended": dynamic(() => import("#shared/record/tube/end-form.ts").then((m) => shown(m.endForm))),
   transferred: dynamic(() =>
     import("#shared/record/tube/transfer-form.ts").then((m) => shown(m.transferForm)),
   ),

@@ -105,7 +105,7 @@ function whileIn(tube: Offered): readonly FormGroup[] {
       forms: ["fell out", "partly dislodged", "blocked", ...outside("leaking"), "infected", "bled", "broken"],
     },
     { word: "Seen", forms: [...told, "checked", "tip position", "facts noted", "clock dated"] },
-    { word: "Planned", forms: ["exchange planned", "plan recorded", "removal decided"] },
+    { word: "Planned", forms: ["exchange planned", "plan recorded", "removal decided", "follow-up ended"] },
     said,
   ];
 }
@@ -113,9 +113,13 @@ function whileIn(tube: Offered): readonly FormGroup[] {
 /** The three ways in which a tube that is out goes on. */
 export const afterOut: readonly TubeForm[] = ["salvaged", "new puncture", "not replaced"];
 
+/** The two ways in which a piece that is left inside goes on: it comes out, or a clinician decides that it stays. */
+export const afterFragment: readonly TubeForm[] = ["removed", "follow-up ended"];
+
 /** What may be recorded of a tube, the likeliest first, by whether it is in. */
 export function offeredForms(tube: Offered): readonly FormGroup[] {
   const noted: FormGroup = { word: "Seen", forms: ["facts noted"] };
+  const decided: FormGroup = { word: "Decided", forms: ["follow-up ended"] };
   const siteOnly: FormGroup = { word: "Happened", forms: ["infected", "bled", "broken"] };
   switch (tube.status) {
     case "in":
@@ -123,9 +127,9 @@ export function offeredForms(tube: Offered): readonly FormGroup[] {
     case "out, undecided":
       return [{ word: "How it goes on", forms: afterOut }, siteOnly, noted, said];
     case "removal not confirmed":
-      return [{ word: "Done", forms: ["verified", "removed"] }, noted, said];
+      return [{ word: "Done", forms: ["verified", "removed"] }, noted, said, decided];
     case "fragment retained":
-      return [{ word: "Done", forms: ["removed"] }, noted, said];
+      return [{ word: "How it goes on", forms: afterFragment }, noted, said];
     case "ended":
       return [noted, { word: "Said", forms: ["called"] }];
   }

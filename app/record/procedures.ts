@@ -42,6 +42,7 @@ export const tubeProcedures = {
   "removal decided": "removalDecided",
   "handed over": "handedOver",
   "accepted elsewhere": "acceptedElsewhere",
+  "follow-up ended": "followUpEnded",
   transferred: "transferred",
 } as const satisfies Partial<Record<FormKind, string>>;
 export type TubeForm = keyof typeof tubeProcedures;

@@ -1,6 +1,6 @@
 import type { ReactNode } from "react";
 import { ActButton, ActLinks } from "#app/record/act-links.tsx";
-import { afterOut, formOfStep, patientFormOfStep } from "#app/record/offered.ts";
+import { afterFragment, afterOut, formOfStep, patientFormOfStep } from "#app/record/offered.ts";
 import { mayRecord, patientFormHref, tubeFormHref } from "#app/record/procedures.ts";
 import { ownerToday } from "#app/tubes/step-owner.ts";
 import { StepWhy } from "#app/tubes/step-why.tsx";
@@ -70,12 +70,12 @@ function NextStep({ step, tube, ...beside }: StepProps): ReactNode {
   );
 }
 
-/** Of a tube that is out three answers are possible, and none of them is likelier; else one form. */
+/** Of a tube that is out, or of a piece left inside, several answers are possible and none is likelier; else one form. */
 function StepActs({ step, tube, person, patientId }: StepProps): ReactNode {
-  if (step.kind === "tube out")
+  if (step.kind === "tube out" || step.kind === "fragment retained")
     return (
       <ActLinks
-        forms={afterOut}
+        forms={step.kind === "tube out" ? afterOut : afterFragment}
         hrefOf={(form) => tubeFormHref(tube.id, form)}
         person={person}
         label="Ways to go on"

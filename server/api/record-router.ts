@@ -71,6 +71,7 @@ export const recordRouter = router({
   removalDecided: ofTube("removal decided"),
   handedOver: ofTube("handed over"),
   acceptedElsewhere: ofTube("accepted elsewhere"),
+  followUpEnded: ofTube("follow-up ended"),
   transferred: ofTube("transferred"),
   hospiceDecided: ofPatient("hospice decided"),
   whereaboutsNoted: ofPatient("whereabouts noted"),

@@ -52,6 +52,7 @@ export const access = {
   "record.factsNoted": everyone,
   "record.fellOut": everyone,
   "record.flushed": everyone,
+  "record.followUpEnded": clinical,
   "record.handedOver": clinical,
   "record.hospiceDecided": clinical,
   "record.infected": everyone,

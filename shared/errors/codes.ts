@@ -156,6 +156,7 @@ export const refusalCodes = [
   "joins-itself",
   "joined-already",
   "others-joined",
+  "rests-on-entry",
   "rests-on-join",
   "join-anew",
   // staff

@@ -15,6 +15,7 @@ import { checkForm } from "#shared/record/tube/check-form.ts";
 import { clockForm } from "#shared/record/tube/clock-form.ts";
 import { conversionForm } from "#shared/record/tube/conversion-form.ts";
 import { fellOutForm, notReplacedForm, partlyDislodgedForm } from "#shared/record/tube/dislodged-forms.ts";
+import { endForm } from "#shared/record/tube/end-form.ts";
 import { factsForm } from "#shared/record/tube/facts-form.ts";
 import { flushForm } from "#shared/record/tube/flush-form.ts";
 import { acceptedForm, handoverForm } from "#shared/record/tube/handover-forms.ts";
@@ -105,6 +106,7 @@ export const eventForms = {
   "removal decided": removalDecisionForm,
   "handed over": handoverForm,
   "accepted elsewhere": acceptedForm,
+  "follow-up ended": endForm,
   transferred: transferForm,
   "hospice decided": hospiceForm,
   "whereabouts noted": whereaboutsForm,

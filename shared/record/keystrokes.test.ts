@@ -73,6 +73,7 @@ const ordinary = [
   ],
   ["whereabouts noted", "inp\tward 4\n", { place: "inpatient", where: "ward 4" }],
   ["reconcile asked", "sides\tit says right\n", { about: "sides", says: "it says right" }],
+  ["follow-up ended", "Dr Example\tit stays\n", { decidedBy: "Dr Example" }],
   ["reported out", "urology\n", { toldBy: "urology", candidates: [{ number: 1 }, { number: 2 }] }],
   ["reconciled", "sides\tfilms seen\n", { about: "sides", how: "films seen" }],
   ["called", "not\t\t\n", { outcome: "not reached" }],

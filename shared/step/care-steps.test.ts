@@ -13,14 +13,17 @@ import {
   F,
   factsNoted,
   fellOut,
+  followUpEnded,
   handedOver,
   hospiceDecided,
   placed,
   planRecorded,
   reconcileAsked,
   removalDecided,
+  removed,
   takenOver,
   transferred,
+  voided,
   whereaboutsNoted,
 } from "#tests/support/factories.ts";
 import { kindsAfter, stepAfter, stepsAfter, whyCodes } from "#tests/support/steps.ts";
@@ -167,6 +170,20 @@ describe("a transfer with what must be found out", () => {
 
   it("with nothing to find out asks nothing", () => {
     expect(kindsAfter([over, transferred()])).not.toContain("find out");
+  });
+});
+
+describe("a follow-up that a named clinician ends", () => {
+  const ends = followUpEnded({ on: "2026-08-22" });
+
+  it.each([
+    ["a piece left inside", removed({ on: "2026-08-20", whole: confirmed(false) })],
+    ["a removal that was only told", removed({ on: "2026-08-20", toldBy: "urology" })],
+    ["a tube that is in", reached],
+  ])("%s asks nothing more, and asks again when that is undone", (_name, before) => {
+    expect(kindsAfter([open, before])).not.toEqual([]);
+    expect(kindsAfter([open, before, ends])).toEqual([]);
+    expect(stepsAfter([open, before, ends, voided("e3")])).toEqual(stepsAfter([open, before]));
   });
 });
 

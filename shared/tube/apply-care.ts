@@ -3,7 +3,7 @@ import type { EventOf } from "#shared/tube/event.ts";
 import type { Standing } from "#shared/tube/history.ts";
 import type { Owner, TubeState } from "#shared/tube/state.ts";
 
-type CareKind = "removal decided" | "handed over" | "accepted elsewhere" | "transferred";
+type CareKind = "removal decided" | "handed over" | "accepted elsewhere" | "follow-up ended" | "transferred";
 
 /** Who takes a step, as an entry names it: a role, or one person of it. */
 export const ownerOf = (owner: EventOf<"removal decided">["payload"]["owner"]): Owner => ({
@@ -27,8 +27,8 @@ function removalDecided(tube: TubeState, event: EventOf<"removal decided">): App
   return isOut(tube) ? { tube, contradiction: "already-out" } : { tube: next };
 }
 
-/** A named person elsewhere has the care: that ends the record, whatever was open. */
-const accepted = (tube: TubeState, at: Standing): Applied => ({
+/** A named person elsewhere has the care, or a named clinician decided: that ends the record, whatever was open. */
+const ended = (tube: TubeState, at: Standing): Applied => ({
   tube: { ...tube, status: "ended", ending: endedBy(at), handover: null },
 });
 
@@ -37,7 +37,8 @@ export const careAppliers: Appliers<CareKind> = {
   "handed over": (tube, event) => ({
     tube: { ...tube, handover: { ...restsOn(event), to: event.payload.to, person: event.payload.person } },
   }),
-  "accepted elsewhere": (tube, _event, at) => accepted(tube, at),
+  "accepted elsewhere": (tube, _event, at) => ended(tube, at),
+  "follow-up ended": (tube, _event, at) => ended(tube, at),
   transferred: (tube, event) => {
     const { findOut: what, askWhom } = event.payload;
     return { tube: { ...tube, toFindOut: { ...restsOn(event), what, askWhom } } };

@@ -23,6 +23,8 @@ export const carePayloads = {
   /** Open until a named person accepts it. */
   "handed over": z.strictObject({ to: line, person: line.nullable(), ...noted }),
   "accepted elsewhere": z.strictObject({ by: line, place: line.nullable(), how: line.nullable() }),
+  /** By a named clinician: a fragment that stays, a removal that nobody can confirm any more. */
+  "follow-up ended": z.strictObject({ decidedBy: line, reason: note }),
   transferred: z.strictObject({
     place: line,
     findOut: z.array(z.enum(findOuts)).max(findOuts.length),

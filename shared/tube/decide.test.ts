@@ -245,7 +245,7 @@ describe("what would contradict the history is refused", () => {
       [open, capped({ on: "2026-08-20" })],
       amended("p", placed({ on: "2026-08-21" })),
     ],
-    ["event-before-opening", [open, capped({ on: "2026-08-20" })], voided("p")],
+    ["rests-on-entry", [open, capped({ on: "2026-08-20" })], voided("p")],
   ])("%s (%#)", (code, entries, asked) => {
     expect(codes(entries, asked)).toEqual([code]);
   });

@@ -7,7 +7,7 @@ import type { Pins, TubeEvent } from "#shared/tube/event.ts";
 import { type Aspect, opensTube, ruleOf } from "#shared/tube/event-kinds.ts";
 import { fold } from "#shared/tube/fold.ts";
 import { type EventKind, payloads } from "#shared/tube/payloads.ts";
-import type { PatientTubes } from "#shared/tube/state.ts";
+import type { Contradiction, PatientTubes } from "#shared/tube/state.ts";
 
 /** What somebody says happened; ids are drawn by the caller, since nothing here is random. */
 export type Command = {
@@ -196,12 +196,17 @@ const fieldOf = (error: { readonly issues: readonly { readonly path: readonly Pr
   error.issues[0]?.path.map(String).join(".") ?? "";
 
 /** Contradictions that the history did not have before. */
-const newContradictions = (before: PatientTubes, after: PatientTubes): Refusal[] => {
+function newContradictions(before: PatientTubes, after: PatientTubes): readonly Contradiction[] {
   const stood = new Set(before.contradictions.map(({ code, eventId }) => `${code} ${eventId}`));
-  return after.contradictions
-    .filter(({ code, eventId }) => !stood.has(`${code} ${eventId}`))
-    .map(({ code }) => refusal(code));
-};
+  return after.contradictions.filter(({ code, eventId }) => !stood.has(`${code} ${eventId}`));
+}
+
+/** What is wrong with an entry that contradicts others; with one taken away, that others rest on it. */
+function contradicted({ events, command }: Asked, odd: readonly Contradiction[]): readonly Refusal[] {
+  if (command.kind !== "voided") return odd.map(({ code }) => refusal(code));
+  const kinds = odd.flatMap(({ eventId }) => events.find(({ id }) => id === eventId)?.kind ?? []);
+  return [refusal("rests-on-entry", undefined, { entries: [...new Set(kinds)].join(", ") })];
+}
 
 /**
  * The events that a command makes of a patient's history, or why it makes none. Guards first, one rule and one code each; then
@@ -234,5 +239,7 @@ export function decide(events: readonly TubeEvent[], command: Command, now: Now)
   const added = event as TubeEvent;
   const next = fold([...events, added]);
   const odd = newContradictions(state, next);
-  return odd.length > 0 ? { ok: false, refusals: odd } : { ok: true, events: [added], state: next };
+  return odd.length > 0
+    ? { ok: false, refusals: contradicted(asked, odd) }
+    : { ok: true, events: [added], state: next };
 }

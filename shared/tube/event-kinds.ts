@@ -67,6 +67,7 @@ export const eventRules = {
   "removal decided": { ...adds, touches: ["plan"] },
   "handed over": { ...adds, touches: ["status"] },
   "accepted elsewhere": { ...adds, touches: ["status"] },
+  "follow-up ended": { ...adds, touches: ["status"] },
   transferred: adds,
   "hospice decided": { touches: ["conditions"], resets: "neither", pins: false, tubes: 0 },
   "whereabouts noted": { ...adds, tubes: 0 },

@@ -28,6 +28,7 @@ const endingKinds: readonly EventKind[] = [
   "not replaced",
   "converted",
   "accepted elsewhere",
+  "follow-up ended",
   "died",
 ];
 const ends = (kind: EventKind): boolean => endingKinds.includes(kind);

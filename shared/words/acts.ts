@@ -47,6 +47,7 @@ export const actLabels = {
   "removal decided": "Decide the removal",
   "handed over": "Hand the tube over",
   "accepted elsewhere": "Record that the care was accepted elsewhere",
+  "follow-up ended": "Record a decision that ends the follow-up",
   transferred: "Record a transfer",
   "hospice decided": "Decide what goes on in hospice",
   "whereabouts noted": "Note where the patient is",

@@ -19,6 +19,8 @@ export const careSentences: { readonly [K in keyof typeof carePayloads]: Tell<K>
   "handed over": ({ to, person, note }) =>
     sentence("Handed over", [`to ${to}`, person !== null && `${person} asked`, "not accepted yet"], note),
   "accepted elsewhere": ({ by, place, how }) => sentence("Care accepted elsewhere", [`by ${by}`, place, how]),
+  "follow-up ended": ({ decidedBy, reason }) =>
+    sentence("Follow-up ended by decision", [`decided by ${decidedBy}`], reason),
   transferred: ({ place, findOut, askWhom, note }) =>
     sentence(
       "Transferred",

@@ -59,6 +59,7 @@ const told: readonly (readonly [make.Entry, string])[] = [
     "Hospice: decided by Dr. Orla Invented, calls go on, exchanges stop, until Thu 31 Dec 2026, with home hospice.",
   ],
   [make.whereaboutsNoted({ where: "ward 4" }), "Whereabouts: inpatient, ward 4."],
+  [make.followUpEnded(), "Follow-up ended by decision: decided by Dr. Orla Invented. the piece stays"],
   [make.reportedOut(), "One of several reported out: tube 1 or tube 2, not known which, told by urology."],
   [make.recordsJoined(), "Joined with another record of the same person. the same telephone"],
   [

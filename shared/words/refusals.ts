@@ -178,6 +178,8 @@ const sentences = {
     "One of the two is joined with a record already. Open that one, or undo the joining first.",
   "others-joined": () =>
     "Another record was joined into that one. Join this one into it instead, from its own page.",
+  "rests-on-entry": ({ entries }) =>
+    `What was recorded later rests on this entry: ${entries}. Undo that first, the newest first.`,
   "rests-on-join": ({ entries }) =>
     `Recorded since the two were joined, of the other's tubes or of the whole patient: ${entries}. Undo that first, then the joining.`,
   "join-anew": () => "The two records are apart. Look at both again and join them anew.",

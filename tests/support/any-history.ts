@@ -99,6 +99,7 @@ const tubeEntry = fc.oneof(
         make.bled,
         make.handedOver,
         make.acceptedElsewhere,
+        make.followUpEnded,
       ),
     )
     .map(([of, word]) => word(of)),

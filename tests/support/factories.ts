@@ -211,6 +211,10 @@ export const acceptedElsewhere = word("accepted elsewhere", {
   place: null,
   how: null,
 });
+export const followUpEnded = word("follow-up ended", {
+  decidedBy: "Dr. Orla Invented",
+  reason: "the piece stays",
+});
 export const transferred = word("transferred", {
   place: "Far Dale General",
   findOut: [],

@@ -1,7 +1,8 @@
+import { confirmed } from "#shared/tube/certainty.ts";
 import * as make from "#tests/support/factories.ts";
 import { patient } from "#tests/support/freeze-patient.ts";
 
-/** Told by others: one of several tubes is out, and two records are one person's. */
+/** Told by others: one of several tubes is out, and two records are one person's; and what a clinician ends by decision. */
 
 const whichOut = patient(
   "told that one of three is out, not which; then which; told again and reconciled",
@@ -31,4 +32,15 @@ const joined = patient(
   make.partlyDislodged({ tube: "tube-9", on: "2026-06-03" }),
 );
 
-export const toldPatients = [whichOut, joined];
+const fragment = patient(
+  "a piece that stays by decision, and a removal that nobody can confirm",
+  "1939-09-30",
+  make.placed({ on: "2026-03-02" }),
+  make.placed({ kind: "ureteral stent", tube: "tube-2", number: 2, on: "2026-03-02" }),
+  make.removed({ on: "2026-05-11", whole: confirmed(false) }),
+  make.followUpEnded({ on: "2026-05-13" }),
+  make.removed({ tube: "tube-2", on: "2026-05-12", toldBy: "another hospital" }),
+  make.followUpEnded({ tube: "tube-2", on: "2026-06-12", reason: "that hospital keeps no record of it" }),
+);
+
+export const toldPatients = [whichOut, joined, fragment];

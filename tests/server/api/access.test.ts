@@ -49,6 +49,7 @@ const matrix: Record<string, string> = {
   "record.factsNoted": "NCPAL",
   "record.fellOut": "NCPAL",
   "record.flushed": "NCPAL",
+  "record.followUpEnded": "NPAL",
   "record.handedOver": "NPAL",
   "record.hospiceDecided": "NPAL",
   "record.infected": "NCPAL",
