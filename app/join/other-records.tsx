@@ -3,6 +3,7 @@
 import { type ReactNode, useRef, useState } from "react";
 import { api } from "#app/_trpc/client.ts";
 import { OtherRecord, type OtherRecordFound } from "#app/join/other-record.tsx";
+import styles from "./join.module.css";
 
 type Answer =
   | { readonly kind: "none asked" | "failed" }
@@ -22,13 +23,14 @@ export function OtherRecordByNumber({ patientId }: { readonly patientId: string 
 
   return (
     <form
+      className={styles.byNumber}
       onSubmit={(event) => {
         event.preventDefault();
         void ask();
       }}
     >
-      <label htmlFor="other-number">Number of the other record, whole</label>{" "}
-      <input ref={field} id="other-number" type="text" autoComplete="off" maxLength={60} />{" "}
+      <label htmlFor="other-number">Number of the other record, whole</label>
+      <input ref={field} id="other-number" type="text" autoComplete="off" maxLength={60} />
       <button type="submit">Find it</button>
       <output htmlFor="other-number">
         <Found answer={answer} patientId={patientId} />

@@ -1,13 +1,14 @@
 import type { ReactNode } from "react";
-import { bornText, numbersText } from "#app/join/other-record.tsx";
+import { numbersText } from "#app/join/other-record.tsx";
 import { fullNameOf } from "#app/patients/identity-of.ts";
 import type { PatientPage } from "#app/patients/patient-page.ts";
 import { DataTable } from "#app/ui/data-table.tsx";
 import { Now } from "#app/ui/now.tsx";
-import { printWhen } from "#shared/day/print-day.ts";
+import { printBirth, printWhen } from "#shared/day/print-day.ts";
 import type { Contact } from "#shared/record/patient/patient-details.ts";
 import { tubeName } from "#shared/tube/name.ts";
 import { telephonesText } from "#shared/words/contact.ts";
+import styles from "./join.module.css";
 
 export type Sides = { readonly stays: PatientPage; readonly other: PatientPage };
 
@@ -18,7 +19,10 @@ const tubesText = ({ state }: PatientPage): string =>
 
 const lines: readonly { readonly word: string; readonly says: (page: PatientPage) => string | null }[] = [
   { word: "Name", says: ({ patient }) => fullNameOf(patient) },
-  { word: "Born", says: ({ patient }) => bornText(patient) },
+  {
+    word: "Born",
+    says: ({ patient }) => (patient.birthOn === null ? "unknown" : printBirth(patient.birthOn)),
+  },
   { word: "Numbers", says: ({ patient }) => numbersText(patient) },
   { word: "Telephones", says: ({ patient }) => telephonesText(patient.contact as Contact) },
   { word: "Tubes", says: (page) => tubesText(page) || "none recorded" },
@@ -36,13 +40,15 @@ export function SideBySide({ stays, other }: Sides): ReactNode {
   return (
     <>
       {differ && (
-        <p role="alert">
+        <p role="alert" className={styles.warning}>
           <Now>The birth dates differ.</Now> Find out which is right before you join them, or whether these
           are two people.
         </p>
       )}
       {unsure && (
-        <p>The birth date is not known in both: the other lines alone say that this is one person.</p>
+        <p className={styles.warning}>
+          The birth date is not known in both: the other lines alone say that this is one person.
+        </p>
       )}
       <DataTable
         caption="Both records"

@@ -95,7 +95,8 @@ type ChangeCellProps = Pick<StoryProps, "patientId" | "person"> & { readonly ent
 function ChangeCell({ entry, patientId, person }: ChangeCellProps): ReactNode {
   if (isUndone(entry)) return "";
   const { eventId, actId, kind } = entry;
-  const mayCorrect = may(person, "record.amended") && kind !== "dates confirmed";
+  const hasForm = kind !== "dates confirmed" && kind !== "records joined";
+  const mayCorrect = may(person, "record.amended") && hasForm;
   return (
     <span className={styles.change}>
       {mayCorrect && <a href={`/patients/${patientId}/correct/${eventId}`}>Correct</a>}

@@ -45,6 +45,11 @@ const screens: readonly Screen[] = [
   ["a patient with three tubes, one after the other", ({ patient }) => patient("Larkspindle")],
   ["a patient who has died", ({ patient }) => patient("Hollowmere")],
   ["identity and contact of a patient", ({ patient }) => `${patient("Brackenfold")}/identity`],
+  ["finding another record of a patient", ({ patient }) => `${patient("Brackenfold")}/join`],
+  [
+    "two records side by side",
+    ({ patient }) => `${patient("Brackenfold")}/join/${patient("Mossgate").split("/").at(-1)}`,
+  ],
   ["a tube past its latest date", ({ tube }) => tube("Brackenfold")],
   ["a tube with a planned exchange and its bore profile", ({ tube }) => tube("Mossgate")],
   ["a tube that is out", ({ tube }) => tube("Pebblecroft")],

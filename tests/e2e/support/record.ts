@@ -1,0 +1,28 @@
+import { expect, type Locator, type Page } from "@playwright/test";
+import { open, save, type } from "#tests/e2e/support/typing.ts";
+
+type Texts = Readonly<Record<string, string>>;
+
+/** What is chosen from lists, what is typed, and the button that saves it. */
+export type Recorded = { readonly act: string; readonly chosen?: Texts; readonly typed?: Texts };
+
+/** Opens a form, chooses what it lists, types the rest and saves. */
+export async function record(page: Page, form: string, said: Recorded): Promise<void> {
+  await open(page, form);
+  for (const [label, choice] of Object.entries(said.chosen ?? {}))
+    await page.getByLabel(label, { exact: true }).selectOption({ label: choice });
+  await type(page, said.typed ?? {});
+  await save(page, said.act);
+  await expect(page.getByRole("button", { name: "Undo", exact: true })).toBeVisible();
+}
+
+/** Takes back the newest entry of a patient's story. */
+export async function undoNewest(page: Page, patient: string): Promise<void> {
+  await page.goto(patient);
+  await page.locator("#story").getByRole("link", { name: "Undo" }).first().click();
+  await page.getByRole("button", { name: "Undo", exact: true }).click();
+  await expect(page.getByText(/^Undone/)).toBeVisible();
+}
+
+/** What is open of the patient and of no tube, on the patient's page. */
+export const openOfPatient = (page: Page): Locator => page.getByRole("article");
