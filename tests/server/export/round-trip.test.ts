@@ -9,6 +9,7 @@ import { inTransaction } from "#db/transaction.ts";
 import { runTypeScript } from "#server/commands/run.mjs";
 import { newId } from "#server/ids.ts";
 import { recordReading } from "#server/output/record-reading.ts";
+import { joinRecords } from "#server/record/join-records.ts";
 import { rebuildAll } from "#server/record/rebuild.ts";
 import { toStored } from "#server/record/stored-event.ts";
 import { zone } from "#shared/day/instant.ts";
@@ -73,6 +74,18 @@ function fillTheRest(db: Database): void {
 }
 
 describe("export, import, export", () => {
+  it("of two records that were joined gives one record there too", () => {
+    using db = clinicWithPatient();
+    // Joined into a record that comes after it in every order of ids.
+    addInventedPatient(db, "patient-0", "000418");
+    recordAs(db, [{ ...command(placed({ tube: "tube-9", side: "right" })), eventId: "b1" }], "patient-0");
+    recordAs(db, [{ ...command(placed()), eventId: "a1" }]);
+    const texts = { how: "asked at the desk" };
+    const input = { actId: newId(), patientId: "patient-1", otherId: "patient-0", texts };
+    joinRecords({ db, staff: people.nurse }, input);
+    expectSame(roundTrip(db));
+  });
+
   it.each([
     ["histories that no clinic would write", anyHistory],
     ["believable lives", anyLife],

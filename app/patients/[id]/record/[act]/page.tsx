@@ -3,6 +3,7 @@ import { notFound } from "next/navigation";
 import type { ReactNode } from "react";
 import { orNotFound } from "#app/_trpc/or-not-found.ts";
 import { signedIn } from "#app/_trpc/server.ts";
+import { JoinedInto } from "#app/join/join-notices.tsx";
 import { identityOf } from "#app/patients/identity-of.ts";
 import { RecordEvent } from "#app/record/form-registry.tsx";
 import { HowItStands } from "#app/record/how-it-stands.tsx";
@@ -23,7 +24,13 @@ export default async function RecordPatientPage({ params }: RecordPatientPagePro
   const kind = patientFormOf(act);
   if (kind === undefined) notFound();
   const { api, frame, person, today } = await signedIn();
-  const { patient, state, steps, story } = await orNotFound(api.patient.view({ patientId }));
+  const { patient, state, steps, story, joined } = await orNotFound(api.patient.view({ patientId }));
+  if (joined.into !== null)
+    return (
+      <PageFrame frame={frame} heading={actLabels[kind]} identity={identityOf(patient, null)}>
+        <JoinedInto into={joined.into} />
+      </PageFrame>
+    );
   const nameOf = namesOfStaff(await api.staff.list());
   const leaveTo = `/patients/${patientId}`;
   return (
