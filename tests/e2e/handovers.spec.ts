@@ -1,7 +1,7 @@
 import type { Page } from "@playwright/test";
 import { serveClinic } from "#tests/e2e/support/clinic-server.ts";
 import { enterTube } from "#tests/e2e/support/enter-tube.ts";
-import { openOfPatient, record, undoNewest } from "#tests/e2e/support/record.ts";
+import { openOfPatient, pressUndo, record, undoNewest } from "#tests/e2e/support/record.ts";
 import { expect, expectOnly, signIn, test } from "#tests/e2e/support/test.ts";
 import { open, save, toMend, type } from "#tests/e2e/support/typing.ts";
 
@@ -137,8 +137,7 @@ test("a chain of conversions is undone from its end", async ({ page, newTube, co
   await page.goto(patient);
   await expect(page.getByRole("rowheader", { name: /Left ureteral stent/ })).toBeVisible();
   await page.locator("#story").getByRole("link", { name: "Undo" }).nth(1).click();
-  await page.getByRole("button", { name: "Undo", exact: true }).click();
-  await expect(page.getByText("What was recorded later rests on this entry: converted.")).toBeVisible();
+  await pressUndo(page, page.getByText("What was recorded later rests on this entry: converted."));
   expectOnly(complaints, "422");
   await undoNewest(page, patient);
   await page.goto(second);

@@ -20,8 +20,16 @@ export async function record(page: Page, form: string, said: Recorded): Promise<
 export async function undoNewest(page: Page, patient: string): Promise<void> {
   await page.goto(patient);
   await page.locator("#story").getByRole("link", { name: "Undo" }).first().click();
-  await page.getByRole("button", { name: "Undo", exact: true }).click();
-  await expect(page.getByText(/^Undone/)).toBeVisible();
+  await pressUndo(page, page.getByText(/^Undone/));
+}
+
+/** Presses Undo until it is answered. A press before the page's script runs is lost, and nothing shows when it does. */
+export async function pressUndo(page: Page, answer: Locator): Promise<void> {
+  const button = page.getByRole("button", { name: "Undo", exact: true });
+  await expect(async () => {
+    if (!(await answer.isVisible())) await button.click({ timeout: 1_000 });
+    await expect(answer).toBeVisible({ timeout: 2_000 });
+  }).toPass();
 }
 
 /** What is open of the patient and of no tube, on the patient's page. */
