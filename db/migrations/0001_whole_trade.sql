@@ -45,6 +45,8 @@ CREATE TABLE `sheets` (
 --> statement-breakpoint
 CREATE INDEX `sheets_touched_at` ON `sheets` (`touched_at`);--> statement-breakpoint
 CREATE INDEX `patient_changes_by_act` ON `patient_changes` (`act_id`);--> statement-breakpoint
+CREATE INDEX `patients_by_service` ON `patients` (json_extract(`contact`, '$.responsibleService'),`id`) WHERE json_extract(`contact`, '$.responsibleService') is not null;--> statement-breakpoint
+CREATE INDEX `tubes_by_what_they_are` ON `tubes` (`kind`,`side`,`role`,`status`,`patient_id`,`id`);--> statement-breakpoint
 ALTER TABLE `patients` ADD COLUMN `withdrawn_at` integer;--> statement-breakpoint
 ALTER TABLE `patients` ADD COLUMN `joined_into` text REFERENCES `patients`(`id`) ON UPDATE no action ON DELETE restrict CONSTRAINT "patients_joins_another" CHECK("joined_into" is null or "joined_into" <> "id");
 --> statement-breakpoint

@@ -1,4 +1,4 @@
-import { and, eq, inArray, isNull, ne, or, type SQL, sql } from "drizzle-orm";
+import { and, eq, inArray, isNotNull, isNull, ne, notInArray, or, type SQL, sql } from "drizzle-orm";
 import { patients } from "#db/schema/patients.ts";
 import { openSteps, tubes } from "#db/schema/projections.ts";
 import type { Database } from "#db/sqlite.ts";
@@ -46,8 +46,10 @@ function isWith(owner: ListFilter["owner"]): SQL | undefined {
 
 function isOfService(orm: Orm, service: ListFilter["service"]): SQL | undefined {
   if (service === null) return undefined;
-  const named = service === UNKNOWN ? isNull(serviceOf) : inArray(serviceOf, [...service]);
-  return inArray(openSteps.patientId, orm.select({ id: patients.id }).from(patients).where(named));
+  const ids = orm.select({ id: patients.id }).from(patients);
+  return service === UNKNOWN
+    ? notInArray(openSteps.patientId, ids.where(isNotNull(serviceOf)))
+    : inArray(openSteps.patientId, ids.where(inArray(serviceOf, [...service])));
 }
 
 /** What a filter asks of a step; nothing where it asks for everything. Asks for the placeholder `today`. */

@@ -50,6 +50,10 @@ export const patients = sqliteTable(
     ...areJson("patients", t.contact),
     // query: patients by name
     index("patients_by_name").on(t.familyName, t.givenName, t.id),
+    // query: services that some patient's contact names; patients of one service
+    index("patients_by_service")
+      .on(sql`json_extract("contact", '$.responsibleService')`, t.id)
+      .where(sql`json_extract("contact", '$.responsibleService') is not null`),
   ],
 );
 

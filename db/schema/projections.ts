@@ -44,6 +44,8 @@ export const tubes = sqliteTable(
     index("tubes_by_patient").on(t.patientId, t.id),
     // query: tubes by status (in place; out and undecided)
     index("tubes_by_status").on(t.status, t.id),
+    // query: tubes of a kind, side or role, and whose they are (filters of lists); rows themselves are long
+    index("tubes_by_what_they_are").on(t.kind, t.side, t.role, t.status, t.patientId, t.id),
     // query: exchanges planned for a day
     index("tubes_by_planned_day").on(t.plannedOn, t.id),
   ],
