@@ -5,10 +5,11 @@ import { signedIn } from "#app/_trpc/server.ts";
 import { filterInQuery, hasBlanks, listHref, type Query } from "#app/lists/filter-address.ts";
 import { FilterLine } from "#app/lists/filter-line.tsx";
 import type { TodayPage as Day } from "#app/lists/list-line.ts";
+import { marksExample } from "#app/lists/marks-example.ts";
 import { LooseEnds } from "#app/today/loose-ends.tsx";
 import { StepsTable } from "#app/today/steps-table.tsx";
 import styles from "#app/today/today.module.css";
-import { PageFrame } from "#app/ui/page-frame.tsx";
+import { type Frame, PageFrame } from "#app/ui/page-frame.tsx";
 import type { Person } from "#shared/access/person.ts";
 
 export const metadata: Metadata = { title: "Today - Dwellbook" };
@@ -41,16 +42,18 @@ export default async function TodayPage({
           Nothing stands under this filter. <a href={PATH}>Take the filter away</a>
         </p>
       ) : (
-        asked.refusals.length === 0 && <Parts day={day} person={person} />
+        asked.refusals.length === 0 && <Parts {...{ frame, day, person }} />
       )}
     </PageFrame>
   );
 }
 
-function Parts({ day, person }: { readonly day: Day; readonly person: Person }): ReactNode {
+type PartsProps = { readonly frame: Frame; readonly day: Day; readonly person: Person };
+
+function Parts({ frame, day, person }: PartsProps): ReactNode {
   const { today, asked, out, pastLatest, dueToday, calls, looseEnds, counts } = day;
   const shown = [...out, ...pastLatest, ...dueToday, ...calls, ...looseEnds];
-  const every = { today, person, marksExample: shown.some(({ row }) => row === "approved") };
+  const every = { today, person, marksExample: marksExample(frame, shown) };
   /** An empty part says no more than the filter lets it see. */
   const none = (words: string): string => (asked.words === null ? words : "None under this filter.");
   const rest = { href: listHref("/exchanges", asked.texts), word: "The others stand in Exchanges" };

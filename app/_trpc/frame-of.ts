@@ -30,6 +30,7 @@ export const frameOf = (clinic: ClinicView, session: Session, at: Instant): Fram
   clinic: clinic.name,
   today: printDay(clinic.today),
   standing: standingLines(clinic),
+  isExample: clinic.isExample,
   person: {
     userName: session.person.userName,
     name: session.person.fullName,

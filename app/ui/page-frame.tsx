@@ -16,6 +16,8 @@ export type Frame = {
   readonly today: string;
   /** Lines that hold for every page: a demonstration, a moved clock, example rows. */
   readonly standing: readonly string[];
+  /** One of those lines says EXAMPLE of every date on the page. */
+  readonly isExample: boolean;
   readonly person: { readonly userName: string; readonly name: string; readonly role: string };
   readonly session: SessionLeft;
   /** Pages about the clinic itself that this person may see. */
