@@ -103,7 +103,7 @@ describe("how a row of a list will stand", () => {
   it.each([
     ["no number", "Brackenfold, Ottoline||?|pcn l|8||||", ["number: text-missing"]],
     ["no kind", "Brackenfold, Ottoline||004711|8Fr pigtail|||||", ["kind: kind-not-said"]],
-    ["a kind nobody knows", "Brackenfold, Ottoline||004711|widget|||||", ["kind: word-unknown"]],
+    ["a kind nobody knows", "Brackenfold, Ottoline||004711|widget|||||", ["kind: kind-not-said"]],
     ["two sizes", "Brackenfold, Ottoline||004711|pcn l|8/10F||||", ["size: two-sizes"]],
     ["two tubes", "Brackenfold, Ottoline||004711|pcn b/l|8||||", ["kind: two-tubes"]],
     [
@@ -126,7 +126,7 @@ describe("how a row of a list will stand", () => {
       [
         "placedOn: day-number",
         "wholeName: name-one-word",
-        "kind: word-unknown",
+        "kind: kind-not-said",
         "size: two-sizes",
         "number: text-missing",
       ],

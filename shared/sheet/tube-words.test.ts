@@ -35,7 +35,7 @@ describe("what one cell says of a tube: kind, side, size, what holds it", () => 
     ["PCN B/L", "two-tubes"],
     ["L&R PCN", "two-tubes"],
     ["JJ x2", "two-tubes"],
-    ["widget drain", "word-unknown"],
+    ["widget drain", "kind-not-said"],
     ["G-tube 18F", "word-unclear"],
   ])("%j is refused: %s", (cell, code) => expect(read(cell)).toBe(code));
 });

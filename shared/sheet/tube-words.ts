@@ -78,5 +78,7 @@ export function tubeWords(cell: string): Parsed<TubeWords> {
   const { rest: without, retention } = takeRetention(rest);
   if (whole.ok) return parsed({ ...whole.value, size, retention });
   const kind = retention === null ? whole : readRest(without);
-  return kind.ok ? parsed({ ...kind.value, size, retention }) : whole;
+  if (kind.ok) return parsed({ ...kind.value, size, retention });
+  // In a list of many rows the names of all kinds would drown what is to be mended.
+  return whole.refusal.code === "word-unknown" ? unread("kind-not-said", { text: cell }) : whole;
 }

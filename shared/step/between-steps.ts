@@ -74,9 +74,10 @@ export function balloonDrafts({ tube, protocol: { balloon: row } }: TubeQuestion
   const start = catheter.since.earliest;
   if (balloon !== null) return [single("balloon check", balloon.recordedOn, lines)];
   if (start === null) return [single("balloon check", catheter.recordedOn, lines)];
-  const from = addDays(start, first.from);
-  const window = { earliest: from, target: from, latest: addDays(start, first.to) };
-  return [{ kind: "balloon check", window, why: lines }];
+  const [from, to] = [addDays(start, first.from), addDays(start, first.to)];
+  // Recorded after its first window, as a tube taken over is: when its water was last looked at, nobody here knows.
+  if (catheter.recordedOn > to) return [single("balloon check", catheter.recordedOn, lines)];
+  return [{ kind: "balloon check", window: { earliest: from, target: from, latest: to }, why: lines }];
 }
 
 /** From which day a position of the tip counts: it may have moved with every catheter and every reposition. */

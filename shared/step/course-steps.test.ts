@@ -163,6 +163,15 @@ describe("water in the balloon", () => {
     expect(stepAfter([g, check], "balloon check").dueOn).toBe("2026-08-28");
   });
 
+  it("taken over after its first window is asked about on the day it was recorded, and is late by no date that nobody set", () => {
+    const g = { kind: "balloon gastrostomy", side: "not sided", on: "2026-06-01" } as const;
+    // 1 Jun + 28 = 29 Jun: recorded that day it has its window, a day later nobody knows of the check.
+    const inTime = stepAfter([takenOver({ ...g, recordedOn: "2026-06-29" })], "balloon check");
+    expect(dates(inTime)).toEqual(["2026-06-15", "2026-06-15", "2026-06-29"]);
+    const after = stepAfter([takenOver({ ...g, recordedOn: "2026-06-30" })], "balloon check");
+    expect([after.dueOn, after.latest]).toEqual(["2026-06-30", null]);
+  });
+
   it("lost, it is said; what was lost cannot be told where a volume is unknown", () => {
     const unseen = balloonChecked({ on: "2026-08-28", found: unknownFact });
     expect(whyCodes(stepAfter([g, unseen], "balloon check"))).toContain("balloon-loss-unknown");

@@ -27,7 +27,7 @@ const setAside = {
   20: ["number: number-cut-short"],
   25: ["size: two-sizes"],
   30: ["kind: two-tubes"],
-  35: ["kind: word-unknown"],
+  35: ["kind: kind-not-said"],
   40: ["number: number-shared"],
   45: ["number: number-shared"],
   50: ["placedOn: month-or-day-unclear"],
@@ -47,7 +47,7 @@ const setAside = {
   124: ["telephones: telephone-not-understood"],
   129: ["kind: kind-not-said"],
   134: ["role: role-missing", "mode: mode-missing"],
-  162: ["wholeName: name-one-word", "kind: word-unknown", "number: text-missing"],
+  162: ["wholeName: name-one-word", "kind: kind-not-said", "number: text-missing"],
 };
 
 const standingsOf = (db: Database): Promise<readonly Standing[]> =>
