@@ -62,7 +62,8 @@ export default async function ExchangesPage({
 }
 
 /** What stands here, also on paper: the filter in words and how many stand under it. */
-function ledeOf({ asked, total }: DuePage, isFirst: boolean): string {
+function ledeOf({ asked, total }: DuePage, isFirst: boolean): string | undefined {
+  if (asked.refusals.length > 0) return undefined;
   const place = isFirst ? "the longest due first" : "further down the list";
   if (asked.words === null || total === null) return place.charAt(0).toUpperCase() + place.slice(1);
   return `${asked.words}: ${total}, ${place}`;

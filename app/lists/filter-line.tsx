@@ -47,9 +47,7 @@ export function FilterLine({ path, asked }: FilterLineProps): ReactNode {
           {refusals.map((refusal) => (
             <p key={refusal.field}>{refusalSentence(refusal)}</p>
           ))}
-          <p>
-            Nothing is listed until this is mended. <a href={path}>Take the filter away</a>
-          </p>
+          <p>Nothing is listed until this is mended.</p>
         </div>
       )}
     </search>

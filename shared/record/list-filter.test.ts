@@ -31,9 +31,9 @@ describe("what a list is asked to show", () => {
     [{ side: "?", kind: "pcn" }, { side: "unknown", kind: "nephrostomy" }, "Nephrostomy, side unknown"],
     [{ role: "drains an organ" }, { role: "drains an organ" }, "Role drains an organ"],
     [{ role: "vent" }, { role: "venting" }, "Role venting"],
-    [{ owner: "nurse" }, { owner: { role: "nurse" } }, "With scheduling nurse"],
-    [{ owner: "@nurse" }, { owner: { staffId: "id-nurse" } }, "With Nora Nightjar"],
-    [{ owner: "tansy" }, { owner: { staffId: "id-tansy" } }, "With Tansy Nurseworth"],
+    [{ owner: "nurse" }, { owner: { role: "nurse" } }, "Owned by scheduling nurse"],
+    [{ owner: "@nurse" }, { owner: { staffId: "id-nurse" } }, "Owned by Nora Nightjar"],
+    [{ owner: "tansy" }, { owner: { staffId: "id-tansy" } }, "Owned by Tansy Nurseworth"],
     [{ service: "UROLOGY" }, { service: ["Urology", "urology "] }, "Service Urology"],
     [{ service: "unknown" }, { service: "unknown" }, "Service none named"],
     [
@@ -42,7 +42,7 @@ describe("what a list is asked to show", () => {
         ...{ kind: "nephrostomy", side: "left", role: "drains an organ" },
         ...{ owner: { staffId: "id-tansy" }, service: ["Liver unit"] },
       },
-      "Left nephrostomy, role drains an organ, with Tansy Nurseworth, service Liver unit",
+      "Left nephrostomy, role drains an organ, owned by Tansy Nurseworth, service Liver unit",
     ],
   ])("%j", (texts, filter, words) => {
     expect(read(texts)).toMatchObject({ ok: true, filter: { ...everything, ...filter }, words });

@@ -128,14 +128,14 @@ type AllChosen = {
   readonly kind: TubeKind | null;
 } & { readonly [Name in Exclude<FilterName, "kind">]: Chosen<NonNullable<ListFilter[Name]>> };
 
-/** What a filter asks for, said: "Left nephrostomy, with Tansy Nurseworth"; null where it asks for nothing. */
+/** What a filter asks for, said: "Left nephrostomy, owned by Tansy Nurseworth"; null where it asks for nothing. */
 function wordsOf({ kind, side, role, owner, service }: AllChosen): string | null {
   const name = kind === null ? null : kindOf(kind).name;
   const isWord = side !== null && side.value !== UNKNOWN && side.value !== "not sided";
   const words = [
     ...(name !== null && isWord ? [`${side.label} ${name}`] : [name, side && `side ${side.label}`]),
     role && `role ${role.label}`,
-    owner && `with ${owner.label}`,
+    owner && `owned by ${owner.label}`,
     service && `service ${service.label}`,
   ];
   const said = words.filter((word) => word !== null).join(", ");
