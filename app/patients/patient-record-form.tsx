@@ -1,13 +1,15 @@
 "use client";
 
-import type { ReactNode } from "react";
+import { type ReactNode, useState } from "react";
 import { api } from "#app/_trpc/client.ts";
 import { openedWith } from "#app/record/opened-with.ts";
 import { NoticeLine } from "#app/ui/notice-line.tsx";
+import { newActId } from "#app/ui/recording/act-id.ts";
 import { draftStore } from "#app/ui/recording/draft-store.ts";
 import type { StoredDraft } from "#app/ui/recording/use-draft.ts";
 import type { Act } from "#app/ui/recording/use-recording.ts";
 import { RecordingForm } from "#app/ui/recording-form.tsx";
+import { UndoNotice } from "#app/ui/undo-notice.tsx";
 import type { Texts } from "#shared/record/field-spec.ts";
 import type { FormContext } from "#shared/record/form.ts";
 import { patientForm } from "#shared/record/patient/patient-form.ts";
@@ -44,15 +46,29 @@ export function PatientRecordForm({ context, draft, corrects }: PatientRecordFor
       )}
       send={send}
       leaveTo={corrects === null ? "/patients" : `/patients/${corrects.patientId}`}
-      saved={({ patientId }) => (
-        <NoticeLine>
-          <span>
-            {corrects === null ? "The patient is recorded." : "The record is corrected; what stood is kept."}
-          </span>
-          {corrects === null && <a href={`/patients/${patientId}/record/placed`}>Record a tube</a>}
-          <a href={`/patients/${patientId}`}>To the patient</a>
-        </NoticeLine>
-      )}
+      saved={(done) => (corrects === null ? <Registered {...done} /> : <Corrected {...done} />)}
     />
+  );
+}
+
+type Done = { readonly patientId: string; readonly actId: string };
+
+/** What was registered can be taken back as long as nothing else was recorded under it. */
+function Registered({ patientId, actId: undoes }: Done): ReactNode {
+  const [actId] = useState(newActId);
+  return (
+    <UndoNotice said="The patient is recorded." undo={() => api.record.undone.mutate({ actId, undoes })}>
+      <a href={`/patients/${patientId}/record/placed`}>Record a tube</a>
+      <a href={`/patients/${patientId}`}>To the patient</a>
+    </UndoNotice>
+  );
+}
+
+function Corrected({ patientId }: Done): ReactNode {
+  return (
+    <NoticeLine>
+      <span>The record is corrected; what stood is kept.</span>
+      <a href={`/patients/${patientId}`}>To the patient</a>
+    </NoticeLine>
   );
 }

@@ -12,7 +12,7 @@ import { patientColumns, readDetails, writeIdentifiers } from "#server/patients/
 import { writeProjection } from "#server/record/append.ts";
 import { loadRecord } from "#server/record/load-record.ts";
 import type { Doing } from "#server/record/record-event.ts";
-import { refuseJoined } from "#server/record/refuse-joined.ts";
+import { refuseClosedRecord } from "#server/record/refuse-closed-record.ts";
 import { DomainError } from "#shared/errors/refusal.ts";
 import type { CorrectingPatient } from "#shared/record/act.ts";
 import { type PatientDetails, patientDetailsSchema } from "#shared/record/patient/patient-details.ts";
@@ -41,7 +41,7 @@ export function correctPatient(
   return inAct({ db, staff, actId, command: "patient: correct", input }, (tx, at) => {
     const row = patientById(tx, patientId);
     if (row === undefined) throw new DomainError({ code: "patient-unknown" });
-    refuseJoined(tx, row);
+    refuseClosedRecord(tx, row);
     if (row.updatedAt !== lastUpdatedAt) {
       throw new DomainError({ code: "changed-meanwhile", args: { entries: "identity or contact" } });
     }

@@ -7,7 +7,7 @@ import { loadRecord, type PatientRecord, streamOf } from "#server/record/load-re
 import { partRecords } from "#server/record/part-records.ts";
 import { passFromClosed } from "#server/record/pass-from-closed.ts";
 import { projectionFrom } from "#server/record/project.ts";
-import { refuseJoined } from "#server/record/refuse-joined.ts";
+import { refuseClosedRecord } from "#server/record/refuse-closed-record.ts";
 import { toStored } from "#server/record/stored-event.ts";
 import { clockText, dayAt, type Instant } from "#shared/day/instant.ts";
 import { DomainError } from "#shared/errors/refusal.ts";
@@ -39,7 +39,7 @@ export function writeProjection(tx: Tx, record: Pick<PatientRecord, "patient" | 
  */
 export function append(tx: Tx, recording: Recording, commands: readonly Command[]): readonly TubeEvent[] {
   const record = loadRecord(tx, recording.patientId);
-  refuseJoined(tx, record.patient);
+  refuseClosedRecord(tx, record.patient);
   const { zone } = clinicOf(tx);
   const { at, actId, patientId, staffId } = recording;
   const now = { today: dayAt(at, zone), time: clockText(at, zone), pins: newestVersions(tx) };

@@ -3,7 +3,7 @@ import { allStaff } from "#db/queries/staff.ts";
 import type { Database } from "#db/sqlite.ts";
 import { newId } from "#server/ids.ts";
 import { loadRecord } from "#server/record/load-record.ts";
-import { refuseJoined } from "#server/record/refuse-joined.ts";
+import { refuseClosedRecord } from "#server/record/refuse-closed-record.ts";
 import type { Instant } from "#shared/day/instant.ts";
 import { DomainError } from "#shared/errors/refusal.ts";
 import type { FormContext } from "#shared/record/form.ts";
@@ -16,7 +16,7 @@ export type About = { readonly patientId: string | null; readonly tubeId: string
 export function formContext(db: Database, at: Instant, { patientId, tubeId }: About): FormContext {
   const { zone } = clinicOf(db);
   const record = patientId === null ? null : loadRecord(db, patientId);
-  if (record !== null) refuseJoined(db, record.patient);
+  if (record !== null) refuseClosedRecord(db, record.patient);
   const tubes = record === null ? [] : fold(record.events).tubes;
   const tube = tubes.find(({ id }) => id === tubeId) ?? null;
   if (tubeId !== null && tube === null) throw new DomainError({ code: "tube-unknown" });

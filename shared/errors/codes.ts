@@ -153,6 +153,7 @@ export const refusalCodes = [
   "candidates-too-few",
   "candidate-not-in",
   "record-joined",
+  "record-withdrawn",
   "joins-itself",
   "joined-already",
   "others-joined",

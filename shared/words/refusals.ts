@@ -171,6 +171,8 @@ const sentences = {
     'Say "yes" at two tubes or more. If only one can be meant, record its removal on its own page.',
   "candidate-not-in": () =>
     'A tube that is recorded as out already stands among them. Say "no" there; its own page says what is open of it.',
+  "record-withdrawn": () =>
+    "The registration of this patient was undone, and nothing is recorded under it. Find the patient, or register anew.",
   "record-joined": ({ number }) =>
     `This record was joined with another of the same person and takes no more entries. Record it there: ${number}.`,
   "joins-itself": () => "This is the same record. Find the other record of this person.",

@@ -19,7 +19,7 @@ import { Story } from "#app/story/story.tsx";
 import { Now } from "#app/ui/now.tsx";
 import { PageFrame } from "#app/ui/page-frame.tsx";
 import { may } from "#shared/access/may.ts";
-import { printWhen } from "#shared/day/print-day.ts";
+import { printInstant, printWhen } from "#shared/day/print-day.ts";
 import type { Contact } from "#shared/record/patient/patient-details.ts";
 import { titlesOf } from "#shared/tube/name.ts";
 
@@ -45,6 +45,20 @@ export default async function PatientPage({ params }: PatientPageProps): Promise
           <h2>How to reach, as this record had it</h2>
           <FactList rows={contactRows({ ...patient, contact: patient.contact as Contact })} />
         </section>
+      </PageFrame>
+    );
+  if (patient.withdrawnAt !== null)
+    return (
+      <PageFrame
+        frame={frame}
+        heading="What became of this record?"
+        here="Patients"
+        identity={identityOf(patient, null)}
+      >
+        <p role="status">
+          The registration was undone {printInstant(patient.withdrawnAt, zone)}. Nobody is followed under it,
+          it takes no entries, and its numbers are free again.
+        </p>
       </PageFrame>
     );
   const nameOf = namesOfStaff(await api.staff.list());

@@ -3,6 +3,7 @@ import { everyPatient, identifiersOf } from "#db/queries/patients.ts";
 import { events } from "#db/schema/events.ts";
 import { openSteps, tubes } from "#db/schema/projections.ts";
 import { newId } from "#server/ids.ts";
+import { recordEvent } from "#server/record/record-event.ts";
 import { undoAct } from "#server/record/undo-act.ts";
 import { people, testDatabase } from "#tests/support/database.ts";
 import { broughtIn } from "#tests/support/sheet.ts";
@@ -67,5 +68,26 @@ describe("a list brought in", () => {
     expect(everyPatient(db).flatMap(({ id }) => identifiersOf(db, id))).toEqual([]);
     expect(everyPatient(db).every(({ withdrawnAt }) => withdrawnAt !== null)).toBe(true);
     expect(await broughtIn(db, two)).toMatchObject({ tubes: 3, patients: 2 });
+  });
+
+  it("leaves a record with entries of others when it is undone, and nothing is recorded under a withdrawn one", async () => {
+    using db = testDatabase();
+    const { actId } = await broughtIn(db, two);
+    const [first, second] = everyPatient(db).map(({ id }) => id);
+    if (first === undefined || second === undefined) throw new Error("two patients were brought in");
+    const texts = { stoneFormer: "yes" };
+    const said = { lastSeen: Number.MAX_SAFE_INTEGER, texts };
+    recordEvent({ db, staff: people.nurse }, "conditions noted", {
+      actId: newId(),
+      patientId: first,
+      ...said,
+    });
+    undoAct({ db, staff: people.nurse }, { actId: newId(), undoes: actId });
+    const withdrawn = new Map(everyPatient(db).map(({ id, withdrawnAt }) => [id, withdrawnAt !== null]));
+    expect([withdrawn.get(first), withdrawn.get(second)]).toEqual([false, true]);
+    const late = { actId: newId(), patientId: second, ...said };
+    expect(() => recordEvent({ db, staff: people.nurse }, "conditions noted", late)).toThrow(
+      "record-withdrawn",
+    );
   });
 });
