@@ -1,8 +1,9 @@
+import { bringList } from "#server/commands/bring-list.ts";
 import { databaseFile } from "#server/commands/database-file.ts";
-import { fileNamed } from "#server/commands/file-named.ts";
+import { importOptions } from "#server/commands/list-options.ts";
 import { telling } from "#server/commands/telling.ts";
 import { importRecordFile } from "#server/export/import-record-file.ts";
-import { DomainError } from "#shared/errors/refusal.ts";
+import { startsAsRecord } from "#server/export/starts-as-record.ts";
 
 const count = (rows: number): string => rows.toLocaleString("en-US");
 
@@ -14,10 +15,11 @@ function bringRecord(database: string, file: string): void {
 }
 
 /** `npm run import -- FILE`: what the file is decides what is done with it. */
-async function importFile([named]: readonly string[]): Promise<void> {
-  if (named === undefined)
-    throw new DomainError({ code: "text-missing", args: { what: "the file to bring in" } });
-  bringRecord(databaseFile(), fileNamed(named));
+async function importFile(args: readonly string[]): Promise<void> {
+  const { file, ...options } = importOptions(args);
+  const database = databaseFile();
+  if (startsAsRecord(file)) bringRecord(database, file);
+  else if (!(await bringList({ database, file, options }))) process.exitCode = 1;
 }
 
 await telling(() => importFile(process.argv.slice(2)));

@@ -1,13 +1,11 @@
 import { closeSync, openSync, readSync } from "node:fs";
+import { isMissing } from "#server/export/is-missing.ts";
 import { DomainError } from "#shared/errors/refusal.ts";
 
 const PIECE = 1 << 16;
 /** Longer than any row, shorter than what fills the memory. */
 const LONGEST_LINE = 1 << 22;
 const LINE_FEED = 0x0a;
-
-const isMissing = (error: unknown): boolean =>
-  error instanceof Error && "code" in error && (error.code === "ENOENT" || error.code === "EISDIR");
 
 function opened(file: string): number {
   try {

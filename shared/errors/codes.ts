@@ -123,6 +123,7 @@ export const refusalCodes = [
   "cell-too-long",
   "headings-missing",
   "quote-not-closed",
+  "column-unknown",
   "column-missing",
   "column-twice",
   "columns-changed",

@@ -1,5 +1,5 @@
 import type { Parsed, Refusal } from "#shared/errors/refusal.ts";
-import { parsed } from "#shared/errors/refusal.ts";
+import { parsed, unread } from "#shared/errors/refusal.ts";
 import type { Texts } from "#shared/record/field-spec.ts";
 import { type Answers, type DateOrder, LEFT_OUT } from "#shared/sheet/answers.ts";
 import { dateCell } from "#shared/sheet/date-cell.ts";
@@ -8,7 +8,7 @@ import { nameCell } from "#shared/sheet/name-cell.ts";
 import { plainCell, saysUnknown } from "#shared/sheet/plain-cell.ts";
 import type { SheetLine } from "#shared/sheet/sheet.ts";
 import { dateFields, type SheetField } from "#shared/sheet/sheet-fields.ts";
-import { tubeWords } from "#shared/sheet/tube-words.ts";
+import { type TubeWords, tubeWords } from "#shared/sheet/tube-words.ts";
 
 /** How a whole sheet is read: its headings, what was answered, and the order of dates that came of it. */
 export type Reading = {
@@ -166,10 +166,19 @@ function agreed(
   return own;
 }
 
+const TWO_BARE = /^\d+(?:[.,]\d+)?\s*(?:\/|-|&|to|or)\s*\d+(?:[.,]\d+)?$/i;
+const nothingSaid = { kind: null, side: null, size: null, retention: null };
+
+/** A size, perhaps with what holds it beside it. A word that is neither is left to the size's own field, which says what it takes. */
+function sizeWords(cell: string): Parsed<TubeWords> {
+  if (TWO_BARE.test(cell)) return unread("two-sizes", { text: cell });
+  const read = tubeWords(cell);
+  return read.ok || read.refusal.code === "two-sizes" ? read : parsed(nothingSaid);
+}
+
 function tubeFactTexts(reader: RowReader, cells: Cells): Texts {
-  const none = { kind: null, side: null, size: null, retention: null };
-  const inKind = reader.keep("kind", tubeWords(cells.kind ?? ""), none);
-  const inSize = reader.keep("size", tubeWords(known(cells.size)), none);
+  const inKind = reader.keep("kind", tubeWords(cells.kind ?? ""), nothingSaid);
+  const inSize = reader.keep("size", sizeWords(known(cells.size)), nothingSaid);
   const size = inSize.size ?? known(cells.size);
   const side = agreed(reader, "side", [known(cells.side).replace(/[().]/g, ""), inKind.side]);
   const retention = known(cells.retention) || (inKind.retention ?? inSize.retention ?? "");

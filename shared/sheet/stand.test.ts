@@ -105,6 +105,8 @@ describe("how a row of a list will stand", () => {
     ["no kind", "Brackenfold, Ottoline||004711|8Fr pigtail|||||", ["kind: kind-not-said"]],
     ["a kind nobody knows", "Brackenfold, Ottoline||004711|widget|||||", ["kind: kind-not-said"]],
     ["two sizes", "Brackenfold, Ottoline||004711|pcn l|8/10F||||", ["size: two-sizes"]],
+    ["two sizes without a unit", "Brackenfold, Ottoline||004711|pcn l|8/10||||", ["size: two-sizes"]],
+    ["no size at all", "Brackenfold, Ottoline||004711|pcn l|big||||", ["size: length-not-understood"]],
     ["two tubes", "Brackenfold, Ottoline||004711|pcn b/l|8||||", ["kind: two-tubes"]],
     [
       "a size that differs from the tube's words",

@@ -204,6 +204,8 @@ const sentences = {
     "No line of headings is found. Put a first line above the list that names its columns, like: name, record number, tube, size, placed.",
   "quote-not-closed": ({ row }) =>
     `A quotation mark opens in row ${row} and is never closed. Close it or take it out, and bring the list again.`,
+  "column-unknown": ({ heading, headings }) =>
+    `No column of this list is called "${heading}". Its columns are: ${headings}.`,
   "column-missing": ({ what }) => `No column says ${what}. Choose the column that does.`,
   "column-twice": ({ field }) =>
     `Two columns are matched to "${field}". Leave one of them out, or keep it as a note.`,

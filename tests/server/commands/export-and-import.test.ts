@@ -66,14 +66,14 @@ describe("npm run export, npm run import and npm run staff -- password", { timeo
 
   it("say in one sentence what is missing, and make no database for a file that is none", async () => {
     using folder = testFolder();
-    writeFileSync(folder.in("sheet.json"), "name;tube\nBrackenfold;PCN L\n");
+    writeFileSync(folder.in("other.json"), '{"name":"Brackenfold","tube":"PCN L"}\n');
     const env = { DATABASE_FILE: "new.sqlite", INIT_CWD: folder.path };
     expect((await runCommand("export", env)).stderr).toBe("Type the folder for the export.\n");
     expect((await runCommand("import", env)).stderr).toBe("Type the file to bring in.\n");
     expect((await runCommand("export", env, "away")).stderr).toContain("There is no database at");
-    const { code, stderr } = await runCommand("import", env, "sheet.json");
+    const { code, stderr } = await runCommand("import", env, "other.json");
     expect(code).toBe(1);
-    expect(stderr).toMatch(/^\S+sheet\.json is no record that Dwellbook wrote\. [^\n]+\n$/);
-    expect(readdirSync(folder.path)).toEqual(["sheet.json"]);
+    expect(stderr).toMatch(/^\S+other\.json is no record that Dwellbook wrote\. [^\n]+\n$/);
+    expect(readdirSync(folder.path)).toEqual(["other.json"]);
   });
 });
