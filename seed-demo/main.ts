@@ -4,12 +4,14 @@ import { openClinic } from "#server/clinic/open-clinic.ts";
 import { machineNow, today } from "#server/clock.ts";
 import { hashPassword } from "#server/sign-in/password.ts";
 import { addAccount } from "#server/staff/add-account.ts";
+import { inventedClinic } from "./invented-clinic.ts";
 import { people } from "./people.ts";
-import { kidneys } from "./stories/kidneys.ts";
-import { others } from "./stories/others.ts";
 import { tellStories } from "./tell.ts";
 
 const clinic = { name: "Quillmere Tube Clinic", zone: "Europe/London", phone: "555 0100", isDemo: true };
+
+/** Any number would do: it draws the ordinary lives. */
+const SEED = 20;
 
 /** Fills a migrated, empty database with the invented clinic. Prints its sign-ins as one JSON object. */
 async function fill(file: string): Promise<void> {
@@ -25,7 +27,8 @@ async function fill(file: string): Promise<void> {
     openClinic(tx, clinic, at);
     for (const account of accounts) addAccount(tx, account, at);
   });
-  tellStories({ db, startDay: today(db) }, [...kidneys, ...others]);
+  const startDay = today(db);
+  tellStories({ db, startDay }, inventedClinic({ startDay, seed: SEED }));
   db.sqlite.close();
   const signIns = people.map(({ role, userName, password }) => ({ role, userName, password }));
   console.log(JSON.stringify({ signIns }));

@@ -2,18 +2,30 @@ import type { StaffRole } from "#shared/access/roles.ts";
 import type { FormKind } from "#shared/record/event-forms.ts";
 import type { Texts } from "#shared/record/field-spec.ts";
 
-/** One thing that somebody typed: days before the demo's start day, the clock time, the form and its texts. */
-export type Act = {
-  readonly daysAgo: number;
-  readonly at: string;
-  readonly by: StaffRole;
+/** When somebody sat down to type: days before the demo's start day, the clock time, and who. */
+type Typing = { readonly daysAgo: number; readonly at: string; readonly by: StaffRole };
+
+/** One thing that was recorded: the form and its texts. */
+export type Recording = Typing & {
   readonly form: FormKind | "reading";
   /** The story's own word for the tube: given by the form that opens it, named by all later ones. */
   readonly tube?: string;
   /** For a conversion: the word of the tube that it opens. */
   readonly opens?: string;
+  /** The story's own word for the entry, where a later act corrects it. */
+  readonly entry?: string;
   readonly texts: Texts;
 };
+
+/** An entry put right, taken out of what counts, or its whole act taken back. */
+export type Correcting = Typing & {
+  readonly form: "amended" | "voided" | "undone";
+  /** The word of the entry that it corrects. */
+  readonly of: string;
+  readonly texts: Texts;
+};
+
+export type Act = Recording | Correcting;
 
 /** One invented patient: what the clinic typed about them, oldest first. */
 export type Story = {
@@ -31,11 +43,13 @@ export const person = (familyName: string, givenName: string, rest: Texts): Text
 
 const plainly = { at: "10:00", by: "nurse" } as const satisfies Partial<Act>;
 
+type Said<A> = Omit<A, "daysAgo" | "at" | "by"> & Partial<Pick<Act, "at" | "by">>;
+
 /** An act of the nurse at ten, unless said otherwise. */
-export const act = (
-  daysAgo: number,
-  said: Omit<Act, "daysAgo" | "at" | "by"> & Partial<Pick<Act, "at" | "by">>,
-): Act => ({
+export const act = (daysAgo: number, said: Said<Recording>): Recording => ({ ...plainly, daysAgo, ...said });
+
+/** The same for what puts an earlier entry right. */
+export const correct = (daysAgo: number, said: Said<Correcting>): Correcting => ({
   ...plainly,
   daysAgo,
   ...said,
@@ -45,13 +59,34 @@ export const act = (
 export const tube = (daysAgo: number, word: string, texts: Texts): Act =>
   act(daysAgo, { form: "placed", tube: word, texts: { when: "today", ...texts } });
 
+/** A call of the afternoon, or of the morning of the start day. */
 export const call = (daysAgo: number, word: string, note: string): Act =>
   act(daysAgo, {
-    at: "14:20",
+    at: daysAgo === 0 ? "09:10" : "14:20",
     by: "caller",
     form: "called",
     tube: word,
     texts: { outcome: "reached the patient", note, when: "today" },
+  });
+
+/** A call that reached nobody. */
+export const noAnswer = (daysAgo: number, word: string, note: string): Act =>
+  act(daysAgo, {
+    at: "11:40",
+    by: "caller",
+    form: "called",
+    tube: word,
+    texts: { outcome: "not reached", note, when: "today" },
+  });
+
+/** A tube looked at under imaging, by the physician. */
+export const check = (daysAgo: number, word: string, texts: Texts): Act =>
+  act(daysAgo, {
+    at: "11:20",
+    by: "physician",
+    form: "checked",
+    tube: word,
+    texts: { when: "today", ...texts },
   });
 
 /** Emptied at that time, since the emptying before. */
@@ -66,9 +101,16 @@ export const emptied = (daysAgo: number, word: string, texts: Texts & { readonly
   });
 };
 
-/** Written down a quarter of an hour after it was measured. */
+/** Written down a quarter of an hour after it was measured, which was before 23:45. */
 function later(at: string): string {
   const minutes = Number(at.slice(0, 2)) * 60 + Number(at.slice(3)) + 15;
   const two = (part: number): string => String(part).padStart(2, "0");
-  return `${two(Math.floor(minutes / 60) % 24)}:${two(minutes % 60)}`;
+  return `${two(Math.floor(minutes / 60))}:${two(minutes % 60)}`;
 }
+
+/** Emptied each morning from that many days ago on, one volume in mL a day. */
+export const emptiedDaily = (
+  { from, word }: { readonly from: number; readonly word: string },
+  drained: readonly number[],
+  texts: Texts = {},
+): readonly Act[] => drained.map((ml, days) => emptied(from - days, word, { ...texts, drained: String(ml) }));

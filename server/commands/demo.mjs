@@ -1,4 +1,4 @@
-/** `npm run demo`: from a fresh clone to a small invented clinic in the browser. */
+/** `npm run demo`: from a fresh clone to an invented clinic in the browser. */
 import { rmSync } from "node:fs";
 import { join } from "node:path";
 import { build } from "./build.mjs";

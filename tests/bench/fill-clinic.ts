@@ -4,6 +4,7 @@ import { addIdentifier, addPatient, type PatientRow } from "#db/queries/patients
 import { addStaffRow } from "#db/queries/staff.ts";
 import type { Database } from "#db/sqlite.ts";
 import { inTransaction, type Tx } from "#db/transaction.ts";
+import { type Draw, seeded } from "#seed-demo/seeded.ts";
 import { openClinic } from "#server/clinic/open-clinic.ts";
 import { machineNow, today } from "#server/clock.ts";
 import { writeProjection } from "#server/record/append.ts";
@@ -14,7 +15,6 @@ import { instant, startOfDay, zone } from "#shared/day/instant.ts";
 import type { Contact } from "#shared/record/patient/patient-details.ts";
 import { searchText } from "#shared/record/patient/search-text.ts";
 import { abscessDrain, type Life, nephrostomy, type Tube, ureteralStent } from "#tests/bench/lives.ts";
-import { type Draw, seeded } from "#tests/bench/seeded.ts";
 import { people } from "#tests/support/database.ts";
 import { history } from "#tests/support/factories.ts";
 

@@ -1,5 +1,5 @@
+import type { Draw } from "#seed-demo/seeded.ts";
 import { addDays, type Day } from "#shared/day/day.ts";
-import type { Draw } from "#tests/bench/seeded.ts";
 import * as make from "#tests/support/factories.ts";
 
 /** One tube to tell of: its place in its patient, and the day up to which it is told. */

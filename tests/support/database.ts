@@ -32,8 +32,10 @@ export const people = {
   lead: { ...person, id: "staff-lead", userName: "lorne", fullName: "Lorne Leadbeater", role: "lead" },
 } as const satisfies Record<string, StaffRow>;
 
+type Sort = { readonly isDemo: boolean };
+
 let empty: Buffer | undefined;
-let image: Buffer | undefined;
+const images = new Map<boolean, Buffer>();
 
 /** The real SQL, run once a file of tests; each test then gets its own copy in memory. */
 function migratedImage(): Buffer {
@@ -46,18 +48,16 @@ function migratedImage(): Buffer {
   return empty;
 }
 
-function clinicImage(): Buffer {
-  if (image !== undefined) return image;
+function clinicImage({ isDemo }: Sort): Buffer {
+  const made = images.get(isDemo);
+  if (made !== undefined) return made;
   const db = connect(migratedImage());
   inTransaction(db, (tx) => {
-    openClinic(
-      tx,
-      { name: "Quillmere Tube Clinic", zone: "Europe/London", phone: "", isDemo: false },
-      SEEDED_AT,
-    );
+    openClinic(tx, { name: "Quillmere Tube Clinic", zone: "Europe/London", phone: "", isDemo }, SEEDED_AT);
     for (const person of Object.values(people)) addStaffRow(tx, person);
   });
-  image = db.sqlite.serialize();
+  const image = db.sqlite.serialize();
+  images.set(isDemo, image);
   db.sqlite.close();
   return image;
 }
@@ -69,9 +69,10 @@ const closing = (db: Database): Database & Disposable => ({
 
 /**
  * A clinic with four people, the example protocol and a calendar of open weekdays, both in version 1.
- * `using db = testDatabase()` closes it with the test.
+ * `using db = testDatabase()` closes it with the test. Only a demo's clock can be moved.
  */
-export const testDatabase = (): Database & Disposable => closing(connect(clinicImage()));
+export const testDatabase = (sort: Sort = { isDemo: false }): Database & Disposable =>
+  closing(connect(clinicImage(sort)));
 
 /** A database as it is before its first account: without a clinic. */
 export const emptyDatabase = (): Database & Disposable => closing(connect(migratedImage()));

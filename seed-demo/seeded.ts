@@ -11,7 +11,7 @@ export type Draw = {
 
 const LETTERS = "ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz0123456789";
 
-/** mulberry32: a public-domain generator of 32 bits, from memory. Good enough to scatter test data. */
+/** mulberry32: a public-domain generator of 32 bits, from memory. Good enough to scatter invented data. */
 function fractions(seed: number): () => number {
   let state = seed;
   return () => {

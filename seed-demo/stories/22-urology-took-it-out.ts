@@ -1,0 +1,25 @@
+import { act, call, person, type Story, tube } from "#seed-demo/story.ts";
+
+/** Stent and nephrostomy on one side, and "urology took it out": which of the two was it? */
+export const urologyTookItOut: Story = {
+  patient: person("Umberlatch", "Cosmo", {
+    number: "004747",
+    birthOn: "15 jun 1959",
+    telephones: "555 0120",
+  }),
+  acts: [
+    tube(48, "outer", { kind: "pcn l", size: "8 f", retention: "locking loop" }),
+    tube(41, "inner", { kind: "jj l", size: "6 f", plan: "remove by +55 Dr Hazelbarrow" }),
+    call(46, "outer", "Well."),
+    call(39, "inner", "Knows of the stent."),
+    act(2, {
+      at: "16:10",
+      form: "reconcile asked",
+      texts: {
+        about: "which tube",
+        says: "Urology took it out, by telephone. The record has a nephrostomy and a stent on the left.",
+        toldBy: "the urology ward",
+      },
+    }),
+  ],
+};

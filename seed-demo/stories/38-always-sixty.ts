@@ -1,0 +1,29 @@
+import { call, check, emptiedDaily, person, type Story, tube } from "#seed-demo/story.ts";
+
+/** A segmental biliary drain that always makes 60 mL: its own usual level. */
+export const alwaysSixty: Story = {
+  patient: person("Sixpenny-Vale", "Ursula", {
+    number: "004761",
+    birthOn: "21 feb 1962",
+    telephones: "555 0138",
+  }),
+  acts: [
+    tube(43, "segment", {
+      kind: "external biliary drain",
+      side: "l",
+      size: "8 f",
+      cavity: "segment 3",
+      retention: "locking loop",
+    }),
+    call(41, "segment", "Little in the bag, no fever."),
+    check(28, "segment", {
+      study: "cholangiogram",
+      finding: "Drains segment 3 only. About 60 mL a day is what it makes.",
+    }),
+    ...emptiedDaily({ from: 13, word: "segment" }, [62, 60, 58, 61, 64, 60, 59, 60, 63, 58, 60, 61, 60], {
+      flushGiven: "5",
+      characters: "bilious",
+    }),
+    call(6, "segment", "As always."),
+  ],
+};

@@ -1,0 +1,132 @@
+import { allStaff } from "#db/queries/staff.ts";
+import type { Database } from "#db/sqlite.ts";
+import type { Act, Correcting, Recording, Story } from "#seed-demo/story.ts";
+import { newId } from "#server/ids.ts";
+import { recordReading } from "#server/output/record-reading.ts";
+import { registerPatient } from "#server/patients/register-patient.ts";
+import { formContext } from "#server/record/form-context.ts";
+import { openAmendment } from "#server/record/open-amendment.ts";
+import { recordAmendment } from "#server/record/record-amendment.ts";
+import { recordEvent } from "#server/record/record-event.ts";
+import { undoAct } from "#server/record/undo-act.ts";
+import { voidEntry } from "#server/record/void-entry.ts";
+import type { StaffRole } from "#shared/access/roles.ts";
+import type { Instant } from "#shared/day/instant.ts";
+import { amendForm } from "#shared/record/amend/amend-form.ts";
+import { voidForm } from "#shared/record/amend/void-form.ts";
+import { eventForms } from "#shared/record/event-forms.ts";
+import type { FieldSpecs, Texts } from "#shared/record/field-spec.ts";
+import type { FormContext } from "#shared/record/form.ts";
+import { readingForm } from "#shared/record/output/reading-form.ts";
+import { patientForm } from "#shared/record/patient/patient-form.ts";
+
+type Entry = { readonly actId: string; readonly eventId: string };
+
+/** What has been told so far: patients by their story; tubes and entries by patient and the story's own word. */
+export type Known = {
+  readonly patients: Map<Story, string>;
+  readonly tubes: Map<string, string>;
+  readonly entries: Map<string, Entry>;
+};
+
+type Told = { readonly story: Story; readonly act: Act; readonly instant: Instant };
+type OfPatient<A> = { readonly patientId: string; readonly act: A; readonly instant: Instant };
+
+function staffOf(db: Database, role: StaffRole) {
+  const person = allStaff(db).find((staff) => staff.role === role);
+  if (person === undefined) throw new Error(`nobody is ${role}`);
+  return person;
+}
+
+function named<T>(known: Map<string, T>, patientId: string, word: string | undefined): T {
+  const found = known.get(`${patientId} ${word}`);
+  if (found === undefined) throw new Error(`the story has no ${word} yet`);
+  return found;
+}
+
+/** A form as it opens, with what the story types into it. */
+function typedInto(fields: FieldSpecs<unknown>, typed: Texts): Texts {
+  const opening = Object.entries<{ readonly initial?: string }>(fields).map(([name, { initial }]) => [
+    name,
+    initial ?? "",
+  ]);
+  return { ...Object.fromEntries(opening), ...onlyOf(fields, typed) };
+}
+
+function onlyOf(fields: FieldSpecs<unknown>, typed: Texts): Texts {
+  const unknown = Object.keys(typed).filter((name) => !Object.hasOwn(fields, name));
+  if (unknown.length > 0) throw new Error(`the form has no field ${unknown.join(", ")}`);
+  return typed;
+}
+
+const fieldsOf = (form: Recording["form"], context: FormContext): FieldSpecs<unknown> =>
+  form === "reading" ? readingForm.fields(context) : eventForms[form].fields(context);
+
+/** Registers the patient when the first act of the story is told. */
+function register(db: Database, { patient }: Story, at: Instant): string {
+  const context = formContext(db, at, { patientId: null, tubeId: null });
+  const texts = typedInto(patientForm.fields(context), patient);
+  return registerPatient({ db, staff: staffOf(db, "nurse") }, { actId: newId(), texts }).patientId;
+}
+
+/** A form that opens a record, or concerns no one tube, has none yet. */
+const isOfTube = ({ form, tube }: Recording): boolean =>
+  form !== "placed" && form !== "taken over" && tube !== undefined;
+
+function tellRecording(db: Database, known: Known, { patientId, act, instant }: OfPatient<Recording>): void {
+  const tubeId = isOfTube(act) ? named(known.tubes, patientId, act.tube) : null;
+  const context = formContext(db, instant, { patientId, tubeId });
+  const texts = typedInto(fieldsOf(act.form, context), act.texts);
+  const submit = { actId: newId(), lastSeen: Number.MAX_SAFE_INTEGER, patientId, texts };
+  const doing = { db, staff: staffOf(db, act.by) };
+  if (act.form === "reading") {
+    recordReading(doing, { ...submit, tubeId: tubeId ?? "" });
+    return;
+  }
+  const done = recordEvent(doing, act.form, { ...submit, ...(tubeId !== null && { tubeId }) });
+  const word = act.opens ?? act.tube;
+  if (word !== undefined && done.tubeId !== null) known.tubes.set(`${patientId} ${word}`, done.tubeId);
+  const [eventId] = done.eventIds;
+  if (act.entry !== undefined && eventId !== undefined)
+    known.entries.set(`${patientId} ${act.entry}`, { actId: done.actId, eventId });
+}
+
+function tellCorrecting(db: Database, known: Known, { patientId, act }: OfPatient<Correcting>): void {
+  const { actId: undoes, eventId } = named(known.entries, patientId, act.of);
+  const doing = { db, staff: staffOf(db, act.by) };
+  const submit = { actId: newId(), lastSeen: Number.MAX_SAFE_INTEGER, patientId, eventId };
+  switch (act.form) {
+    case "amended": {
+      const { texts: stood } = openAmendment(db, { patientId, eventId });
+      recordAmendment(doing, {
+        ...submit,
+        texts: { ...typedInto(amendForm.fields(), {}), ...stood, ...act.texts },
+      });
+      return;
+    }
+    case "voided":
+      voidEntry(doing, { ...submit, texts: typedInto(voidForm.fields(), act.texts) });
+      return;
+    case "undone":
+      undoAct(doing, { actId: submit.actId, undoes });
+  }
+}
+
+const isCorrecting = (act: Act): act is Correcting =>
+  act.form === "amended" || act.form === "voided" || act.form === "undone";
+
+/**
+ * Tells one act through its use case, as that person of the clinic, at the instant that the clock stands at. Throws, with whose act it was,
+ * when the app refuses it: a story that cannot be true is none.
+ */
+export function tellAct(db: Database, known: Known, { story, act, instant }: Told): void {
+  try {
+    const patientId = known.patients.get(story) ?? register(db, story, instant);
+    known.patients.set(story, patientId);
+    if (isCorrecting(act)) tellCorrecting(db, known, { patientId, act, instant });
+    else tellRecording(db, known, { patientId, act, instant });
+  } catch (cause) {
+    const whose = `${story.patient.givenName} ${story.patient.familyName}`;
+    throw new Error(`the story of ${whose} stops at "${act.form}", ${act.daysAgo} days ago`, { cause });
+  }
+}

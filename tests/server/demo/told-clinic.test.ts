@@ -1,0 +1,115 @@
+import { afterAll, beforeAll, describe, expect, it, vi } from "vitest";
+import { patientsWithEvents } from "#db/queries/events.ts";
+import { inventedClinic } from "#seed-demo/invented-clinic.ts";
+import { tellStories } from "#seed-demo/tell.ts";
+import { today } from "#server/clock.ts";
+import { todayList } from "#server/lists/today-list.ts";
+import { booksOf } from "#server/record/books.ts";
+import { loadRecord } from "#server/record/load-record.ts";
+import { day } from "#shared/day/day.ts";
+import { openSteps } from "#shared/step/open-steps.ts";
+import { eventKinds } from "#shared/tube/event-kinds.ts";
+import { fold } from "#shared/tube/fold.ts";
+import { tubeKinds } from "#shared/tube/kind/kinds.ts";
+import { testDatabase } from "#tests/support/database.ts";
+
+/** Each weekday once; London's clocks went back on 25 October 2026 and go forward on 28 March 2027. */
+const days = [
+  ["Mon, a day after the clocks went back", "2026-10-26"],
+  ["Tue 29 February", "2028-02-29"],
+  ["Wed, in the week after the clocks went forward", "2027-03-31"],
+  ["Thu 31 December", "2026-12-31"],
+  ["Fri 1 January", "2027-01-01"],
+  ["Sat, the eve of the clocks going forward", "2027-03-27"],
+  ["Sun on which the clocks go forward", "2027-03-28"],
+] as const;
+
+const median = (counts: readonly number[]): number =>
+  counts.toSorted((a, b) => a - b)[Math.floor((counts.length - 1) / 2)] ?? 0;
+
+/** Told whole: an act that the app refuses would throw. */
+function toldOn(startDay: string) {
+  vi.useFakeTimers({ toFake: ["Date"], now: new Date(`${startDay}T09:30:00Z`) });
+  const db = testDatabase({ isDemo: true });
+  tellStories({ db, startDay: day(startDay) }, inventedClinic({ startDay: day(startDay), seed: 20 }));
+  const patients = patientsWithEvents(db).map((patientId) => {
+    const { events } = loadRecord(db, patientId);
+    const state = fold(events);
+    return { events, state, steps: openSteps(state, booksOf(db, null)) };
+  });
+  const readings = db.sqlite
+    .prepare<[], number>("select count(*) from readings group by tube_id")
+    .pluck()
+    .all();
+  return { db, patients, readings };
+}
+
+describe.each(days)("the invented clinic begun on %s", (_name, startDay) => {
+  let told: ReturnType<typeof toldOn>;
+  beforeAll(() => {
+    told = toldOn(startDay);
+  }, 60_000);
+  afterAll(() => {
+    told.db.sqlite.close();
+    vi.useRealTimers();
+  });
+
+  const tubes = () => told.patients.flatMap(({ state }) => state.tubes);
+  const open = () => tubes().filter(({ status }) => status !== "ended");
+
+  it("sets the clock right again", () => {
+    expect(today(told.db)).toBe(startDay);
+  });
+
+  it("has 60 patients and 90 open records, of every kind of tube", () => {
+    expect(told.patients.length).toBeGreaterThanOrEqual(60);
+    expect(open().length).toBeGreaterThanOrEqual(90);
+    expect(new Set(open().map(({ kind }) => kind))).toEqual(new Set(tubeKinds));
+  });
+
+  it("holds every kind of entry", () => {
+    const kinds = new Set(told.patients.flatMap(({ events }) => events.map(({ kind }) => kind)));
+    // Dates are confirmed when newer rules proposed others, which a new clinic has none of.
+    expect(kinds).toEqual(new Set(eventKinds.filter((kind) => kind !== "dates confirmed")));
+  });
+
+  it("has seen enough of its tubes: five entries each by the median, ten emptyings of fifteen", () => {
+    const events = told.patients.flatMap((patient) => patient.events);
+    const named = tubes().map(({ id }) => events.filter((event) => event.tubes.includes(id)).length);
+    expect(median(named)).toBeGreaterThanOrEqual(5);
+    expect(told.readings.filter((count) => count >= 10).length).toBeGreaterThanOrEqual(15);
+  });
+
+  it("knows the day on which most clocks began", () => {
+    const dated = open().filter(({ catheter }) => catheter.since.precision === "day");
+    expect(dated.length / open().length).toBeGreaterThanOrEqual(0.8);
+  });
+
+  it("leaves no open record without a step, a date and an owner, and contradicts itself nowhere", () => {
+    const steps = told.patients.flatMap((patient) => patient.steps);
+    for (const { id } of open()) {
+      const own = steps.filter(({ tubeId }) => tubeId === id);
+      expect(own.length).toBeGreaterThan(0);
+      for (const { dueOn, owner } of own) expect([dueOn, owner.role]).not.toContain(null);
+    }
+    expect(told.patients.flatMap(({ state }) => state.contradictions)).toEqual([]);
+  });
+
+  it("begins with a morning that somebody can work through", () => {
+    const { counts } = todayList(told.db);
+    const ends = counts.looseEnds.reduce((sum, { count }) => sum + count, 0);
+    const parts = [counts.urgent, counts.pastLatest, counts.dueToday, counts.calls, ends];
+    // At least and at most: out or gone wrong, past latest, due, calls, loose ends.
+    const between = [
+      [3, 8],
+      [2, 8],
+      [6, 24],
+      [3, 16],
+      [5, 16],
+    ] as const;
+    for (const [part, [least, most]] of between.entries()) {
+      expect(parts[part]).toBeGreaterThanOrEqual(least);
+      expect(parts[part]).toBeLessThanOrEqual(most);
+    }
+  });
+});
