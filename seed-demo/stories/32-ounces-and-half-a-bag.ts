@@ -1,6 +1,6 @@
 import { call, emptied, person, type Story, tube } from "#seed-demo/story.ts";
 
-/** Ounces, "about", and a figure with a nought too many: kept as spoken, converted, and put right by a person. */
+/** Ounces, "about half a bag", and a figure with perhaps a nought too many: kept as spoken, converted, asked about. */
 export const ouncesAndHalfABag: Story = {
   patient: person("Thistledown-Peck", "Gwendolen", {
     number: "004756",
