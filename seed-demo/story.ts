@@ -25,7 +25,14 @@ export type Correcting = Typing & {
   readonly texts: Texts;
 };
 
-export type Act = Recording | Correcting;
+/** Another record of the same person, by its number, joined into this one. */
+export type Joining = Typing & {
+  readonly form: "records joined";
+  readonly other: string;
+  readonly texts: Texts;
+};
+
+export type Act = Recording | Correcting | Joining;
 
 /** One invented patient: what the clinic typed about them, oldest first. */
 export type Story = {
@@ -51,6 +58,14 @@ export const act = (daysAgo: number, said: Said<Recording>): Recording => ({ ...
 /** The same for what puts an earlier entry right. */
 export const correct = (daysAgo: number, said: Said<Correcting>): Correcting => ({
   ...plainly,
+  daysAgo,
+  ...said,
+});
+
+/** Two records of one person put together. */
+export const join = (daysAgo: number, said: Said<Omit<Joining, "form">>): Joining => ({
+  ...plainly,
+  form: "records joined",
   daysAgo,
   ...said,
 });

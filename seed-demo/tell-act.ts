@@ -1,10 +1,11 @@
 import { allStaff } from "#db/queries/staff.ts";
 import type { Database } from "#db/sqlite.ts";
-import type { Act, Correcting, Recording, Story } from "#seed-demo/story.ts";
+import type { Act, Correcting, Joining, Recording, Story } from "#seed-demo/story.ts";
 import { newId } from "#server/ids.ts";
 import { recordReading } from "#server/output/record-reading.ts";
 import { registerPatient } from "#server/patients/register-patient.ts";
 import { formContext } from "#server/record/form-context.ts";
+import { joinRecords } from "#server/record/join-records.ts";
 import { openAmendment } from "#server/record/open-amendment.ts";
 import { recordAmendment } from "#server/record/record-amendment.ts";
 import { recordEvent } from "#server/record/record-event.ts";
@@ -112,6 +113,12 @@ function tellCorrecting(db: Database, known: Known, { patientId, act }: OfPatien
   }
 }
 
+function tellJoining(db: Database, { patients }: Known, { patientId, act }: OfPatient<Joining>): void {
+  const [, otherId] = [...patients].find(([{ patient }]) => patient.number === act.other) ?? [];
+  if (otherId === undefined) throw new Error(`nobody has the number ${act.other} yet`);
+  joinRecords({ db, staff: staffOf(db, act.by) }, { actId: newId(), patientId, otherId, texts: act.texts });
+}
+
 const isCorrecting = (act: Act): act is Correcting =>
   act.form === "amended" || act.form === "voided" || act.form === "undone";
 
@@ -124,6 +131,7 @@ export function tellAct(db: Database, known: Known, { story, act, instant }: Tol
     const patientId = known.patients.get(story) ?? register(db, story, instant);
     known.patients.set(story, patientId);
     if (isCorrecting(act)) tellCorrecting(db, known, { patientId, act, instant });
+    else if (act.form === "records joined") tellJoining(db, known, { patientId, act, instant });
     else tellRecording(db, known, { patientId, act, instant });
   } catch (cause) {
     const whose = `${story.patient.givenName} ${story.patient.familyName}`;

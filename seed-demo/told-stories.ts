@@ -23,6 +23,8 @@ import { newTract } from "#seed-demo/stories/19-new-tract.ts";
 import { tipBackInTheStomach } from "#seed-demo/stories/20-tip-back-in-the-stomach.ts";
 import { convertedTwice } from "#seed-demo/stories/21-converted-twice.ts";
 import { urologyTookItOut } from "#seed-demo/stories/22-urology-took-it-out.ts";
+import { joinedFrom } from "#seed-demo/stories/23-joined-from.ts";
+import { joinedHere } from "#seed-demo/stories/23-joined-here.ts";
 import { onePatientTwoNumbers } from "#seed-demo/stories/23-one-patient-two-numbers.ts";
 import { sidesSwapped } from "#seed-demo/stories/23-sides-swapped.ts";
 import { rebookedThreeTimes } from "#seed-demo/stories/25-rebooked-three-times.ts";
@@ -50,6 +52,7 @@ import { chestTubeOnSuction } from "#seed-demo/stories/chest-tube-on-suction.ts"
 import { datedLater } from "#seed-demo/stories/dated-later.ts";
 import { fellOutAndBack } from "#seed-demo/stories/fell-out-and-back.ts";
 import { fellOutToday } from "#seed-demo/stories/fell-out-today.ts";
+import { fragmentLeftIn } from "#seed-demo/stories/fragment-left-in.ts";
 import { handedOver } from "#seed-demo/stories/handed-over.ts";
 import { placedYesterday } from "#seed-demo/stories/placed-yesterday.ts";
 import { plannedToday } from "#seed-demo/stories/planned-today.ts";
@@ -86,6 +89,8 @@ const onAnyDay: readonly Story[] = [
   tipBackInTheStomach,
   convertedTwice,
   urologyTookItOut,
+  joinedFrom,
+  joinedHere,
   onePatientTwoNumbers,
   sidesSwapped,
   rebookedThreeTimes,
@@ -112,6 +117,7 @@ const onAnyDay: readonly Story[] = [
   datedLater,
   fellOutAndBack,
   fellOutToday,
+  fragmentLeftIn,
   handedOver,
   placedYesterday,
   plannedToday,

@@ -14,11 +14,12 @@ export const urologyTookItOut: Story = {
     call(39, "inner", "Knows of the stent."),
     act(2, {
       at: "16:10",
-      form: "reconcile asked",
+      by: "caller",
+      form: "reported out",
       texts: {
-        about: "which tube",
-        says: "Urology took it out, by telephone. The record has a nephrostomy and a stent on the left.",
         toldBy: "the urology ward",
+        when: "?",
+        note: "They took it out. The caller had gone before saying which.",
       },
     }),
   ],
