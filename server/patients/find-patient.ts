@@ -34,9 +34,15 @@ function recordAt(db: Database, id: string): Named | null {
   return { id, familyName, givenName, birthOn, number: identifiersOf(db, id)[0]?.value ?? null };
 }
 
-function foundFrom(db: Database, row: FoundRow, byNumber: boolean): Found | null {
-  const { joinedInto, wholeWords, ...named } = row;
-  const isNumbered = byNumber && wholeWords;
+/** Who has the number that was typed: written with the same zeros in front, else with others or none. */
+function numbered(db: Database, rows: readonly FoundRow[], typed: string): readonly FoundRow[] {
+  const whole = rows.filter(({ wholeWords }) => wholeWords);
+  const asTyped = whole.filter(({ id }) => identifiersOf(db, id).some(({ value }) => value === typed.trim()));
+  return asTyped.length > 0 ? asTyped : whole;
+}
+
+function foundFrom(db: Database, row: FoundRow, isNumbered: boolean): Found | null {
+  const { joinedInto, wholeWords: _wholeWords, ...named } = row;
   if (joinedInto === null) return { ...named, isNumbered, joined: null };
   const record = recordAt(db, joinedInto);
   return record && { ...record, isNumbered, joined: named };
@@ -51,11 +57,11 @@ export function findPatient(
   typed: string,
 ): { readonly patients: readonly Found[]; readonly more: boolean } {
   const sought = readSought(typed, today(db));
-  const byNumber = numberSought(sought) !== null;
   const rows = findPatients(db, sought, MOST_FOUND + 1);
+  const byNumber = numberSought(sought) === null ? [] : numbered(db, rows, typed);
   const found = new Map<string, Found>();
   for (const row of rows.slice(0, MOST_FOUND)) {
-    const patient = foundFrom(db, row, byNumber);
+    const patient = foundFrom(db, row, byNumber.includes(row));
     if (patient === null) continue;
     const known = found.get(patient.id);
     // A record of its own says more than one that was joined with it.

@@ -114,6 +114,18 @@ describe("the order of whom a search finds", () => {
     ]);
   });
 
+  it("of two numbers that differ in their leading zeros, the one as typed is meant; as neither is, both", () => {
+    using db = testDatabase();
+    const zeros = register(db, { number: "000042" });
+    const plain = register(db, { number: "42" });
+    const meant = (typed: string) =>
+      findPatient(db, typed)
+        .patients.filter(({ isNumbered }) => isNumbered)
+        .map(({ id }) => id);
+    expect([meant("000042"), meant(" 42 ")]).toEqual([[zeros], [plain]]);
+    expect(meant("0042").toSorted()).toEqual([zeros, plain].toSorted());
+  });
+
   it("a whole name before one that begins so, that before one that holds it", () => {
     using db = testDatabase();
     const holds = register(db, { familyName: "Ashwick", givenName: "Ann", number: "1" });
