@@ -4,6 +4,7 @@ import { entriesTable } from "#server/export/csv/entries-table.ts";
 import { patientsTable } from "#server/export/csv/patients-table.ts";
 import { readingsTable } from "#server/export/csv/readings-table.ts";
 import { stepsTable } from "#server/export/csv/steps-table.ts";
+import { tubesTable } from "#server/export/csv/tubes-table.ts";
 import { recordLines } from "#server/export/record-lines.ts";
 import type { ExportPart } from "#shared/words/exports.ts";
 
@@ -11,6 +12,7 @@ import type { ExportPart } from "#shared/words/exports.ts";
 const lines = {
   "record.json": recordLines,
   "patients.csv": (db) => csvLines(patientsTable, db),
+  "tubes.csv": (db) => csvLines(tubesTable, db),
   "steps.csv": (db) => csvLines(stepsTable, db),
   "entries.csv": (db) => csvLines(entriesTable, db),
   "readings.csv": (db) => csvLines(readingsTable, db),

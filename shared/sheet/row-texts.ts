@@ -94,7 +94,9 @@ function nameTexts(reader: RowReader, cells: Cells): Texts {
   return reader.keep("wholeName", nameCell(wholeName, reader.reading.answers.nameOrder), none);
 }
 
-const telephonesOf = (cell: string): string => cell.replace(/\s*(?:;|\s\/\s|\bor\b|,(?=\s*\+?\d))\s*/g, "\n");
+/** Several numbers in one cell, each on its line; "mornings or evenings" parts no numbers. */
+const telephonesOf = (cell: string): string =>
+  cell.includes("\n") ? cell : cell.replace(/\s*(?:;|\s\/\s|\bor\b|,)\s*(?=\+?[\d(])/g, "\n");
 
 function patientTexts(reader: RowReader, cells: Cells, bornOn: string): Texts {
   const text = (field: SheetField): string => known(cells[field]);
@@ -181,7 +183,7 @@ function tubeFactTexts(reader: RowReader, cells: Cells): Texts {
   const inSize = reader.keep("size", sizeWords(known(cells.size)), nothingSaid);
   const size = inSize.size ?? known(cells.size);
   const side = agreed(reader, "side", [known(cells.side).replace(/[().]/g, ""), inKind.side]);
-  const retention = known(cells.retention) || (inKind.retention ?? inSize.retention ?? "");
+  const retention = known(cells.retention) || impliedRetention(cells, inKind) || (inSize.retention ?? "");
   if (inKind.kind === null && !reader.refusals.some(({ field }) => field === "kind"))
     reader.refusals.push({
       field: "kind",
@@ -193,6 +195,12 @@ function tubeFactTexts(reader: RowReader, cells: Cells): Texts {
     size: orUnknown(agreed(reader, "size", [size, inKind.size])),
     retention: reader.keep("retention", retentionText(retention), ""),
   };
+}
+
+/** What holds it by the cell of the kind. The kind's own name alone does not gainsay a column that says "unknown". */
+function impliedRetention({ kind = "", retention = "" }: Cells, inKind: TubeWords): string {
+  const isNameAlone = inKind.kind === kind.toLowerCase();
+  return saysUnknown(retention) && isNameAlone ? "" : (inKind.retention ?? "");
 }
 
 /** "pigtail" is the trade's word for the locking loop. */

@@ -95,6 +95,17 @@ describe("how a row of a list will stand", () => {
     });
   });
 
+  it.each([
+    ["bumper gastrostomy", "?", { certainty: "unknown" }],
+    ["bumper gastrostomy", "", { certainty: "reported", value: "bumper" }],
+    ["8Fr pigtail PCN L", "?", { certainty: "reported", value: "locking loop" }],
+  ])("%s, held by %j: what holds it is not guessed from a name alone", (kind, held, retention) => {
+    const headings = ["name", "mrn", "tube", "held by"];
+    expect(
+      one(`Brackenfold, Ottoline|004711|${kind}|${held}`, { headings }).tube.payload.facts.retention,
+    ).toEqual(retention);
+  });
+
   it("takes the unit of a bare size from the heading", () => {
     const eight = one("Brackenfold, Ottoline|?|004711|pcn l|8||||").tube.payload.facts.size;
     expect(eight).toEqual(one("Brackenfold, Ottoline|?|004711|pcn l 8 F|||||").tube.payload.facts.size);
