@@ -1,5 +1,5 @@
 import { readFileSync } from "node:fs";
-import { describe, expect, it } from "vitest";
+import { afterAll, beforeAll, describe, expect, it, vi } from "vitest";
 import { everyPatient } from "#db/queries/patients.ts";
 import { events } from "#db/schema/events.ts";
 import { patients } from "#db/schema/patients.ts";
@@ -73,12 +73,20 @@ const told = (found: readonly Standing[]) =>
 const names = (db: Database): readonly string[] =>
   everyPatient(db).map(({ familyName, givenName }) => `${familyName}, ${givenName}`);
 
+/** The morning on which the list was printed. */
+beforeAll(() => {
+  vi.useFakeTimers({ toFake: ["Date"], now: new Date("2026-11-23T09:30:00Z") });
+});
+afterAll(() => {
+  vi.useRealTimers();
+});
+
 describe("docs/untidy-list.csv", { timeout: 60_000 }, () => {
   it("asks only for the order of dates and of names, and matches every column but the initials", () => {
     using db = testDatabase();
     const sheet = loadSheet(db, kept(db, list));
     expect(sheetReading(db, sheet).refusals).toEqual([
-      { code: "date-order-asked", args: { row: 5, text: "3/4/26" } },
+      { code: "date-order-asked", args: { row: 5, text: "3/9/26" } },
       { code: "name-order-asked", args: { row: 7 } },
     ]);
     expect(sheet.answers.columns).toEqual([
