@@ -193,7 +193,7 @@ function tubeFactTexts(reader: RowReader, cells: Cells): Texts {
     kind: inKind.kind ?? "",
     side: orUnknown(side),
     size: orUnknown(agreed(reader, "size", [size, inKind.size])),
-    retention: reader.keep("retention", retentionText(retention), ""),
+    retention,
   };
 }
 
@@ -201,13 +201,6 @@ function tubeFactTexts(reader: RowReader, cells: Cells): Texts {
 function impliedRetention({ kind = "", retention = "" }: Cells, inKind: TubeWords): string {
   const isNameAlone = inKind.kind === kind.toLowerCase();
   return saysUnknown(retention) && isNameAlone ? "" : (inKind.retention ?? "");
-}
-
-/** "pigtail" is the trade's word for the locking loop. */
-function retentionText(cell: string): Parsed<string> {
-  if (cell === "") return parsed("");
-  const read = tubeWords(cell);
-  return parsed(read.ok && read.value.retention !== null ? read.value.retention : cell);
 }
 
 /** Where a tube of a list came from when no column says so: nobody here saw it go in. */

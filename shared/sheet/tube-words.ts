@@ -1,7 +1,9 @@
 import { type Parsed, parsed, unread } from "#shared/errors/refusal.ts";
 import { kindField } from "#shared/record/field/kind-field.ts";
+import { plainWord } from "#shared/record/field/match-word.ts";
 import { kindOf } from "#shared/tube/kind/kinds.ts";
 import type { Retention } from "#shared/tube/vocabulary.ts";
+import { retentionWords } from "#shared/words/retentions.ts";
 import { sideWords } from "#shared/words/sides.ts";
 
 /** What one cell says of a tube, as the fields of its form take it; null where it says nothing. */
@@ -18,15 +20,15 @@ const BOTH_SIDES = /\b(?:bilat(?:eral)?|both(?: sides)?|b\/l|l ?[&+/] ?r|r ?[&+/
 const SIDED = /\b(left|right|lt|rt)(?:\.|-?sided)?(?=[\s,)]|$)/gi;
 const NOISE = /\b(?:tube|drain|catheter|cath|drainage)\b\.?/gi;
 
-/** What people call the parts that hold a tube (practice, no source). The longest are looked for first. */
-const heldBy: readonly (readonly [RegExp, Retention])[] = [
-  [/\b(?:locking|lock) (?:loop|pig[ -]?tail)\b|\bpig[ -]?tail\b/gi, "locking loop"],
-  [/\b(?:two|double) loops?\b/gi, "two loops"],
-  [/\bballoon\b/gi, "balloon"],
-  [/\bbumper\b/gi, "bumper"],
-  [/\b(?:cuffed|cuff|tunnell?ed)\b/gi, "cuff"],
-  [/\bloop\b/gi, "loop"],
-];
+/** Words that name a kind of tube as well: as such they say nothing of what holds it. */
+const kindsToo: readonly string[] = kindOf("ureteral stent").shortForms.map(plainWord);
+
+/** What people call the parts that hold a tube, the longest first: "locking loop" before "loop". */
+const heldBy = retentionWords
+  .filter(({ value }) => value !== "none")
+  .flatMap(({ value, words }) => words.map((word) => ({ value, phrase: plainWord(word) })))
+  .filter(({ phrase }) => !kindsToo.includes(phrase))
+  .toSorted((a, b) => b.phrase.length - a.phrase.length);
 
 const tidy = (text: string): string => text.replace(/\s+/g, " ").trim();
 
@@ -38,9 +40,10 @@ function takeSize(text: string): { readonly rest: string; readonly sizes: readon
 }
 
 function takeRetention(text: string): { readonly rest: string; readonly retention: Retention | null } {
-  const found = heldBy.find(([words]) => text.search(words) >= 0);
+  const plain = ` ${plainWord(text)} `;
+  const found = heldBy.find(({ phrase }) => plain.includes(` ${phrase} `));
   if (found === undefined) return { rest: text, retention: null };
-  return { rest: tidy(text.replace(found[0], " ")), retention: found[1] };
+  return { rest: plain.replace(` ${found.phrase} `, " ").trim(), retention: found.value };
 }
 
 /** Signs that part words; a comma between two digits parts none. */

@@ -3,7 +3,7 @@ import type { Retention } from "#shared/tube/vocabulary.ts";
 
 /** What people type for what holds a tube; the first is the word that is shown. */
 export const retentionWords = wordsFor<Retention>({
-  "locking loop": ["pigtail", "locking pigtail", "locked pigtail", "locked loop"],
+  "locking loop": ["pigtail", "pig tail", "locking pigtail", "locked pigtail", "locked loop"],
   "two loops": ["double loop", "2 loops", "double pigtail", "two pigtails", "jj", "double j", "dj"],
   loop: ["non-locking loop", "non-locking pigtail", "plain loop", "plain pigtail"],
   balloon: ["water balloon"],
