@@ -47,6 +47,8 @@ const givenNames = [
 const times = ["mornings", "evenings", "after 5 pm", "not before noon"] as const;
 const languages = ["Welsh", "Portuguese", "Polish", "Urdu"] as const;
 
+const services = ["urology", "surgery", "hepatology", "urology", "oncology", ""];
+
 const ADULT_DAYS = 22 * 366;
 const OLD_DAYS = 92 * 365;
 
@@ -83,6 +85,8 @@ export function strangers(draw: Draw, { count, startDay, taken }: Asked): readon
         birthOn: addDays(startDay, -draw.between(ADULT_DAYS, OLD_DAYS)),
         telephones: draw.percent(30) && telephone !== "" ? `${telephone} ${draw.from(times)}` : telephone,
         ...(draw.percent(12) && spoken),
+        // By turns and not by chance: of every six patients one has no service named.
+        responsibleService: services[index % services.length] ?? "",
       });
     });
 }
