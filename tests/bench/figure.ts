@@ -1,4 +1,4 @@
-export type Unit = "us" | "ms" | "MB" | "KB" | "a second";
+export type Unit = "us" | "ms" | "s" | "MB" | "KB" | "a second";
 
 /** What is asked of a figure: against its floor, or by itself in its own unit. */
 export type Aim =

@@ -10,6 +10,7 @@ import { migrateFile } from "#db/migrate.ts";
 import { build } from "#server/commands/build.mjs";
 import { root } from "#server/commands/root.mjs";
 import { step } from "#server/commands/step.mjs";
+import { bringListFigures } from "#tests/bench/bring-list.ts";
 import { dueListFigure } from "#tests/bench/due-list.ts";
 import { durableReadingFigure } from "#tests/bench/durable-reading.ts";
 import { exchangesPageFigures } from "#tests/bench/exchanges-page.ts";
@@ -27,6 +28,7 @@ const folder = join(root, "tests", ".cache", "bench");
 
 const SMALL = 2000;
 const LARGE = 20_000;
+const LIST_ROWS = 5000;
 
 function clinic(tubes: number) {
   const file = join(folder, `${tubes}.sqlite`);
@@ -65,6 +67,7 @@ await measure("Start and memory", () => startUpFigures(large.file));
 await measure("Scripts of the screens", () => pageScriptFigures(large.file, large.db));
 await measure("A durable reading", () => durableReadingFigure(large.file, large.db));
 await measure("The record as a file", () => recordFileFigures(small.file, SMALL));
+await measure("A clinic's own list", () => bringListFigures(folder, LIST_ROWS));
 await measure("Rebuild", () => rebuildFigure(large.db, large.events));
 
 for (const { db } of [small, large]) db.sqlite.close();

@@ -1,12 +1,11 @@
 import { readFileSync, statSync, writeFileSync } from "node:fs";
 import { dirname, join } from "node:path";
-import { migrateFile } from "#db/migrate.ts";
 import { recordTableNames } from "#db/record-tables.ts";
 import { snapshotOf } from "#db/snapshot.ts";
-import { connect, type Database } from "#db/sqlite.ts";
-import { inTransaction } from "#db/transaction.ts";
+import type { Database } from "#db/sqlite.ts";
 import { importRecordFile } from "#server/export/import-record-file.ts";
 import { appendPieces } from "#server/export/write-export.ts";
+import { copiedMs } from "#tests/bench/copied-rows.ts";
 import type { Figure } from "#tests/bench/figure.ts";
 import { msOf } from "#tests/bench/sample.ts";
 
@@ -21,23 +20,6 @@ function readAndWrittenMs({ sqlite }: Database, bytes: Buffer, file: string): nu
       for (const row of sqlite.prepare(`select * from "${table}"`).raw().iterate()) void row;
     writeFileSync(file, bytes);
   });
-}
-
-/** The same rows in an empty database, through the driver alone: tubes and steps too, though an import computes them. */
-function copiedMs(from: string, to: string): number {
-  migrateFile(to);
-  const db = connect(to);
-  db.sqlite.prepare("attach ? as other").run(from);
-  const tables = [...recordTableNames, "tubes", "open_steps"];
-  const ms = msOf(() =>
-    inTransaction(db, ({ sqlite }) => {
-      sqlite.pragma("defer_foreign_keys = ON");
-      sqlite.exec("insert or ignore into event_kinds select * from other.event_kinds");
-      for (const table of tables) sqlite.exec(`insert into "${table}" select * from other."${table}"`);
-    }),
-  );
-  db.sqlite.close();
-  return ms;
 }
 
 /** The whole record written to a file, and brought into a new database from there. */
