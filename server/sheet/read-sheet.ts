@@ -6,8 +6,9 @@ import { findHeadings, headingsIn } from "#shared/sheet/find-headings.ts";
 import type { Sheet, SheetLine } from "#shared/sheet/sheet.ts";
 
 const delimiters = [",", ";", "\t", "|"] as const;
-/** Enough lines to pass a title and meet the headings. */
+/** Enough lines, and letters of them, to pass a title and meet the headings. */
 const LOOKED_AT = 20;
+const LETTERS_LOOKED_AT = 1 << 18;
 
 /** The first line by which some spreadsheets are told the delimiter. They do not count it as a row. */
 const SEP = /^sep=(.)\r?\n/i;
@@ -15,14 +16,22 @@ const SEP = /^sep=(.)\r?\n/i;
 const linesOf = (cells: readonly (readonly string[])[]): SheetLine[] =>
   cells.map((own, index) => ({ row: index + 1, cells: own }));
 
-const mostHeadings = (text: string, delimiter: string): number => {
-  const { data } = Papa.parse<string[]>(text, { delimiter, preview: LOOKED_AT });
+/** The top alone: by a delimiter that is not the list's own a quoted cell seems to have no end, and is looked for in all of it. */
+const topOf = (text: string): string =>
+  text
+    .slice(0, LETTERS_LOOKED_AT)
+    .split(/\r\n|\r|\n/, LOOKED_AT)
+    .join("\n");
+
+const mostHeadings = (top: string, delimiter: string): number => {
+  const { data } = Papa.parse<string[]>(top, { delimiter });
   return Math.max(0, ...linesOf(data).map(headingsIn));
 };
 
 /** The delimiter by which the most headings are found: a decimal comma misleads a count of commas, not this. */
 function delimiterOf(text: string): string {
-  const counted = delimiters.map((delimiter) => ({ delimiter, headings: mostHeadings(text, delimiter) }));
+  const top = topOf(text);
+  const counted = delimiters.map((delimiter) => ({ delimiter, headings: mostHeadings(top, delimiter) }));
   return counted.toSorted((a, b) => b.headings - a.headings)[0]?.delimiter ?? ",";
 }
 

@@ -26,9 +26,9 @@ const widened = (headings: readonly string[], width: number): string[] =>
   Array.from({ length: width }, (_, index) => headings[index]?.trim() || `column ${index + 1}`);
 
 function tooMuch(lines: readonly SheetLine[]): Parsed<never> | null {
+  if (lines.length > MOST_ROWS) return unread("sheet-too-long", { rows: lines.length, limit: MOST_ROWS });
   const width = Math.max(0, ...lines.map(lastFilled));
   if (width > MOST_COLUMNS) return unread("sheet-too-wide", { columns: width, limit: MOST_COLUMNS });
-  if (lines.length > MOST_ROWS) return unread("sheet-too-long", { rows: lines.length, limit: MOST_ROWS });
   const long = lines.find(({ cells }) => cells.some((cell) => cell.length > MOST_IN_CELL));
   return long === undefined ? null : unread("cell-too-long", { row: long.row, limit: MOST_IN_CELL });
 }
