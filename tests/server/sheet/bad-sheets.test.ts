@@ -53,7 +53,9 @@ const bytes = (...values: number[]): Uint8Array => Uint8Array.from(values);
 const manyColumns = Array.from({ length: 10_000 }, (_, place) => `column ${place}`).join(",");
 const MEGABYTE = 1 << 20;
 
-describe("a file that is no list is refused in one sentence, and nothing of it is kept", () => {
+describe("a file that is no list is refused in one sentence, and nothing of it is kept", {
+  timeout: 120_000,
+}, () => {
   const noRows = "There are no rows here. Bring a list with a line of headings and the tubes below it.";
   const noList = (what: string): string =>
     `This is ${what}, not a list as text. Open it in the spreadsheet, save the sheet as CSV, and bring that.`;
@@ -94,7 +96,7 @@ describe("a file that is no list is refused in one sentence, and nothing of it i
     ],
   ])("%s", (_, file, sentence) => expect(saidOfFile(file)).toEqual([sentence]));
 
-  it("50 MB of rows, of one cell, and of nothing", { timeout: 120_000 }, () => {
+  it("50 MB of rows, of one cell, and of nothing", () => {
     const rows = `${ROW}\n`;
     const long = `${HEADINGS}\n${rows.repeat(Math.ceil((50 * MEGABYTE) / rows.length))}`;
     expect(saidOfFile(long)[0]).toMatch(/^This has \d+ rows; at most 20000 are brought in at once\./);
