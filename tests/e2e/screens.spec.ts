@@ -11,7 +11,7 @@ import {
 import { type DemoAddresses, withDemoAddresses } from "#tests/e2e/support/demo-addresses.ts";
 import { expect, test } from "#tests/e2e/support/test.ts";
 
-test.describe.configure({ mode: "parallel", timeout: 60_000 });
+test.describe.configure({ mode: "parallel" });
 test.use({ role: "lead" });
 
 type Screen = readonly [name: string, address: (demo: DemoAddresses) => string];
