@@ -26,7 +26,9 @@ export function ClosingRecordForm({ context, draft }: ClosingRecordFormProps): R
         <NoticeLine>
           <span>
             The account is closed.{" "}
-            {passed === 0 ? "No step was theirs by name." : `${passed} open steps passed on.`}
+            {passed === 0
+              ? "No step was theirs by name."
+              : `${passed} open ${passed === 1 ? "step" : "steps"} passed on.`}
           </span>
           <a href="/staff">To the staff</a>
         </NoticeLine>

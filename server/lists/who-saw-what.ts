@@ -9,7 +9,7 @@ import type { Database } from "#db/sqlite.ts";
 import { now } from "#server/clock.ts";
 import { instant } from "#shared/day/instant.ts";
 
-const SHOWN = 200;
+const SHOWN = 100;
 
 /** Whom a look or an act concerned. Null: nobody, as a list, or somebody whose record is not there. */
 export type Concerned = {

@@ -25,9 +25,8 @@ test.describe("the lead", () => {
     const table = page.waitForEvent("download");
     await page.getByRole("link", { name: "patients.csv" }).click();
     const patients = readFileSync(await (await table).path(), "utf8");
-    expect(patients).toMatch(
-      /^\u{feff}family name,given name,birth date,number,[^\n]+\r\nBrackenfold,Ottoline/u,
-    );
+    expect(patients).toMatch(/^\u{feff}family name,given name,birth date,number,/u);
+    expect(patients).toContain("\r\nBrackenfold,Ottoline,1951-04-03,Quillmere 004711,");
 
     await page.goto("/audit");
     await expect(page.getByText("export: patients.csv")).toBeVisible();

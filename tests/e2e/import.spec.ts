@@ -1,5 +1,10 @@
 import { readFileSync } from "node:fs";
-import { expectAccessible, expectReflow } from "#tests/e2e/support/accessibility.ts";
+import {
+  expectAccessible,
+  expectContrastInTheDark,
+  expectPlainPrint,
+  expectReflow,
+} from "#tests/e2e/support/accessibility.ts";
 import { expect, expectOnly, test } from "#tests/e2e/support/test.ts";
 
 /** A small list with what makes a list untidy: a title, an order of dates to ask, a row to mend, one patient in two rows. */
@@ -42,10 +47,14 @@ test("a nurse brings in a list: asked once, shown row by row, brought in, taken 
     "Assess the date",
   );
   const aside = page.getByRole("row", { name: /Quenchley/ });
-  await expect(aside).toContainText('Tube: "widget" is not understood');
+  await expect(aside).toContainText('Tube: "widget" does not say what kind of tube it is.');
   await expect(aside).toContainText('Fr: "8/10F" names two sizes');
   await expectAccessible(page);
+  await expectContrastInTheDark(page);
+  await page.emulateMedia({ colorScheme: "light" });
   await expectReflow(page);
+  await expectPlainPrint(page);
+  await page.emulateMedia({ media: "screen" });
   await page.setViewportSize({ width: 1280, height: 900 });
 
   const saved = page.waitForEvent("download");
@@ -101,7 +110,7 @@ test("what is no list gets a sentence beside the field, and what was pasted stay
   await page.getByLabel("File", { exact: true }).setInputFiles({
     name: "list.csv",
     mimeType: "text/csv",
-    buffer: Buffer.alloc(50 * 1024 * 1024, "x"),
+    buffer: Buffer.alloc(20 * 1024 * 1024, "x"),
   });
   await page.getByRole("button", { name: "Read the list" }).click();
   await expect(page.getByText("This file is larger than 8 MB.").first()).toBeVisible();
