@@ -21,9 +21,11 @@ CREATE TABLE `sheet_rows` (
 	`digest` text NOT NULL,
 	`patient_id` text NOT NULL,
 	`tube_id` text NOT NULL,
+	`typed` text NOT NULL,
 	PRIMARY KEY(`act_id`, `row`),
 	FOREIGN KEY (`act_id`) REFERENCES `acts`(`id`) ON UPDATE no action ON DELETE no action DEFERRABLE INITIALLY DEFERRED,
 	FOREIGN KEY (`patient_id`) REFERENCES `patients`(`id`) ON UPDATE no action ON DELETE restrict,
+	CONSTRAINT "sheet_rows_typed_is_json" CHECK(json_valid("sheet_rows"."typed")),
 	CONSTRAINT "sheet_rows_digest_filled" CHECK(trim("sheet_rows"."digest") <> ''),
 	CONSTRAINT "sheet_rows_tube_id_filled" CHECK(trim("sheet_rows"."tube_id") <> '')
 ) STRICT;

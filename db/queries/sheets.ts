@@ -1,4 +1,4 @@
-import { asc, count, desc, eq, lte, sql } from "drizzle-orm";
+import { and, asc, count, desc, eq, lte, sql } from "drizzle-orm";
 import { inserter, prepared } from "#db/prepared.ts";
 import { acts } from "#db/schema/acts.ts";
 import { patientIdentifiers } from "#db/schema/patients.ts";
@@ -26,6 +26,16 @@ const standing = prepared((orm) =>
     .innerJoin(tubes, eq(tubes.id, sheetRows.tubeId))
     .where(eq(sheetRows.digest, sql.placeholder("digest")))
     .limit(1)
+    .prepare(),
+);
+
+const typedOf = prepared((orm) =>
+  orm
+    .select({ typed: sheetRows.typed })
+    .from(sheetRows)
+    .where(
+      and(eq(sheetRows.actId, sql.placeholder("actId")), eq(sheetRows.tubeId, sql.placeholder("tubeId"))),
+    )
     .prepare(),
 );
 
@@ -57,6 +67,10 @@ export const sheetById = (db: Database, id: string): SheetRow | undefined => byI
 /** Whether a row of this digest was brought in and its tube has a record still: an undone batch counts no more. */
 export const rowStands = (db: Database, digest: string): boolean =>
   standing(db).get({ digest }) !== undefined;
+
+/** What the row of a list was typed into the form of that tube as; undefined where the act brought in no such tube. */
+export const typedInList = (db: Database, row: { actId: string; tubeId: string }): unknown =>
+  typedOf(db).get(row)?.typed;
 
 /** What was brought in, the newest first. */
 export const sheetBatchesNewest = (db: Database, limit: number) => batches(db).all({ limit });

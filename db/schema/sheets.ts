@@ -72,9 +72,12 @@ export const sheetRows = sqliteTable(
       .notNull()
       .references(() => patients.id, { onDelete: "restrict" }),
     tubeId: id("tube_id").notNull(),
+    /** What the row was typed into the tube's form as, so that a correction opens with it. */
+    typed: json("typed").notNull(),
   },
   (t) => [
     primaryKey({ columns: [t.actId, t.row] }),
+    ...areJson("sheet_rows", t.typed),
     ...areFilled("sheet_rows", t.digest, t.tubeId),
     // query: was this row brought in before
     index("sheet_rows_by_digest").on(t.digest, t.tubeId),

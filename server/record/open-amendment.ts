@@ -1,4 +1,5 @@
 import { actById } from "#db/queries/acts.ts";
+import { typedInList } from "#db/queries/sheets.ts";
 import type { Database } from "#db/sqlite.ts";
 import { now } from "#server/clock.ts";
 import { entryContext } from "#server/record/entry-context.ts";
@@ -30,7 +31,11 @@ export function openAmendment(db: Database, asked: { patientId: string; eventId:
     rows.find(({ id }) => id === event.id);
   const act = last === undefined ? undefined : actById(db, last.actId);
   if (last === undefined || act === undefined) throw new DomainError({ code: "entry-unknown" });
-  const typed = (JSON.parse(act.result) as Partial<RecordedAct>).typed ?? {};
+  const tubeId = event.tubes.at(-1) ?? null;
+  // What a list brought in was typed by its rows; one act holds many.
+  const inList =
+    tubeId === null ? undefined : (typedInList(db, { actId: act.id, tubeId }) as Texts | undefined);
+  const typed = (JSON.parse(act.result) as Partial<RecordedAct>).typed ?? inList ?? {};
   const then = { texts: typed, fields: fieldsOf(kind, entryContext(db, last.recordedAt, asked).context) };
-  return { kind, tubeId: event.tubes.at(-1) ?? null, texts: retype(then, fieldsOf(kind, context)) };
+  return { kind, tubeId, texts: retype(then, fieldsOf(kind, context)) };
 }

@@ -81,8 +81,10 @@ function bringPatient(tx: Tx, rows: readonly Coming[], by: Omit<Recording, "pati
   const doubted = rows.find(({ alikeRows, alikeHere }) => alikeRows.length > 0 || alikeHere);
   const commands = numbered.map(({ row, ...tube }) => opening(row, tube));
   append(tx, { patientId, ...by }, doubted === undefined ? commands : [...commands, reconcile(doubted, tx)]);
-  for (const { row, tubeId } of numbered)
-    addSheetRow(tx, { actId: by.actId, row: row.row, digest: digestOf(row.mark), patientId, tubeId });
+  for (const { row: coming, tubeId } of numbered) {
+    const { row, mark, typed } = coming;
+    addSheetRow(tx, { actId: by.actId, row, digest: digestOf(mark), patientId, tubeId, typed });
+  }
 }
 
 const keyOf = ({ here, read }: Coming): string => here?.id ?? JSON.stringify(read.details.identifiers[0]);

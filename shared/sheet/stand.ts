@@ -36,6 +36,8 @@ export type Standing = { readonly row: number } & (
       readonly stands: "comes in";
       readonly read: ReadRow;
       readonly mark: string;
+      /** What was typed into the tube's form. */
+      readonly typed: Texts;
       /** The record that it comes to, when there is one. */
       readonly here: HerePatient | null;
       /** Rows above with other tubes of this patient. */
@@ -162,6 +164,7 @@ function standOf({ line, texts }: Typed, read: ReadRow, beside: Beside): Standin
     stands: "comes in",
     read,
     mark,
+    typed: texts.tube,
     here: patient ?? null,
     ...countIn(row, { key, read }, beside),
   };

@@ -85,7 +85,10 @@ function fill({ orm }: Database): void {
     .run();
   orm.insert(reads).values({ at, staffId, procedure: "p", subjectKind: "patient", subjectId: "p1" }).run();
   orm.insert(sheetBatches).values({ actId: "a1", fileName: "list.csv", rowsInSheet: 1 }).run();
-  orm.insert(sheetRows).values({ actId: "a1", row: 2, digest: "d", patientId: "p1", tubeId: "t1" }).run();
+  orm
+    .insert(sheetRows)
+    .values({ actId: "a1", row: 2, digest: "d", patientId: "p1", tubeId: "t1", typed: {} })
+    .run();
 }
 
 describe("after all migrations", () => {

@@ -23,7 +23,7 @@ const form1: Record<RecordTableName, string> = {
     "id patient_id tube_id act_id from_at? to_at zone gross_ul? basis flush_given_ul? payload replaces? voided recorded_at recorded_by",
   proposals: "id patient_id tube_id step_kind stood proposed cause created_at settled_by_event?",
   sheet_batches: "act_id file_name rows_in_sheet",
-  sheet_rows: "act_id row digest patient_id tube_id",
+  sheet_rows: "act_id row digest patient_id tube_id typed",
   sheet_columns: "heading field updated_at",
   reads: "id at staff_id procedure subject_kind subject_id",
 };

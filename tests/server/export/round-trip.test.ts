@@ -64,7 +64,7 @@ function fillTheRest(db: Database): void {
     insert into proposals values
       ('proposal-1', 'patient-1', 'tube-1', 'exchange', '{"targetOn":null}', '{}', 'rules 3', ${SEEDED_AT}, null);
     insert into sheet_batches select id, 'list "of" tubes.csv', 150 from acts;
-    insert into sheet_rows select id, 7, 'abc', 'patient-1', 'tube-1' from acts;
+    insert into sheet_rows select id, 7, 'abc', 'patient-1', 'tube-1', '{}' from acts;
     insert into sheet_columns values ('tube and side', 'kind', ${SEEDED_AT});
     insert into reads values (7, ${SEEDED_AT}, 'staff-nurse', 'tube.view', 'tube', 'tube-1');
   `);

@@ -3,6 +3,8 @@ import { everyPatient, identifiersOf } from "#db/queries/patients.ts";
 import { events } from "#db/schema/events.ts";
 import { openSteps, tubes } from "#db/schema/projections.ts";
 import { newId } from "#server/ids.ts";
+import { openAmendment } from "#server/record/open-amendment.ts";
+import { recordAmendment } from "#server/record/record-amendment.ts";
 import { recordEvent } from "#server/record/record-event.ts";
 import { undoAct } from "#server/record/undo-act.ts";
 import { people, testDatabase } from "#tests/support/database.ts";
@@ -68,6 +70,23 @@ describe("a list brought in", () => {
     expect(everyPatient(db).flatMap(({ id }) => identifiersOf(db, id))).toEqual([]);
     expect(everyPatient(db).every(({ withdrawnAt }) => withdrawnAt !== null)).toBe(true);
     expect(await broughtIn(db, two)).toMatchObject({ tubes: 3, patients: 2 });
+  });
+
+  it("is corrected like anything typed: the form opens with the row, and one field changed loses none", async () => {
+    using db = testDatabase();
+    await broughtIn(db, two.replace("PCN L", "PCN").replace("8,14/3/25", "?,14/3/25"));
+    const event = db.orm.select().from(events).all()[0];
+    if (event === undefined) throw new Error("nothing was brought in");
+    const asked = { patientId: event.patientId, eventId: event.id };
+    const { texts } = openAmendment(db, asked);
+    expect(texts).toMatchObject({ kind: "Nephrostomy", side: "?", size: "?", note: "notes: hard to flush" });
+    const amended = { ...texts, side: "left", amendedBecause: "seen on the film" };
+    recordAmendment(
+      { db, staff: people.nurse },
+      { ...asked, actId: newId(), lastSeen: Number.MAX_SAFE_INTEGER, texts: amended },
+    );
+    expect(names(db)).toContain("Left nephrostomy, size unknown");
+    expect(openAmendment(db, asked).texts).toMatchObject({ side: "left", note: "notes: hard to flush" });
   });
 
   it("leaves a record with entries of others when it is undone, and nothing is recorded under a withdrawn one", async () => {
