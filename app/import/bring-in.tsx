@@ -72,9 +72,10 @@ export function BringIn({ sheetId, tubes, rows }: BringInProps): ReactNode {
         <a href="/">To Today, where the loose ends stand</a>
       </UndoNotice>
     );
+  if (tubes === 0) return null;
   return (
     <div className={styles.acts}>
-      <button type="button" disabled={isWorking || tubes === 0} onClick={() => void press()}>
+      <button type="button" disabled={isWorking} onClick={() => void press()}>
         Bring in {tubesIn(tubes)}
       </button>
       {isWorking && (

@@ -247,7 +247,7 @@ const sentences = {
     `This patient has a ${tube} here already, and the row does not say the same of it. Record what changed on the tube's own page, or a second tube there.`,
   "sheet-gone": () => "This list is no longer kept. Bring it again.",
   "nothing-to-bring-in": () =>
-    "No row of this list can be brought in as it stands. Mend the rows that are set aside.",
+    "No row of this list can be brought in: what could be is here already, and any other row is set aside until it is mended.",
   "protocol-approved-already": ({ version, by, day }) =>
     `Version ${version} of the protocol was approved by ${by} on ${day}. There is nothing to approve.`,
   "not-an-approver": ({ name }) =>
