@@ -4,6 +4,7 @@ import { useRouter } from "next/navigation";
 import { type FormEvent, type ReactNode, useState } from "react";
 import { api } from "#app/_trpc/client.ts";
 import type { ImportView } from "#app/import/import-view.ts";
+import { useScriptRuns } from "#app/import/use-script-runs.ts";
 import { DataTable } from "#app/ui/data-table.tsx";
 import { ErrorSummary, type Problem } from "#app/ui/error-summary.tsx";
 import { Field } from "#app/ui/field.tsx";
@@ -90,6 +91,7 @@ export function AnswersForm({ sheetId, columns, answers, order, unclearName }: A
   const router = useRouter();
   const [problems, setProblems] = useState<readonly Problem[]>([]);
   const [attempt, setAttempt] = useState(0);
+  const runs = useScriptRuns();
 
   const submit = async (event: FormEvent<HTMLFormElement>): Promise<void> => {
     event.preventDefault();
@@ -114,7 +116,7 @@ export function AnswersForm({ sheetId, columns, answers, order, unclearName }: A
     );
   };
   return (
-    <form onSubmit={(event) => void submit(event)}>
+    <form method="post" onSubmit={(event) => void submit(event)}>
       <ErrorSummary problems={problems} attempt={attempt} />
       <ColumnsTable columns={columns} />
       <div className={styles.questions}>
@@ -142,7 +144,9 @@ export function AnswersForm({ sheetId, columns, answers, order, unclearName }: A
         />
       </div>
       <div className={styles.acts}>
-        <button type="submit">Read the rows so</button>
+        <button type="submit" disabled={!runs}>
+          Read the rows so
+        </button>
       </div>
     </form>
   );

@@ -2,6 +2,7 @@
 
 import { useRouter } from "next/navigation";
 import { type FormEvent, type ReactNode, useState } from "react";
+import { useScriptRuns } from "#app/import/use-script-runs.ts";
 import { ErrorSummary, type Problem } from "#app/ui/error-summary.tsx";
 import { Field } from "#app/ui/field.tsx";
 import { encodings } from "#shared/sheet/encoding.ts";
@@ -42,6 +43,7 @@ export function Upload(): ReactNode {
   const [problems, setProblems] = useState<readonly Problem[]>([]);
   const [attempt, setAttempt] = useState(0);
   const [isSending, setSending] = useState(false);
+  const runs = useScriptRuns();
 
   const submit = async (event: FormEvent<HTMLFormElement>): Promise<void> => {
     event.preventDefault();
@@ -64,7 +66,7 @@ export function Upload(): ReactNode {
   const problemOf = (name: string): string | undefined =>
     problems.find(({ field }) => field === name)?.sentence;
   return (
-    <form className={styles.upload} onSubmit={(event) => void submit(event)} noValidate>
+    <form className={styles.upload} method="post" onSubmit={(event) => void submit(event)} noValidate>
       <ErrorSummary problems={problems} attempt={attempt} />
       <Field
         name="file"
@@ -88,7 +90,7 @@ export function Upload(): ReactNode {
         choices={letters}
       />
       <div className={styles.acts}>
-        <button type="submit" disabled={isSending}>
+        <button type="submit" disabled={!runs || isSending}>
           {isSending ? "Reading the list" : "Read the list"}
         </button>
         <span>Nothing is recorded yet: the next page shows how every row will stand.</span>
