@@ -15,6 +15,8 @@ import styles from "./import.module.css";
 
 type AnswersFormProps = Pick<ImportView, "columns" | "answers" | "order" | "unclearName"> & {
   readonly sheetId: string;
+  /** The rows can be read: then bringing them in is the act that the page is for. */
+  readonly isAnswered: boolean;
 };
 
 const LEFT_OUT = "left out";
@@ -87,7 +89,8 @@ function ColumnsTable({ columns }: Pick<AnswersFormProps, "columns">): ReactNode
 }
 
 /** Which column says what, and what is asked once for the whole list. */
-export function AnswersForm({ sheetId, columns, answers, order, unclearName }: AnswersFormProps): ReactNode {
+export function AnswersForm(props: AnswersFormProps): ReactNode {
+  const { sheetId, columns, answers, order, unclearName, isAnswered } = props;
   const router = useRouter();
   const [problems, setProblems] = useState<readonly Problem[]>([]);
   const [attempt, setAttempt] = useState(0);
@@ -144,7 +147,7 @@ export function AnswersForm({ sheetId, columns, answers, order, unclearName }: A
         />
       </div>
       <div className={styles.acts}>
-        <button type="submit" disabled={!runs}>
+        <button type="submit" disabled={!runs} className={isAnswered ? styles.second : undefined}>
           Read the rows so
         </button>
       </div>

@@ -5,9 +5,9 @@ import { type ReactNode, useEffect, useState } from "react";
 import { api } from "#app/_trpc/client.ts";
 import { NoticeLine } from "#app/ui/notice-line.tsx";
 import { newActId } from "#app/ui/recording/act-id.ts";
-import { type Sent, sendAct } from "#app/ui/recording/send-act.ts";
+import { sendAct } from "#app/ui/recording/send-act.ts";
+import { unsavedSentence } from "#app/ui/recording/unsaved-sentence.ts";
 import { UndoNotice } from "#app/ui/undo-notice.tsx";
-import { refusalSentence } from "#shared/words/refusals.ts";
 import styles from "./import.module.css";
 
 type BringInProps = { readonly sheetId: string; readonly tubes: number; readonly rows: number };
@@ -35,11 +35,7 @@ function useProgress(sheetId: string, isWorking: boolean): number {
   return done;
 }
 
-function problemOf(sent: Exclude<Sent<Done>, { kind: "saved" }>): string {
-  return sent.kind === "refused"
-    ? sent.refusals.map(refusalSentence).join(" ")
-    : "No answer came from the server. Press again: the list is brought in only once.";
-}
+const UNANSWERED = "No answer came from the server. Press again: the list is brought in only once.";
 
 /** Brings in every row that can be, all or none, says how far it is, and offers to take all of it back. */
 export function BringIn({ sheetId, tubes, rows }: BringInProps): ReactNode {
@@ -56,7 +52,7 @@ export function BringIn({ sheetId, tubes, rows }: BringInProps): ReactNode {
     setProblem(null);
     const sent = await sendAct(() => api.sheet.bringIn.mutate({ actId, sheetId }));
     setWorking(false);
-    if (sent.kind !== "saved") return setProblem(problemOf(sent));
+    if (sent.kind !== "saved") return setProblem(unsavedSentence(sent, UNANSWERED));
     setDone(sent.result);
     router.refresh();
   };
@@ -75,7 +71,7 @@ export function BringIn({ sheetId, tubes, rows }: BringInProps): ReactNode {
   if (tubes === 0) return null;
   return (
     <div className={styles.acts}>
-      <button type="button" disabled={isWorking} onClick={() => void press()}>
+      <button type="submit" disabled={isWorking} onClick={() => void press()}>
         Bring in {tubesIn(tubes)}
       </button>
       {isWorking && (

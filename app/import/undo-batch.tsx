@@ -5,7 +5,7 @@ import { type ReactNode, useState } from "react";
 import { api } from "#app/_trpc/client.ts";
 import { newActId } from "#app/ui/recording/act-id.ts";
 import { sendAct } from "#app/ui/recording/send-act.ts";
-import { refusalSentence } from "#shared/words/refusals.ts";
+import { unsavedSentence } from "#app/ui/recording/unsaved-sentence.ts";
 
 type UndoBatchProps = { readonly undoes: string; readonly tubes: number };
 
@@ -22,9 +22,7 @@ export function UndoBatch({ undoes, tubes }: UndoBatchProps): ReactNode {
     if (sent.kind === "saved") return router.refresh();
     setState("offered");
     setProblem(
-      sent.kind === "refused"
-        ? sent.refusals.map(refusalSentence).join(" ")
-        : "No answer came from the server. Take it back again: it is done only once.",
+      unsavedSentence(sent, "No answer came from the server. Take it back again: it is done only once."),
     );
   };
 

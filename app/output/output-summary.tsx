@@ -39,7 +39,7 @@ export function OutputSummary({ tubeId, output, mayLog }: OutputSummaryProps): R
             <a href={`/tubes/${tubeId}/output`}>All days and readings</a>
             {mayLog && (
               <>
-                {" "}
+                {" · "}
                 <a href={`/tubes/${tubeId}/record/reading`}>Log an emptying</a>
               </>
             )}

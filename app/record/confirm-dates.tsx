@@ -6,7 +6,7 @@ import { api } from "#app/_trpc/client.ts";
 import { NoticeLine } from "#app/ui/notice-line.tsx";
 import { newActId } from "#app/ui/recording/act-id.ts";
 import { sendAct } from "#app/ui/recording/send-act.ts";
-import { refusalSentence } from "#shared/words/refusals.ts";
+import { unsavedSentence } from "#app/ui/recording/unsaved-sentence.ts";
 
 export type ConfirmDatesProps = {
   readonly patientId: string;
@@ -31,11 +31,7 @@ export function ConfirmDates({ patientId, tubeId, lastSeen }: ConfirmDatesProps)
       return router.refresh();
     }
     setState("asked");
-    setProblem(
-      sent.kind === "refused"
-        ? sent.refusals.map(refusalSentence).join(" ")
-        : "No answer came from the server. Confirm again: it is done only once.",
-    );
+    setProblem(unsavedSentence(sent, "No answer came from the server. Confirm again: it is done only once."));
   };
 
   return (

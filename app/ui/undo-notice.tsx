@@ -3,7 +3,7 @@
 import { type ReactNode, useState } from "react";
 import { NoticeLine } from "#app/ui/notice-line.tsx";
 import { sendAct } from "#app/ui/recording/send-act.ts";
-import { refusalSentence } from "#shared/words/refusals.ts";
+import { unsavedSentence } from "#app/ui/recording/unsaved-sentence.ts";
 
 type UndoNoticeProps = {
   /** What was entered, in words. */
@@ -24,11 +24,7 @@ export function UndoNotice({ said, undo, children }: UndoNoticeProps): ReactNode
     const sent = await sendAct(undo);
     if (sent.kind === "saved") return setState("undone");
     setState("offered");
-    setProblem(
-      sent.kind === "refused"
-        ? sent.refusals.map(refusalSentence).join(" ")
-        : "No answer came from the server. Undo again: it is done only once.",
-    );
+    setProblem(unsavedSentence(sent, "No answer came from the server. Undo again: it is done only once."));
   };
 
   if (state === "undone")

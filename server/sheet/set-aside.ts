@@ -1,5 +1,5 @@
-import Papa from "papaparse";
 import type { Database } from "#db/sqlite.ts";
+import { BYTE_ORDER_MARK, csvLine } from "#server/export/csv/csv-table.ts";
 import { type KeptSheet, loadSheet } from "#server/sheet/load-sheet.ts";
 import { standSheet } from "#server/sheet/stand-sheet.ts";
 import type { RowRefusal } from "#shared/sheet/row-texts.ts";
@@ -42,8 +42,6 @@ export function setAsideRows(kept: KeptSheet, aside: readonly Aside[]): readonly
 const told = ({ heading, sentence }: SetAsideRow["reasons"][number]): string =>
   heading === null ? sentence : `${heading}: ${sentence}`;
 
-const MARK = "\ufeff";
-
 /**
  * The rows set aside as CSV (RFC 4180, UTF-8 with its mark): the list's own columns, the row and what to mend. Mended in the
  * spreadsheet it can be brought in as it is. What a spreadsheet would take for a formula is guarded.
@@ -56,8 +54,8 @@ export function setAsideFile({
   rows: readonly SetAsideRow[];
 }): string {
   const fields = [...headings, "row in the list", "what to mend"];
-  const data = rows.map(({ row, cells, reasons }) => [...cells, String(row), reasons.map(told).join(" ")]);
-  return MARK + Papa.unparse({ fields, data }, { escapeFormulae: true, newline: "\r\n" });
+  const lines = rows.map(({ row, cells, reasons }) => [...cells, String(row), reasons.map(told).join(" ")]);
+  return BYTE_ORDER_MARK + [fields, ...lines].map(csvLine).join("");
 }
 
 /** The same for a list that waits, as it would stand now. */

@@ -4,7 +4,7 @@ import type { Answers } from "#shared/sheet/answers.ts";
 import { suggestColumns } from "#shared/sheet/answers.ts";
 import { markOf } from "#shared/sheet/read-row.ts";
 import { type Here, type HerePatient, type Standing, standings } from "#shared/sheet/stand.ts";
-import { confirmed } from "#shared/tube/certainty.ts";
+import { confirmed, unknownFact } from "#shared/tube/certainty.ts";
 import { formContext } from "#tests/factories/form-context.ts";
 
 const context = formContext({ tube: null, opens: { tubeId: "new", number: 1 } });
@@ -227,6 +227,17 @@ describe("beside what stands here", () => {
     ["another birth date", "Brackenfold, Ottoline|4/4/1951|004711|pcn r|8||||", "number: number-of-another"],
     ["a tube of that kind and side", "Brackenfold, Ottoline||004711|pcn l|8||||", "kind: tube-here-already"],
   ])("%s is set aside", (_, row, refusal) => expect(told(stand([row], asked())[0])).toEqual([refusal]));
+
+  it("a tube of that kind whose side nobody knows, here or in the row, is not taken for another", () => {
+    const unknownHere = { ...here, tubes: here.tubes.map((tube) => ({ ...tube, side: unknownFact })) };
+    const right = "Brackenfold, Ottoline||004711|pcn r|8||||";
+    expect(told(stand([right], { here: { ...nobody, byNumber: () => unknownHere } })[0])).toEqual([
+      "kind: tube-here-already",
+    ]);
+    expect(told(stand(["Brackenfold, Ottoline||004711|pcn|8||||"], asked())[0])).toEqual([
+      "kind: tube-here-already",
+    ]);
+  });
 
   it("a row brought in before changes nothing, whatever stands here of it since", () => {
     const row = "Brackenfold, Ottoline||004711|pcn l|8||||";

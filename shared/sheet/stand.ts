@@ -90,8 +90,11 @@ const isAnother = (here: HerePatient, { details }: ReadRow): boolean =>
   nameKey(here) !== nameKey(details) ||
   (here.birthOn !== null && details.birthOn !== null && here.birthOn !== details.birthOn);
 
-const sameTube = (here: NumberedTube, { payload }: ReadRow["tube"]): boolean =>
-  here.kind === payload.kind && known(here.side) === known(payload.side);
+/** A side that nobody knows may be this one: such a tube is no other until somebody has looked. */
+function maySameTube(here: NumberedTube, { payload }: ReadRow["tube"]): boolean {
+  const [stands, says] = [known(here.side), known(payload.side)];
+  return here.kind === payload.kind && (stands === undefined || says === undefined || stands === says);
+}
 
 function groupsOf(rows: readonly Typed[]): ReadonlyMap<string, readonly Typed[]> {
   const groups = new Map<string, Typed[]>();
@@ -156,7 +159,7 @@ function standOf({ line, texts }: Typed, read: ReadRow, beside: Beside): Standin
   if (foreign !== null) return aside(row, foreign);
   const [number] = read.details.identifiers;
   const patient = number && here.byNumber(number);
-  const tube = patient?.tubes.find((standing) => sameTube(standing, read.tube));
+  const tube = patient?.tubes.find((standing) => maySameTube(standing, read.tube));
   if (tube !== undefined)
     return aside(row, { field: "kind", refusal: { code: "tube-here-already", args: { tube: title(tube) } } });
   return {

@@ -36,7 +36,7 @@ export default async function ImportListPage({ params, searchParams }: ImportLis
   const view = await orNotFound(api.sheet.view({ sheetId: id, page }));
   return (
     <PageFrame frame={frame} heading={HEADING} lede={<bdi>{view.fileName}</bdi>}>
-      <AnswersForm sheetId={id} {...view} />
+      <AnswersForm sheetId={id} isAnswered={view.refusals.length === 0} {...view} />
       {view.refusals.length > 0 ? <ToAnswer view={view} /> : <Rows view={view} sheetId={id} />}
     </PageFrame>
   );

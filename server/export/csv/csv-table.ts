@@ -10,17 +10,18 @@ export type CsvTable<Row> = {
 };
 
 /** Spreadsheets take UTF-8 for something older without it. */
-const BYTE_ORDER_MARK = "\u{feff}";
+export const BYTE_ORDER_MARK = "\u{feff}";
 
 /** What a spreadsheet would run, also where more lines follow: the library's own pattern ends at the first. */
 const formula = /^[=+\-@\t\r]/;
 
-const line = (cells: readonly Cell[]): string =>
+/** One line by RFC 4180. */
+export const csvLine = (cells: readonly Cell[]): string =>
   `${Papa.unparse([cells], { newline: "\r\n", escapeFormulae: formula })}\r\n`;
 
 /** The lines of the table by RFC 4180, its heads first. Text that a spreadsheet would run gets an apostrophe before it. */
 export function* csvLines<Row>({ columns, rows }: CsvTable<Row>, db: Database): Generator<string> {
-  yield BYTE_ORDER_MARK + line(Object.keys(columns));
+  yield BYTE_ORDER_MARK + csvLine(Object.keys(columns));
   const cells = Object.values(columns);
-  for (const row of rows(db)) yield line(cells.map((cell) => cell(row)));
+  for (const row of rows(db)) yield csvLine(cells.map((cell) => cell(row)));
 }
