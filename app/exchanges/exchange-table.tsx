@@ -51,7 +51,7 @@ function ExchangeRow({ line, today, marksExample }: ExchangeRowProps): ReactNode
       <th scope="row">
         <PatientCell patient={line.patient} />
       </th>
-      <td>
+      <td className={styles.tube}>
         <TubeCell tube={line.tube} />
       </td>
       <td className={styles.strip} data-named={marksText(facts.marks) || undefined}>
