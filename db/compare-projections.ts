@@ -1,6 +1,6 @@
 import type { Database } from "#db/sqlite.ts";
 
-/** A row that does not stand as its events make it. `rulesVersion` is the one under which the standing row was computed. */
+/** A row that does not stand as its events make it. `rulesVersion` is the one under which the standing row was computed, or, where none stands, the patient's tubes. */
 export type Difference = {
   readonly table: "tubes" | "open_steps";
   readonly id: string;
@@ -17,11 +17,14 @@ function rowsOf(db: Database, table: string): Map<string, Row> {
   return new Map(rows.map((row) => [String(row.id), row]));
 }
 
-function differencesIn(
-  table: "tubes" | "open_steps",
-  stands: Map<string, Row>,
-  fresh: Map<string, Row>,
-): Difference[] {
+type Sides = {
+  readonly stands: Map<string, Row>;
+  readonly fresh: Map<string, Row>;
+  /** The oldest rules under which a tube of each patient stands. */
+  readonly rules: ReadonlyMap<string, number>;
+};
+
+function differencesIn(table: "tubes" | "open_steps", { stands, fresh, rules }: Sides): Difference[] {
   const ids = [...new Set([...stands.keys(), ...fresh.keys()])].toSorted();
   return ids.flatMap((id): Difference[] => {
     const old = stands.get(id);
@@ -29,14 +32,20 @@ function differencesIn(
     const columns = Object.keys(old ?? next ?? {}).filter((column) => old?.[column] !== next?.[column]);
     if (columns.length === 0) return [];
     const found = old === undefined ? "missing" : next === undefined ? "left over" : "different";
-    const rulesVersion = old === undefined ? null : Number(old.rules_version);
-    return [{ table, id, patientId: String((old ?? next)?.patient_id), found, columns, rulesVersion }];
+    const patientId = String((old ?? next)?.patient_id);
+    const rulesVersion = old === undefined ? (rules.get(patientId) ?? null) : Number(old.rules_version);
+    return [{ table, id, patientId, found, columns, rulesVersion }];
   });
 }
 
 /** Every row of the two projections of one database that is not, column by column, the row of the other. */
 export function compareProjections(stands: Database, fresh: Database): readonly Difference[] {
+  const rules = new Map<string, number>();
+  for (const { patient_id, rules_version } of rowsOf(stands, "tubes").values()) {
+    const patient = String(patient_id);
+    rules.set(patient, Math.min(rules.get(patient) ?? Number(rules_version), Number(rules_version)));
+  }
   return (["tubes", "open_steps"] as const).flatMap((table) =>
-    differencesIn(table, rowsOf(stands, table), rowsOf(fresh, table)),
+    differencesIn(table, { stands: rowsOf(stands, table), fresh: rowsOf(fresh, table), rules }),
   );
 }

@@ -1,5 +1,6 @@
 import type { ReactNode } from "react";
 import type { ListLine } from "#app/lists/list-line.ts";
+import { asksBirthDate, BirthDateLink } from "#app/patients/birth-date-link.tsx";
 import styles from "#app/patients/patient.module.css";
 import type { PatientPage } from "#app/patients/patient-page.ts";
 import { ActLinks } from "#app/record/act-links.tsx";
@@ -67,6 +68,11 @@ function PatientStep({
         person={person}
         label={`Ways to answer: ${stepNames[step.kind]}`}
       />
+      {asksBirthDate(step) && (
+        <p data-screen-only>
+          <BirthDateLink patientId={patientId} person={person} />
+        </p>
+      )}
       {isTwoRecords(step) && may(person, "record.joined") && (
         <p data-screen-only>
           <a href={`/patients/${patientId}/join`}>Join another record of this person</a>

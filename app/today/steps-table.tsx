@@ -3,6 +3,7 @@ import type { ListLine } from "#app/lists/list-line.ts";
 import { PatientCell } from "#app/lists/patient-cell.tsx";
 import { StandingCell } from "#app/lists/standing-cell.tsx";
 import { TubeCell } from "#app/lists/tube-cell.tsx";
+import { asksBirthDate, BirthDateLink } from "#app/patients/birth-date-link.tsx";
 import { formOfStep, patientFormOfStep } from "#app/record/offered.ts";
 import { mayRecord, patientFormHref, tubeFormHref } from "#app/record/procedures.ts";
 import { DataTable } from "#app/ui/data-table.tsx";
@@ -58,6 +59,7 @@ function ActLink({ line, person }: { readonly line: ListLine; readonly person: P
   const ofPatient = patientFormOfStep[step.kind];
   if (ofPatient !== undefined && mayRecord(person, ofPatient))
     return <a href={patientFormHref(patient.id, ofPatient)}>{actLabels[ofPatient]}</a>;
+  if (asksBirthDate(step)) return <BirthDateLink patientId={patient.id} person={person} />;
   if (tube === null) return <a href={`/patients/${patient.id}`}>Open the patient</a>;
   const form = formOfStep[step.kind];
   if (form === null) return <a href={`/tubes/${tube.id}#story`}>Open the story</a>;

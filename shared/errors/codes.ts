@@ -111,6 +111,7 @@ export const refusalCodes = [
   "patient-unknown",
   "number-taken",
   "side-missing",
+  "side-stands",
   "role-missing",
   "mode-missing",
   "no-output",

@@ -3,6 +3,7 @@ import { confirmed, unknownFact } from "#shared/tube/certainty.ts";
 import {
   acceptedElsewhere,
   bled,
+  books,
   broken,
   called,
   clockDated,
@@ -23,6 +24,7 @@ import {
   removed,
   takenOver,
   transferred,
+  verified,
   voided,
   whereaboutsNoted,
 } from "#tests/support/factories.ts";
@@ -169,7 +171,67 @@ describe("a transfer with what must be found out", () => {
   });
 
   it("with nothing to find out asks nothing", () => {
-    expect(kindsAfter([over, transferred()])).not.toContain("find out");
+    const whole = takenOver({ size: confirmed(F(8)), on: "2026-08-14" });
+    expect(kindsAfter([whole, transferred()])).not.toContain("find out");
+  });
+});
+
+describe("what nobody knows of a tube and somebody must", () => {
+  const gap = (tube: Parameters<typeof takenOver>[0]) => [takenOver({ on: "2026-08-14", ...tube })];
+  const asked = (entries: readonly Entry[]) =>
+    stepAfter(entries, "find out").why.map(({ args }) => args.what);
+
+  it("is asked for on the day of recording, side before size, by the nurse", () => {
+    const both = gap({ size: unknownFact, side: unknownFact });
+    expect(stepAfter(both, "find out")).toMatchObject({
+      dueOn: "2026-08-14",
+      owner: { role: "nurse" },
+      why: [{ code: "gap", args: { what: "side, size" } }],
+    });
+  });
+
+  it("is a side only where the kind has one", () => {
+    expect(
+      kindsAfter(gap({ kind: "balloon gastrostomy", side: unknownFact, size: confirmed(F(18)) })),
+    ).not.toContain("find out");
+  });
+
+  it.each([
+    ["told", { certainty: "reported", value: F(8) } as const],
+    ["about", { certainty: "estimated", value: F(8) } as const],
+    ["seen", confirmed(F(8))],
+  ])("a size that is %s is no gap", (_name, size) => {
+    expect(
+      kindsAfter([...gap({ size: unknownFact }), factsNoted({ on: "2026-08-18", facts: { size } })]),
+    ).not.toContain("find out");
+  });
+
+  it("closes by noting the side, and opens again when that is voided", () => {
+    const open = gap({ side: unknownFact, size: confirmed(F(8)) });
+    const noted = factsNoted({ on: "2026-08-18", side: confirmed("left") });
+    expect(asked(open)).toEqual(["side"]);
+    expect(kindsAfter([...open, noted])).not.toContain("find out");
+    expect(asked([...open, noted, voided("e2")])).toEqual(["side"]);
+  });
+
+  it("is asked again after an exchange elsewhere was confirmed without the size", () => {
+    const elsewhere = [
+      placed({ on: "2026-06-05", size: F(8) }),
+      exchanged({ on: "2026-08-14", elsewhere: "Far Dale General" }),
+    ];
+    expect(kindsAfter(elsewhere)).not.toContain("find out");
+    expect(asked([...elsewhere, verified({ on: "2026-08-20" })])).toEqual(["size"]);
+  });
+
+  it("of the patient is the birth date, asked once for all tubes", () => {
+    const two = [open, placed({ tube: "tube-2", side: "right", number: 2 })];
+    expect(stepAfter(two, "find out", books({ bornOn: null }))).toMatchObject({
+      tubeId: null,
+      dueOn: "2026-08-14",
+      why: [{ code: "birth-date-unknown" }],
+    });
+    const ended = two.map((_, index) => removed({ tube: `tube-${index + 1}` }));
+    expect(kindsAfter([...two, ...ended], books({ bornOn: null }))).toEqual([]);
   });
 });
 

@@ -2,7 +2,7 @@ import type { ProtocolRow } from "#shared/protocol/interval-row.ts";
 import { rowFor } from "#shared/step/dated-steps.ts";
 import { type Draft, single, type TubeQuestion, why } from "#shared/step/draft.ts";
 import { tractTooYoung } from "#shared/step/tract-lines.ts";
-import { stillToFindOut } from "#shared/tube/found-out.ts";
+import { gapsOf, stillToFindOut } from "#shared/tube/found-out.ts";
 import type { Hospice, TubeState } from "#shared/tube/state.ts";
 import type { StepKind } from "#shared/tube/step-kinds.ts";
 
@@ -29,12 +29,19 @@ export const handoverDrafts = ({ handover }: TubeState): Draft[] =>
         ]),
       ];
 
-/** What a transfer left to be found out, until the record knows it. */
+/** What nobody knows of a tube and somebody must, and what a transfer left to be found out, until the record knows it. */
 export function findOutDrafts(tube: TubeState): Draft[] {
+  const { catheter, toFindOut } = tube;
+  const gaps = gapsOf(tube);
   const what = stillToFindOut(tube);
-  if (tube.toFindOut === null || what.length === 0) return [];
-  const { recordedOn, eventId, askWhom } = tube.toFindOut;
-  return [single("find out", recordedOn, [why("to-find-out", { what: what.join(", "), askWhom }, eventId)])];
+  const drafts =
+    gaps.length === 0
+      ? []
+      : [single("find out", catheter.recordedOn, [why("gap", { what: gaps.join(", ") })])];
+  if (toFindOut === null || what.length === 0) return drafts;
+  const { recordedOn, eventId, askWhom } = toFindOut;
+  const line = why("to-find-out", { what: what.join(", "), askWhom }, eventId);
+  return [...drafts, single("find out", recordedOn, [line])];
 }
 
 const stoppable: Readonly<Record<"calls" | "exchanges", readonly StepKind[]>> = {

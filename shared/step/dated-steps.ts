@@ -1,3 +1,4 @@
+import { type ClinicCalendar, nextOpenDay } from "#shared/day/clinic-days.ts";
 import { addDays, type Day, earlier } from "#shared/day/day.ts";
 import { findRow, type RowAnswer } from "#shared/protocol/find-row.ts";
 import type { ProtocolRow } from "#shared/protocol/interval-row.ts";
@@ -83,6 +84,12 @@ function rowDraft({ tube, protocol, age }: TubeQuestion, row: ProtocolRow): Draf
   return { kind: "remove or exchange", window, why: [...lines, why("operator-date-missing")] };
 }
 
+/** The row's earliest, where an open day lies between it and the plan's day: a plan is never put off for the row's earliest. */
+function earliestUnder(by: Day, earliest: Day | null, calendar: ClinicCalendar): Day | null {
+  const open = earliest === null ? null : nextOpenDay(earliest, calendar);
+  return open !== null && open <= by ? earliest : null;
+}
+
 type Beneath = {
   readonly row: Draft | null;
   readonly noRow: readonly Why[];
@@ -91,7 +98,7 @@ type Beneath = {
 
 /** The operator's plan stands above the row: its day is the target, and the row's latest stays unless the plan passes it. */
 function planDraft(question: TubeQuestion, { row, noRow, of }: Beneath): Draft | null {
-  const { tube } = question;
+  const { tube, calendar } = question;
   const { plan } = tube;
   if (plan === null) return null;
   const lines = [...(row?.why ?? noRow).filter((line) => line.code !== "operator-date-missing")];
@@ -104,9 +111,8 @@ function planDraft(question: TubeQuestion, { row, noRow, of }: Beneath): Draft |
   if (hard !== null && plan.by > hard)
     lines.push(why("hard-latest", { by: plan.by, latest: hard }, plan.eventId));
   lines.push(...tractTooYoung(question, of, { act: plan.act, on: plan.by, eventId: plan.eventId }));
-  const rowEarliest = row?.window.earliest ?? null;
   const window = {
-    earliest: rowEarliest === null ? null : earlier(rowEarliest, plan.by),
+    earliest: earliestUnder(plan.by, row?.window.earliest ?? null, calendar),
     target: plan.by,
     latest: passes || rowLatest === null ? plan.by : rowLatest,
   };

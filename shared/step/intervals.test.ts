@@ -16,6 +16,24 @@ describe("the word EXAMPLE", () => {
   });
 });
 
+describe("a plan's day on a closed day is pulled forward, never put off", () => {
+  // Row 63/77/90 from Fri 14 Aug 2026: Fri 16 Oct, Fri 30 Oct, Thu 12 Nov 2026.
+  it.each([
+    ["before the row's earliest", "2026-10-04", [], [null, "2026-10-02", "2026-11-12"]],
+    ["just after it", "2026-10-18", [], ["2026-10-16", "2026-10-16", "2026-11-12"]],
+    [
+      "with no open day left after it",
+      "2026-10-18",
+      ["2026-10-16..2026-10-16"],
+      [null, "2026-10-15", "2026-11-12"],
+    ],
+    ["past the row's latest", "2026-11-15", [], ["2026-10-16", "2026-11-13", "2026-11-13"]],
+  ])("%s: a Sunday, %s", (_name, by, closed, expected) => {
+    const planned = [placed({ plan: { act: "exchange", by } })];
+    expect(dates(stepAfter(planned, "exchange", books({ closed })))).toEqual(expected);
+  });
+});
+
 describe("closed days", () => {
   // From Sat 15 Aug 2026: Sat 17 Oct, Sat 31 Oct, Fri 13 Nov 2026.
   const saturday = [placed({ on: "2026-08-15" })];

@@ -35,6 +35,14 @@ function whereaboutsAsked({ whereabouts }: PatientTubes, books: Books, pins: Pin
   return [{ kind: "whereabouts", on: addDays(since, row?.days ?? 0), line, eventId: whereabouts.eventId }];
 }
 
+/** Which rows count hangs on the age: until the birth date is known, it is asked for, once for all tubes. */
+function birthDateAsked({ tubes }: PatientTubes, bornOn: Day | null): Asked[] {
+  const first = tubes.find(({ status }) => status !== "ended")?.story[0];
+  if (bornOn !== null || first === undefined) return [];
+  const { eventId, recordedOn } = first;
+  return [{ kind: "find out", on: recordedOn, line: why("birth-date-unknown"), eventId }];
+}
+
 /** One of several was told out: whoever told it is asked which. The dates of all that may be meant stand. */
 function whichOutAsked({ tubes, reportedOut }: PatientTubes): Asked[] {
   return reportedOut.flatMap(({ candidates, toldBy, eventId, recordedOn, when }): Asked[] => {
@@ -54,6 +62,7 @@ export function patientSteps(patient: PatientTubes, books: Books): OpenStep[] {
     return { kind: "reconcile", on: recordedOn, line: why("reconcile", { about, says }, eventId), eventId };
   });
   const where = open === undefined ? [] : whereaboutsAsked(patient, books, pins);
-  const asked = [...where, ...reconciles, ...whichOutAsked(patient)];
+  const born = birthDateAsked(patient, books.bornOn);
+  const asked = [...where, ...born, ...reconciles, ...whichOutAsked(patient)];
   return asked.map((step) => ofPatient(pins, step));
 }

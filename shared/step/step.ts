@@ -4,7 +4,7 @@ import type { Owner } from "#shared/tube/state.ts";
 import type { OwnerRole, StepKind } from "#shared/tube/step-kinds.ts";
 
 /** Raised whenever the same events, pins and tables would give other steps than before. */
-export const RULES_VERSION = 3;
+export const RULES_VERSION = 4;
 
 export const whyCodes = [
   "counted-from",
@@ -52,6 +52,8 @@ export const whyCodes = [
   "tip-not-in-place",
   "handed-over",
   "to-find-out",
+  "gap",
+  "birth-date-unknown",
   "hospice-undecided",
   "hospice-decided",
   "inpatient",

@@ -156,7 +156,7 @@ function planRecorded(tube: TubeState, event: EventOf<"plan recorded">): Applied
 }
 
 function factsNoted(tube: TubeState, { payload }: EventOf<"facts noted">): Applied {
-  const next = withFacts(tube, payload.facts);
+  const next = { ...withFacts(tube, payload.facts), side: payload.side ?? tube.side };
   return { tube: payload.mode === undefined ? next : withMode(next, payload.mode) };
 }
 

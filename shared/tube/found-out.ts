@@ -1,4 +1,5 @@
 import type { Fact } from "#shared/tube/certainty.ts";
+import { kindOf } from "#shared/tube/kind/kinds.ts";
 import type { TubeState } from "#shared/tube/state.ts";
 import type { FindOut } from "#shared/tube/vocabulary.ts";
 
@@ -20,6 +21,16 @@ const found = {
   "position of the tip": ({ tipConfirmed }) => tipConfirmed !== null && isKnown(tipConfirmed.inPlace),
 } as const satisfies Record<FindOut, (tube: TubeState) => boolean>;
 
-/** What was to be found out and is not known yet. */
+/** Who is asked and which tube is ordered hang on these two; a tube in no paired organ has no side to find. */
+const ofEveryTube = ({ kind }: TubeState): readonly FindOut[] =>
+  kindOf(kind).sided ? ["side", "size"] : ["size"];
+
+/** What a transfer left to be found out and is not known yet. */
 export const stillToFindOut = (tube: TubeState): readonly FindOut[] =>
   (tube.toFindOut?.what ?? []).filter((what) => !found[what](tube));
+
+/** What every record must say of its tube, this one does not, and no other step asks for: the size of what was done elsewhere is confirmed there. */
+export function gapsOf(tube: TubeState): readonly FindOut[] {
+  const asked = [...(tube.toFindOut?.what ?? []), ...(tube.unverified === null ? [] : ["size"])];
+  return ofEveryTube(tube).filter((what) => !asked.includes(what) && !found[what](tube));
+}

@@ -104,6 +104,7 @@ export const payloads = {
   died: z.strictObject({ toldBy: line.nullable() }),
   "facts noted": z.strictObject({
     facts: tubeFactsSchema,
+    side: factSchema(z.enum(sides)).optional(),
     mode: z.enum(modes).optional(),
     ...told,
     note: note.nullable(),

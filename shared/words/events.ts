@@ -116,8 +116,18 @@ const sentences: { readonly [K in EventKind]: Tell<K> } = {
   converted: ({ opening }) => opened("Converted", opening, []),
   removed,
   died: ({ toldBy: who }) => sentence("Died", [toldBy(who)]),
-  "facts noted": ({ facts, mode, toldBy: who, note }) =>
-    sentence("Noted", [...factPhrases(facts, "marked", "told"), mode, toldBy(who)], note),
+  "facts noted": ({ facts, side, mode, toldBy: who, note }) =>
+    sentence(
+      "Noted",
+      [
+        side !== undefined &&
+          toldFact(side, { what: "side", print: (word) => `side ${word}`, telling: "marked" }),
+        ...factPhrases(facts, "marked", "told"),
+        mode,
+        toldBy(who),
+      ],
+      note,
+    ),
   verified: ({ how }) => sentence("Confirmed", [how]),
   "clock dated": ({ catheterSince, tractSince, how }) =>
     sentence("Dated", [

@@ -165,6 +165,8 @@ const sentences = {
   "number-taken": ({ issuer }) =>
     `Another patient has this number (${issuer}). Check the number; if it is the same person, open that record.`,
   "no-output": () => "This tube lies wholly inside and has no output. Record what was told as a check.",
+  "side-stands": ({ side }) =>
+    `The record says ${side}, and that was seen. If a report says otherwise, leave the side blank here and ask for it to be reconciled.`,
   "side-missing": () => "Type the side: left, right, midline or transplant; ? if it is unknown.",
   "day-before-decision": () => "This day lies before the day of the decision. Check both dates.",
   "candidates-too-few": () =>

@@ -182,7 +182,7 @@ export function standingBesideName(step: OpenStep, today: Day): string {
     case "handover":
       return "handed over, accepted by nobody yet";
     case "find out":
-      return "something is to be found out after a transfer";
+      return "something is still to be found out";
     case "reconcile":
       return "two reports do not agree";
     case "which tube out":

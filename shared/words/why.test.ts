@@ -183,6 +183,12 @@ const sentences: readonly (readonly [WhyCode, Args, string])[] = [
     { what: "size, side", askWhom: "Far Dale" },
     "To be found out after the transfer: size, side; ask Far Dale.",
   ],
+  ["gap", { what: "side, size" }, "Not known: side, size."],
+  [
+    "birth-date-unknown",
+    {},
+    "The birth date is not known. Rows for adults are used, provisionally, and one identifier is missing.",
+  ],
   [
     "hospice-undecided",
     {},

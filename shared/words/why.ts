@@ -136,6 +136,9 @@ const sentences = {
     `Handed over to ${to}${said(person, (who) => `, ${who} asked`)}. No named person has accepted it.`,
   "to-find-out": ({ what, askWhom }) =>
     `To be found out after the transfer: ${what}${said(askWhom, (who) => `; ask ${who}`)}.`,
+  gap: ({ what }) => `Not known: ${what}.`,
+  "birth-date-unknown": () =>
+    "The birth date is not known. Rows for adults are used, provisionally, and one identifier is missing.",
   "hospice-undecided": () =>
     "In hospice, and no clinician has decided what goes on. Until then everything does.",
   "hospice-decided": ({ until, calls, exchanges, decidedBy, team }) =>

@@ -4,6 +4,7 @@ import { inTransaction } from "#db/transaction.ts";
 import { inAct } from "#server/act.ts";
 import { newId } from "#server/ids.ts";
 import { append } from "#server/record/append.ts";
+import { day } from "#shared/day/day.ts";
 import type { Contact } from "#shared/record/patient/patient-details.ts";
 import { searchText } from "#shared/record/patient/search-text.ts";
 import type { Command } from "#shared/tube/decide.ts";
@@ -33,7 +34,7 @@ export function addInventedPatient(db: Database, id: string, number: string): vo
       id,
       familyName: "Brackenfold",
       givenName: "Ottoline",
-      birthOn: null,
+      birthOn: day("1960-01-01"),
       language: "English",
       needsInterpreter: false,
       contact: noContact,

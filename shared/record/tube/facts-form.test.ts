@@ -1,5 +1,7 @@
 import { describe, expect, it } from "vitest";
+import { confirmed, unknownFact } from "#shared/tube/certainty.ts";
 import { payloads } from "#shared/tube/payloads.ts";
+import type { Side } from "#shared/tube/vocabulary.ts";
 import { formContext } from "#tests/factories/form-context.ts";
 import { factsForm } from "./facts-form.ts";
 
@@ -40,6 +42,34 @@ describe("facts of the tube in place", () => {
       },
     });
     expect(result.ok && payloads["facts noted"].safeParse(result.entry.payload).success).toBe(true);
+  });
+
+  it.each([
+    ["unknown", unknownFact, "left"],
+    ["told", { certainty: "reported", value: "right" } as const, "left"],
+    ["seen", confirmed<Side>("left"), "left"],
+  ])("takes the side that was %s before", (_name, side, typed) => {
+    const tube = { id: "tube-1", kind: "nephrostomy" as const, side, concerns: [] };
+    expect(factsForm.read({ side: typed }, formContext({ tube }))).toMatchObject({
+      ok: true,
+      entry: { payload: { facts: {}, side: { certainty: "confirmed", value: "left" } } },
+    });
+    expect(factsForm.read({ side: typed, toldBy: "letter" }, formContext({ tube }))).toMatchObject({
+      ok: true,
+      entry: { payload: { side: { certainty: "reported", value: "left" } } },
+    });
+  });
+
+  it.each([
+    ["right", "side-stands"],
+    ["?", "side-stands"],
+    ["not sided", "side-missing"],
+  ])("of a side that was seen refuses %s: %s", (typed, code) => {
+    const tube = { id: "tube-1", kind: "nephrostomy" as const, side: confirmed<Side>("left"), concerns: [] };
+    expect(factsForm.read({ side: typed }, formContext({ tube }))).toMatchObject({
+      ok: false,
+      refusals: [{ code, field: "side" }],
+    });
   });
 
   it("takes an unknown as something said", () => {
