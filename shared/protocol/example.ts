@@ -4,6 +4,7 @@ import { exampleRedFlags } from "#shared/protocol/example-red-flags.ts";
 import { exampleTubeOut } from "#shared/protocol/example-tube-out.ts";
 import { PROTOCOL_SHAPE, type Protocol } from "#shared/protocol/protocol.ts";
 import { type Length, UNITS_PER_INCH, UNITS_PER_MM } from "#shared/size/length.ts";
+import { OUTER_TOLERANCE } from "#shared/size/stated-size.ts";
 import type { KindDefinition } from "#shared/tube/kind/define.ts";
 import { kindOf, type TubeKind, tubeKinds } from "#shared/tube/kind/kinds.ts";
 
@@ -33,6 +34,7 @@ export const exampleProtocol: Protocol = {
   passage: {
     clearance: (UNITS_PER_INCH / 1000) as Length,
     boreTolerance: (UNITS_PER_MM / 20) as Length,
+    outsideTolerance: { wire: 0 as Length, device: OUTER_TOLERANCE, source: "wire: MEM; device: 16" },
     source: "CP",
   },
   output: { lowNetMl: 10, lowDays: 2, flushDoesNotComeBackMl: -10, source: "1; rest CP" },

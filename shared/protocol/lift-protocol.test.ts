@@ -39,6 +39,28 @@ describe("a version of the first shape, lifted", () => {
   });
 });
 
+describe("a version of the second shape, lifted", () => {
+  /** As the second release stored it. */
+  const second = frozenEvents("0.2.0").protocol as { readonly passage: object; readonly planning: object };
+  const lifted = protocolSchema.parse(liftProtocol(second));
+
+  it("keeps what it had, and compares a wire by its stated size as it did", () => {
+    expect(lifted.passage).toMatchObject(second.passage);
+    expect(lifted.passage.outsideTolerance).toEqual({ wire: 0, device: null, source: "CP" });
+    expect(lifted.planning).toMatchObject(second.planning);
+  });
+
+  it("has no row for letting go, for what is kept ready or for reasons", () => {
+    const none = { release: [], notOverWire: [], readyF: null, findInsides: null, reasons: null };
+    expect(lifted.planning).toMatchObject(none);
+  });
+
+  it("is refused where passage or planning is no row", () => {
+    expect(protocolSchema.safeParse(liftProtocol({ ...second, passage: "none" })).success).toBe(false);
+    expect(protocolSchema.safeParse(liftProtocol({ ...second, planning: "none" })).success).toBe(false);
+  });
+});
+
 describe("what is not of an older shape", () => {
   it("stands as it is: today's", () => {
     expect(liftProtocol(exampleProtocol)).toBe(exampleProtocol);

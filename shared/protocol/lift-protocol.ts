@@ -40,8 +40,24 @@ function fromShape1(stored: Shape): Shape {
   };
 }
 
+/**
+ * From shape 2 to 3. The older version held a wire against a bore by its stated size alone, which is a tolerance of nothing; of other
+ * outsides, of letting go and of what is kept ready it never spoke.
+ */
+function fromShape2(stored: Shape): Shape {
+  const { passage, planning } = stored;
+  const outsideTolerance = { wire: 0, device: null, source: isShape(passage) ? passage.source : null };
+  const planned = { release: [], notOverWire: [], readyF: null, findInsides: null, reasons: null };
+  return {
+    ...stored,
+    shape: 3,
+    passage: isShape(passage) ? { ...passage, outsideTolerance } : passage,
+    planning: isShape(planning) ? { ...planning, ...planned } : planning,
+  };
+}
+
 /** The steps, the first from shape 1 to 2. A new shape is a step at the end, never an edit of one that was released. */
-const steps: readonly ((stored: Shape) => Shape)[] = [fromShape1];
+const steps: readonly ((stored: Shape) => Shape)[] = [fromShape1, fromShape2];
 
 /**
  * Rows of a protocol as a release stored them, in the shape of today. A version without a shape is of the first. Pure; what is no

@@ -6,13 +6,13 @@ import { callRowsSchema } from "#shared/protocol/call-rows.ts";
 import { balloonRowSchema, flushRowSchema, tipRowSchema } from "#shared/protocol/fluid-rows.ts";
 import { intervalRowSchema, sourced } from "#shared/protocol/interval-row.ts";
 import { outputRowsSchema } from "#shared/protocol/output-rows.ts";
+import { passageRowsSchema } from "#shared/protocol/passage-rows.ts";
 import { planningRowsSchema } from "#shared/protocol/planning-rows.ts";
 import { redFlagRowSchema } from "#shared/protocol/red-flag-rows.ts";
 import { tubeOutRowSchema } from "#shared/protocol/tube-out-rows.ts";
-import { lengthSchema } from "#shared/size/length-schema.ts";
 
 /** The shape in which a version's rows are written today; older ones are lifted on read (lift-protocol.ts). */
-export const PROTOCOL_SHAPE = 2;
+export const PROTOCOL_SHAPE = 3;
 
 /**
  * One version of the clinic's table. Versions are never edited: a clock keeps the number of the version that it started
@@ -28,8 +28,7 @@ export const protocolSchema = z.strictObject({
   firstCall: z.strictObject({ from: z.int(), to: z.int(), ...sourced }),
   /** Days past the target after which the nurse takes it to a physician. */
   escalation: z.strictObject({ daysPastTarget: z.int(), ...sourced }),
-  /** What a wire needs beyond its own size in a measured bore, and the tolerance of a bore given without one. */
-  passage: z.strictObject({ clearance: lengthSchema, boreTolerance: lengthSchema, ...sourced }),
+  passage: passageRowsSchema,
   output: z.strictObject({
     lowNetMl: z.number(),
     lowDays: z.int(),

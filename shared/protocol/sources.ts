@@ -18,6 +18,7 @@ export const sources: Readonly<Record<string, string>> = {
   "13": '"Durability of gastrojejunostomy tubes", Dig Dis Interv 2019;3(S01)',
   "14": "Consensus guideline of the Society of Interventional Radiology, 2019 (thresholds, shown for discussion)",
   "15": "one children's programme (a loss over 0.5 mL)",
+  "16": "ISO 20696:2018, 5.5.2 (outer diameter as stated, +-0.33 mm)",
   CP: "common practice, no source",
   MEM: "from memory, not verified",
 };

@@ -2,7 +2,7 @@ import { type Length, UNITS_PER_MM } from "#shared/size/length.ts";
 
 const TENTH_MM = UNITS_PER_MM / 10;
 /** ISO 20696:2018, 5.5.2: outer diameter +-0.33 mm. */
-const OUTER_TOLERANCE = (UNITS_PER_MM / 100) * 33;
+export const OUTER_TOLERANCE = ((UNITS_PER_MM / 100) * 33) as Length;
 
 /** What a package states of an outer diameter, and what the tube in it may measure. */
 export type StatedOuter = { readonly stated: Length; readonly least: Length; readonly most: Length };
