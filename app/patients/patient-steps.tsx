@@ -3,10 +3,10 @@ import type { ListLine } from "#app/lists/list-line.ts";
 import { asksBirthDate, BirthDateLink } from "#app/patients/birth-date-link.tsx";
 import styles from "#app/patients/patient.module.css";
 import type { PatientPage } from "#app/patients/patient-page.ts";
+import { type Meant, RecordsMeant } from "#app/patients/records-meant.tsx";
 import { ActLinks } from "#app/record/act-links.tsx";
 import { formsOfPatientStep } from "#app/record/offered.ts";
 import { mayRecord, patientFormHref, tubeFormHref } from "#app/record/procedures.ts";
-import { may } from "#shared/access/may.ts";
 import type { Person } from "#shared/access/person.ts";
 import type { Day } from "#shared/day/day.ts";
 import type { OpenStep } from "#shared/step/step.ts";
@@ -20,6 +20,8 @@ type PatientStepsProps = Pick<PatientPage, "state" | "steps"> & {
   readonly patientId: string;
   readonly today: Day;
   readonly person: Person;
+  /** The records that "two records of one patient" may speak of; null where that is not asked. */
+  readonly meant: Meant | null;
 };
 
 /** Hospice is asked once of the patient, though it stands beside the dates of each tube. */
@@ -48,6 +50,7 @@ function PatientStep({
   patientId,
   today,
   person,
+  meant,
 }: PatientStepsProps & { readonly line: ListLine }): ReactNode {
   const { step, owner } = line;
   return (
@@ -61,10 +64,11 @@ function PatientStep({
           <bdi>{whySentence(line)}</bdi>
         </p>
       ))}
+      {meant !== null && isTwoRecords(step) && <RecordsMeant meant={meant} patientId={patientId} />}
       {mayRecord(person, "removed") && <Removals tubes={meantBy(step, state)} />}
       <ActLinks
         forms={formsOfPatientStep(step)}
-        hrefOf={(form) => patientFormHref(patientId, form)}
+        hrefOf={(form) => `${patientFormHref(patientId, form)}${aboutOf(step)}`}
         person={person}
         label={`Ways to answer: ${stepNames[step.kind]}`}
       />
@@ -73,17 +77,19 @@ function PatientStep({
           <BirthDateLink patientId={patientId} person={person} />
         </p>
       )}
-      {isTwoRecords(step) && may(person, "record.joined") && (
-        <p data-screen-only>
-          <a href={`/patients/${patientId}/join`}>Join another record of this person</a>
-        </p>
-      )}
     </article>
   );
 }
 
-const isTwoRecords = ({ why }: OpenStep): boolean =>
-  why.some(({ code, args }) => code === "reconcile" && args.about === "two records of one patient");
+const reconcileOf = ({ why }: OpenStep) => why.find(({ code }) => code === "reconcile")?.args.about;
+
+const isTwoRecords = (step: OpenStep): boolean => reconcileOf(step) === "two records of one patient";
+
+/** What does not agree goes along in the address of the form, since several may be open. */
+const aboutOf = (step: OpenStep): string => {
+  const about = reconcileOf(step);
+  return about === undefined ? "" : `?${new URLSearchParams({ about: String(about) })}`;
+};
 
 /** The tubes of which one is reported out. */
 function meantBy(step: OpenStep, { tubes, reportedOut }: PatientTubes): readonly TubeState[] {

@@ -43,13 +43,13 @@ function sendOf({ kind, patientId, tubeId, amends }: EventFormProps) {
 
 /** A form that records an event, or corrects one. */
 export function EventForm<V>(props: Props<V>): ReactNode {
-  const { form, kind, context, amends } = props;
+  const { form, kind, context, amends, begun } = props;
   const fields = form.fields(context);
   const check = (values: V): readonly Refusal[] => form.check?.(values, context) ?? [];
   return amends === null ? (
     <Form
       {...props}
-      fields={fields}
+      fields={begun === undefined ? fields : openedWith(fields, begun)}
       check={check}
       name={`record.${kind.replaceAll(" ", "-")}`}
       act={actLabels[kind]}

@@ -15,6 +15,8 @@ export type EventFormProps = {
   readonly draft: StoredDraft | null;
   /** Where Escape leads, and where one goes on after saving. */
   readonly leaveTo: string;
+  /** What stands typed as a new form opens, because the page knows it from what is open. */
+  readonly begun?: Texts;
   /** Set where an entry is corrected: which, and what it says now, as typed today. */
   readonly amends: { readonly eventId: string; readonly texts: Texts } | null;
   /** What decides whether a wire passes; null where the form asks of no wire. */

@@ -9,6 +9,8 @@ type FieldProps = {
   readonly hint?: string | undefined;
   /** What was understood, as it will be stored. */
   readonly echo?: string | undefined;
+  /** What is asked of it: it may be a slip. Stands beside the echo. */
+  readonly doubt?: string | undefined;
   /** What to mend. Takes the place of the echo. */
   readonly problem?: string | undefined;
   /** A list of choices, or a long text; otherwise one line. */
@@ -22,7 +24,7 @@ export const fieldId = (name: string): string => `field-${name}`;
 
 /** Label, control, and beside it what was understood or what to mend. */
 export function Field(props: FieldProps): ReactNode {
-  const { name, label, hint, echo, problem } = props;
+  const { name, label, hint, echo, doubt, problem } = props;
   const id = fieldId(name);
   return (
     <div className={styles.field}>
@@ -33,6 +35,7 @@ export function Field(props: FieldProps): ReactNode {
       <output className={styles.beside} htmlFor={id} id={`${id}-beside`}>
         {problem !== undefined && <span className={styles.problem}>{problem}</span>}
         {problem === undefined && echo !== undefined && <span className={styles.echo}>{echo}</span>}
+        {problem === undefined && doubt !== undefined && <span className={styles.doubt}> {doubt}</span>}
       </output>
       {hint !== undefined && (
         <p className={styles.hint} id={`${id}-hint`}>

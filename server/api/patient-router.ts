@@ -3,6 +3,7 @@ import { procedure, router } from "#server/api/trpc.ts";
 import { correctPatient } from "#server/patients/correct-patient.ts";
 import { findPatient } from "#server/patients/find-patient.ts";
 import { otherRecords } from "#server/patients/other-records.ts";
+import { recordsMeant } from "#server/patients/records-meant.ts";
 import { registerPatient } from "#server/patients/register-patient.ts";
 import { viewPatient } from "#server/patients/view-patient.ts";
 import { correctingPatientSchema, registeringSchema } from "#shared/record/act.ts";
@@ -22,6 +23,10 @@ export const patientRouter = router({
     .meta({ subject: { kind: "list", name: "records that may be the same person's" } })
     .input(z.strictObject({ patientId: id, number: z.string().max(60) }))
     .query(({ ctx, input }) => otherRecords(ctx.db, input)),
+  recordsMeant: procedure
+    .meta({ subject: { kind: "patient", key: "patientId" } })
+    .input(z.strictObject({ patientId: id }))
+    .query(({ ctx, input }) => recordsMeant(ctx.db, input.patientId)),
   register: procedure
     .meta({ subject: { kind: "none" } })
     .input(registeringSchema)

@@ -20,6 +20,7 @@ export const access = {
   "patient.correct": everyone,
   "patient.find": everyone,
   "patient.otherRecords": clinical,
+  "patient.recordsMeant": clinical,
   "patient.register": clinical,
   "patient.view": everyone,
   "protocol.view": everyone,

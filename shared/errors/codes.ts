@@ -152,6 +152,7 @@ export const refusalCodes = [
   "nothing-to-bring-in",
   // handovers and ends
   "day-before-decision",
+  "plan-before-tube",
   "candidates-too-few",
   "candidate-not-in",
   "record-joined",

@@ -17,9 +17,13 @@ export type FieldSpec<T> = {
   readonly long?: boolean;
   /** May stand folded away until it is asked for: most entries do without. */
   readonly detail?: boolean;
+  /** Whether what stands in the other fields asks for this one; where it does not, a blank one is not shown. */
+  readonly belongs?: (texts: Texts) => boolean;
   readonly read: (text: string) => Parsed<T>;
   /** What will be stored, in words: "Fri 6 Nov 2026". Left out where the words typed are what is stored. */
   readonly echo?: (value: T) => string;
+  /** What is asked where the words can be read so and may be a slip: a sentence that blocks nothing. Null where nothing is. */
+  readonly doubt?: (value: T, text: string) => string | null;
 };
 
 /** The fields of one form by name, in the order in which they stand. `V` holds what they read. */
@@ -28,14 +32,15 @@ export type FieldSpecs<V> = { readonly [Name in keyof V]: FieldSpec<V[Name]> };
 /** What was typed, by field. */
 export type Texts = Readonly<Record<string, string>>;
 
-export type FieldReading = { readonly echo?: string; readonly problem?: string };
+export type FieldReading = { readonly echo?: string; readonly doubt?: string; readonly problem?: string };
 
 /** What stands beside the field for this text. */
 export function readField<T>(spec: FieldSpec<T>, text: string): FieldReading {
   const result = spec.read(text);
   if (!result.ok) return { problem: refusalSentence(result.refusal) };
   const echo = spec.echo?.(result.value) ?? "";
-  return echo === "" ? {} : { echo };
+  const doubt = spec.doubt?.(result.value, text) ?? null;
+  return { ...(echo !== "" && { echo }), ...(doubt !== null && { doubt }) };
 }
 
 /** An import or a seed leaves out what it does not say; a form sends every field, and a cleared one is empty. */

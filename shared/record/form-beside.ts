@@ -1,6 +1,7 @@
 import { dayAt, type Instant, type Zone } from "#shared/day/instant.ts";
 import type { FormContext, StaffInForm } from "#shared/record/form.ts";
 import { numberedTubes } from "#shared/record/numbered-tubes.ts";
+import { tubeInForm } from "#shared/record/tube-in-form.ts";
 import type { TubeState } from "#shared/tube/state.ts";
 
 /** Where and when a form is typed, about which tube of which, and by what id a record would be known that it opens. */
@@ -18,7 +19,7 @@ export const formBeside = ({ at, zone, tubes, tube, newTubeId, staff }: Beside):
   today: dayAt(at, zone),
   now: at,
   zone,
-  tube,
+  tube: tube === null ? null : tubeInForm(tube),
   tubes: numberedTubes(tubes),
   opens: { tubeId: newTubeId, number: Math.max(0, ...tubes.map(({ number }) => number)) + 1 },
   staff,

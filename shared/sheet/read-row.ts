@@ -36,7 +36,14 @@ function columnOf(
   if (field === "tractSince") return "placedOn";
   // Where nothing was exchanged, the placement is what began the catheter's clock.
   if (field === "when") return tube.when === tube.tractSince ? "placedOn" : "exchangedOn";
+  if (field === "plan") return planColumn(columns, tube);
   return sheetFields.find((name) => name === field) ?? null;
+}
+
+/** A day under "Exchange by" was typed as a plan to exchange by it. */
+function planColumn(columns: readonly string[], tube: Texts): SheetField {
+  const dated = (["exchangeBy", "removeBy", "reviewBy"] as const).filter((name) => columns.includes(name));
+  return dated.find((name) => tube.plan?.startsWith(`${name.replace("By", "")} by `)) ?? "plan";
 }
 
 function told(

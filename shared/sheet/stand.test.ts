@@ -148,6 +148,18 @@ describe("how a row of a list will stand", () => {
     expect(told(stand([row])[0])).toEqual(refusals);
   });
 
+  it("sets aside a plan's day before the tube was placed, under the column in which it stands", () => {
+    const due = (day: string): string => `Fern, Ada|3/4/1951|4711|PCN L|8|3/4/26|14/8/26|${day}|`;
+    expect(stand([due("2/4/26"), due("3/4/26")]).map(told)).toEqual([
+      ["exchangeBy: plan-before-tube"],
+      "comes in",
+    ]);
+    const headings = HEADINGS.with(7, "plan");
+    expect(stand([due("remove by 2 apr 2026")], { headings }).map(told)).toEqual([
+      ["plan: plan-before-tube"],
+    ]);
+  });
+
   it("sets aside a tube that the list itself says is out", () => {
     const headings = [...HEADINGS, "date removed"];
     expect(told(stand(["Brackenfold, Ottoline||004711|pcn l|8|||||5/11/26"], { headings })[0])).toEqual([

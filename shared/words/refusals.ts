@@ -169,6 +169,8 @@ const sentences = {
     `The record says ${side}, and that was seen. If a report says otherwise, leave the side blank here and ask for it to be reconciled.`,
   "side-missing": () => "Type the side: left, right, midline or transplant; ? if it is unknown.",
   "day-before-decision": () => "This day lies before the day of the decision. Check both dates.",
+  "plan-before-tube": ({ day, since }) =>
+    `${day} lies before the tube was placed (${since}), so nothing can be planned for it. Type the day that is meant, with its year.`,
   "candidates-too-few": () =>
     'Say "yes" at two tubes or more. If only one can be meant, record its removal on its own page.',
   "candidate-not-in": () =>

@@ -20,9 +20,9 @@ test("hard case 23: swapped sides are asked, set in one act, and set back by its
   });
   await page.goto(patient);
   await openOfPatient(page).getByRole("link", { name: "Reconcile" }).click();
+  await expect(page.getByLabel("What does not agree")).toHaveValue("sides");
   await record(page, `${patient}/record/reconciled`, {
     act: "Reconcile",
-    chosen: { "What does not agree": "Sides" },
     typed: {
       "Found how": "films looked at",
       "Side of tube 1: Left nephrostomy": "r",
@@ -42,7 +42,9 @@ test("hard case 23: two records of one patient are looked at side by side, joine
   page,
   newTube,
 }) => {
-  const stays = await newTube({ patient: { familyName: "Twofold", number: "880011" } });
+  const stays = await newTube({
+    patient: { familyName: "Twofold", number: "880011", birthOn: "7 may 1958" },
+  });
   const other = await newTube({
     patient: { familyName: "Twofolde", number: "880012", birthOn: "5 may 1959" },
     tube: { kind: "pcn r" },
@@ -53,7 +55,8 @@ test("hard case 23: two records of one patient are looked at side by side, joine
     typed: { "What they say": "one address" },
   });
   await page.goto(stays.patient);
-  await openOfPatient(page).getByRole("link", { name: "Join another record of this person" }).click();
+  await expect(openOfPatient(page)).toContainText("No other record here has the same name");
+  await openOfPatient(page).getByRole("link", { name: "Find the other record by its number" }).click();
   const number = page.getByLabel("Number of the other record, whole");
   await expect(async () => {
     await number.fill("880012");
@@ -78,4 +81,41 @@ test("hard case 23: two records of one patient are looked at side by side, joine
   await undoNewest(page, stays.patient);
   await page.goto(other.patient);
   await expect(page.getByRole("rowheader", { name: /Right nephrostomy/ })).toBeVisible();
+});
+
+test("two records of one patient: the step and its form name the other record, and lead to both side by side", async ({
+  page,
+  newTube,
+}) => {
+  const stays = await newTube({ patient: { familyName: "Pairwise", number: "880021" } });
+  const other = await newTube({
+    patient: { familyName: "Pairwyse", number: "880022", birthOn: "5 may 1959" },
+  });
+  await record(page, `${stays.patient}/record/reconcile-asked`, {
+    act: "Ask for two records to be reconciled",
+    chosen: { "What does not agree": "Two records of one patient" },
+    typed: { "What they say": "at the desk she showed 880022 too" },
+  });
+  await page.goto(stays.patient);
+  const step = openOfPatient(page);
+  await expect(step).toContainText("Pairwyse, Ada this hospital 880022, born 5 May 1959");
+  await expect(step.getByRole("link", { name: "Pairwyse, Ada" })).toHaveAttribute(
+    "href",
+    `${stays.patient}/join/${other.patient.split("/").at(-1)}`,
+  );
+
+  await step.getByRole("link", { name: "Reconcile" }).click();
+  const about = page.getByLabel("What does not agree");
+  await expect(about).toHaveValue("two records of one patient");
+  await expect(page.getByLabel(/^Side of tube/)).toHaveCount(0);
+  await about.selectOption({ label: "Sides" });
+  const side = page.getByLabel("Side of tube 1: Left nephrostomy");
+  await side.fill("r");
+  await about.selectOption({ label: "Two records of one patient" });
+  await expect(side).toHaveValue("r");
+  await side.fill("");
+  await expect(side).toHaveCount(0);
+
+  await page.getByRole("link", { name: "Pairwyse, Ada" }).click();
+  await expect(page.getByRole("button", { name: "Join the two records" })).toBeVisible();
 });

@@ -10,6 +10,7 @@ import { identityOf } from "#app/patients/identity-of.ts";
 import { KnownOfPatient } from "#app/patients/known-of-patient.tsx";
 import styles from "#app/patients/patient.module.css";
 import { PatientSteps } from "#app/patients/patient-steps.tsx";
+import { recordsMeant } from "#app/patients/records-meant.tsx";
 import { TubesTable } from "#app/patients/tubes-table.tsx";
 import { ActLinks } from "#app/record/act-links.tsx";
 import { patientForms } from "#app/record/offered.ts";
@@ -63,6 +64,7 @@ export default async function PatientPage({ params }: PatientPageProps): Promise
     );
   const nameOf = namesOfStaff(await api.staff.list());
   const names = titlesOf(state.tubes);
+  const meant = await recordsMeant({ api, person, patientId, state });
   return (
     <PageFrame
       frame={frame}
@@ -77,7 +79,7 @@ export default async function PatientPage({ params }: PatientPageProps): Promise
         </p>
       )}
       <TubesTable state={state} steps={steps} today={today} person={person} />
-      <PatientSteps {...{ state, steps, patientId, today, person }} />
+      <PatientSteps {...{ state, steps, patientId, today, person, meant }} />
       <div className={styles.acts}>
         <ActLinks
           forms={patientForms(state)}

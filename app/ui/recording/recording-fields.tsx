@@ -34,6 +34,7 @@ export function RecordingFields<V>(props: RecordingFieldsProps<V>): ReactNode {
         key={name}
         {...{ name, label, hint, choices, long }}
         echo={reading.echo}
+        doubt={reading.doubt}
         problem={refused ?? unreadable}
         control={{
           defaultValue: opening[name],
@@ -43,8 +44,9 @@ export function RecordingFields<V>(props: RecordingFieldsProps<V>): ReactNode {
       />
     );
   };
-  const shown = namesOf(fields).filter((name) => fields[name].detail !== true);
-  const folded = namesOf(fields).filter((name) => fields[name].detail === true);
+  const asked = namesOf(fields).filter((name) => texts[name] || (fields[name].belongs?.(texts) ?? true));
+  const shown = asked.filter((name) => fields[name].detail !== true);
+  const folded = asked.filter((name) => fields[name].detail === true);
   const used = folded.some(
     (name) => opening[name] !== (fields[name].initial ?? "") || problems.some((each) => each.field === name),
   );

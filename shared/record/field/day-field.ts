@@ -3,6 +3,7 @@ import { printDay } from "#shared/day/print-day.ts";
 import { readDay } from "#shared/day/read-day.ts";
 import { unread } from "#shared/errors/refusal.ts";
 import type { FieldWords } from "#shared/record/field/field-words.ts";
+import { passedDay } from "#shared/record/field/passed-day.ts";
 import type { FieldSpec } from "#shared/record/field-spec.ts";
 import type { FormContext } from "#shared/record/form.ts";
 
@@ -18,5 +19,6 @@ export const comingDayField = (
     read: (text) =>
       text.trim() === "" ? unread("text-missing", { what }) : readDay(text, { today, direction: "future" }),
     echo: printDay,
+    doubt: (day) => passedDay(day, today),
   };
 };

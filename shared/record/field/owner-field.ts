@@ -17,7 +17,12 @@ export function ownerField(words: FieldWords, staff: readonly StaffInForm[]): Fi
     ...ownerRoles.map((role) => ({ value: `${ANY} ${role}`, label: roleNames[role] })),
     ...staff.map(({ id, fullName, role }) => ({ value: id, label: `${fullName}, ${roleNames[role]}` })),
   ];
-  const { read, echo: _label, ...shown } = choiceField({ ...words, what: "who does it" }, choices);
+  const {
+    read,
+    echo: _label,
+    doubt: _asks,
+    ...shown
+  } = choiceField({ ...words, what: "who does it" }, choices);
   return {
     ...shown,
     read: (text): Parsed<TypedOwner> => {

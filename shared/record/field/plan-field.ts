@@ -1,6 +1,7 @@
 import { readDay } from "#shared/day/read-day.ts";
 import { type Parsed, parsed, unread } from "#shared/errors/refusal.ts";
 import type { FieldWords } from "#shared/record/field/field-words.ts";
+import { passedDay } from "#shared/record/field/passed-day.ts";
 import type { FieldSpec } from "#shared/record/field-spec.ts";
 import type { FormContext } from "#shared/record/form.ts";
 import { LINE_LIMIT } from "#shared/tube/entry-limits.ts";
@@ -59,4 +60,5 @@ export const planField = (words: FieldWords, context: FormContext): FieldSpec<Op
   ...words,
   read: (text) => readPlan(text, context),
   echo: (plan) => (plan === null ? "As the protocol's row" : printPlan(plan)),
+  doubt: (plan) => passedDay(plan?.by ?? null, context.today),
 });

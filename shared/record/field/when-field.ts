@@ -2,6 +2,7 @@ import { printWhen } from "#shared/day/print-day.ts";
 import { readWhenAt, type WhenAt } from "#shared/day/read-when-at.ts";
 import { parsed } from "#shared/errors/refusal.ts";
 import type { FieldWords } from "#shared/record/field/field-words.ts";
+import { lastYearsDay } from "#shared/record/field/last-years-day.ts";
 import type { FieldSpec } from "#shared/record/field-spec.ts";
 import type { FormContext } from "#shared/record/form.ts";
 
@@ -17,6 +18,7 @@ export const whenField = (words: FieldWords, context: FormContext): FieldSpec<Wh
   ...words,
   read: (text) => readWhenAt(text, context),
   echo: printWhenAt,
+  doubt: (_at, text) => lastYearsDay(text, context),
 });
 
 /** A date that may be left blank, which says nothing. */
@@ -27,4 +29,5 @@ export const optionalWhenField = (
   ...words,
   read: (text) => (text.trim() === "" ? parsed(undefined) : readWhenAt(text, context)),
   echo: (at) => (at === undefined ? "" : printWhenAt(at)),
+  doubt: (at, text) => (at === undefined ? null : lastYearsDay(text, context)),
 });

@@ -5,6 +5,7 @@ import { type Parsed, parsed, type Refusal } from "#shared/errors/refusal.ts";
 import { type Leak, leaks, type MeasuredBy, measuredBy, type Reading } from "#shared/output/reading.ts";
 import { choiceField, choicesOf, flagField } from "#shared/record/field/choice-field.ts";
 import { fluidsField } from "#shared/record/field/fluids-field.ts";
+import { lastYearsDay } from "#shared/record/field/last-years-day.ts";
 import { lineField } from "#shared/record/field/text-field.ts";
 import { drainedField, flushField } from "#shared/record/field/volume-field.ts";
 import { wordsField } from "#shared/record/field/words-field.ts";
@@ -28,6 +29,7 @@ const endField = (context: FormContext): FieldSpec<Instant> => ({
   hint: "now, 14:05, yesterday 23:50",
   read: (text) => readInstant(text, context),
   echo: (at) => printInstant(at, context.zone),
+  doubt: (_at, text) => lastYearsDay(text, context),
 });
 
 const startField = (context: FormContext): FieldSpec<Reading["from"]> => ({
@@ -37,6 +39,7 @@ const startField = (context: FormContext): FieldSpec<Reading["from"]> => ({
   read: (text): Parsed<Reading["from"]> =>
     text.trim() === "" ? parsed(SINCE_LAST) : readInstant(text, context),
   echo: (from) => (from === SINCE_LAST ? "Since the last emptying" : printInstant(from, context.zone)),
+  doubt: (_from, text) => lastYearsDay(text, context),
 });
 
 const bases = [

@@ -2,7 +2,7 @@ import { choiceField, choicesOf } from "#shared/record/field/choice-field.ts";
 import { sideField } from "#shared/record/field/side-field.ts";
 import { filledField, lineField } from "#shared/record/field/text-field.ts";
 import { whenField } from "#shared/record/field/when-field.ts";
-import type { FieldSpec } from "#shared/record/field-spec.ts";
+import type { FieldSpec, Texts } from "#shared/record/field-spec.ts";
 import { type EntryOf, type FormContext, form, type NumberedTube } from "#shared/record/form.ts";
 import type { Fact } from "#shared/tube/certainty.ts";
 import { NOTE_LIMIT } from "#shared/tube/entry-limits.ts";
@@ -17,7 +17,10 @@ export const reconcileAskForm = form({
   fields: (context: FormContext) => ({
     about: aboutField(),
     says: filledField(
-      { label: "What they say", hint: "the report says right, the record left" },
+      {
+        label: "What they say",
+        hint: "the report says right, the record left; the number of the other record",
+      },
       "what they say",
       NOTE_LIMIT,
     ),
@@ -33,12 +36,24 @@ export const reconcileAskForm = form({
 
 const nameOf = ({ number }: NumberedTube): string => `side${number}`;
 
+/** Sides are in question only where they are what does not agree. */
+const asksSides = (texts: Texts): boolean => {
+  const about = aboutField().read(texts.about ?? "");
+  return about.ok && about.value === "sides";
+};
+
 /** The side of each tube that has one to find; blank leaves it as it stands. */
 const sideFields = (tubes: readonly NumberedTube[]): Record<string, FieldSpec<Fact<Side> | undefined>> =>
   Object.fromEntries(
     tubes.map((tube) => [
       nameOf(tube),
-      sideField({ label: `Side of tube ${tube.number}: ${tubeTitle(tube)}`, hint: "blank: as it stands" }),
+      {
+        ...sideField({
+          label: `Side of tube ${tube.number}: ${tubeTitle(tube)}`,
+          hint: "blank: as it stands",
+        }),
+        belongs: asksSides,
+      },
     ]),
   );
 

@@ -38,7 +38,13 @@ describe("a conversion", () => {
 
   it("carries an unknown side as unknown", () => {
     const unsided = formContext({
-      tube: { id: "tube-1", kind: "nephrostomy", side: { certainty: "unknown" }, concerns: [] },
+      tube: {
+        id: "tube-1",
+        kind: "nephrostomy",
+        side: { certainty: "unknown" },
+        concerns: [],
+        inSince: null,
+      },
     });
     expect(conversionForm.read({ kind: "jj", size: "6 f" }, unsided)).toMatchObject({
       ok: true,

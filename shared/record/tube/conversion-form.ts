@@ -4,6 +4,7 @@ import { planField } from "#shared/record/field/plan-field.ts";
 import { sideField } from "#shared/record/field/side-field.ts";
 import { whenField } from "#shared/record/field/when-field.ts";
 import { type EntryOf, type FormContext, form } from "#shared/record/form.ts";
+import { notBeforeTube } from "#shared/record/not-before-tube.ts";
 import { SIZE_HINT } from "#shared/record/tube/fact-fields.ts";
 import { openingDetails, openingOf, openingRefusals } from "#shared/record/tube/opening-fields.ts";
 
@@ -23,7 +24,10 @@ export const conversionForm = form({
     side: sideField({ label: "Side", hint: "blank: as before", detail: true }),
     ...openingDetails(),
   }),
-  check: (values, context) => openingRefusals(carried(values, context)),
+  check: (values, context) => [
+    ...openingRefusals(carried(values, context)),
+    ...notBeforeTube("plan", values.plan?.by ?? null, values.when.when.earliest),
+  ],
   entry: (values, context): EntryOf<"converted"> => ({
     kind: "converted",
     ...values.when,

@@ -158,7 +158,13 @@ describe("what these forms refuse", () => {
 });
 
 it("opens a check with the concerns that stand, so that leaving one out is a finding", () => {
-  const tube = { id: "tube-1", kind: "nephrostomy", side: yes as never, concerns: ["crusted"] } as const;
+  const tube = {
+    id: "tube-1",
+    kind: "nephrostomy",
+    side: yes as never,
+    concerns: ["crusted"],
+    inSince: null,
+  } as const;
   const crusted = formContext({ tube });
   const kept = eventForms.checked.read({}, crusted);
   expect(kept).toMatchObject({ entry: { payload: { concerns: ["crusted"] } } });

@@ -8,6 +8,7 @@ import { lineField } from "#shared/record/field/text-field.ts";
 import { optionalWhenField, whenField } from "#shared/record/field/when-field.ts";
 import type { FieldSpec } from "#shared/record/field-spec.ts";
 import { type EntryOf, type FormContext, form } from "#shared/record/form.ts";
+import { notBeforeTube } from "#shared/record/not-before-tube.ts";
 import { SIZE_HINT } from "#shared/record/tube/fact-fields.ts";
 import { openingDetails, openingOf, openingRefusals } from "#shared/record/tube/opening-fields.ts";
 
@@ -48,8 +49,9 @@ export const openingForm = form({
     ...openingDetails(),
   }),
   check: (values) => {
-    const { from, tractSince, when } = values;
-    const refusals = [...openingRefusals(values)];
+    const { from, tractSince, when, plan } = values;
+    const since = (tractSince ?? when).when.earliest;
+    const refusals = [...openingRefusals(values), ...notBeforeTube("plan", plan?.by ?? null, since)];
     if (tractSince === undefined) return refusals;
     if (from === null)
       refusals.push({

@@ -5,8 +5,10 @@ import { onDay } from "#shared/day/when.ts";
 import { parsed } from "#shared/errors/refusal.ts";
 import { kindField } from "#shared/record/field/kind-field.ts";
 import { optionalLengthField } from "#shared/record/field/length-field.ts";
+import { passedDay } from "#shared/record/field/passed-day.ts";
 import type { FieldSpec } from "#shared/record/field-spec.ts";
 import { type EntryOf, type FormContext, form } from "#shared/record/form.ts";
+import { notBeforeTube } from "#shared/record/not-before-tube.ts";
 import { SIZE_HINT } from "#shared/record/tube/fact-fields.ts";
 import { unknownFact } from "#shared/tube/certainty.ts";
 import { kindOf } from "#shared/tube/kind/kinds.ts";
@@ -16,6 +18,7 @@ const plannedDayField = ({ today }: FormContext): FieldSpec<Day | null> => ({
   hint: "30 oct, +14; blank if no day is set",
   read: (text) => (text.trim() === "" ? parsed(null) : readDay(text, { today, direction: "future" })),
   echo: (day) => (day === null ? "" : printDay(day)),
+  doubt: (day) => passedDay(day, today),
 });
 
 /** Plan the exchange: the tube to come and the wire it goes in over. `seen` is filled by who computes the passage. */
@@ -33,6 +36,7 @@ export const plannedExchangeForm = form({
       ...(context.tube !== null && { initial: kindOf(context.tube.kind).name }),
     }),
   }),
+  check: ({ on }, { tube }) => notBeforeTube("on", on, tube?.inSince ?? null),
   entry: ({ on, wire, size, takes, kind }, { today }): EntryOf<"exchange planned"> => ({
     kind: "exchange planned",
     when: onDay(today),

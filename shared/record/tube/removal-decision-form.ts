@@ -4,6 +4,7 @@ import { filledField, noteField } from "#shared/record/field/text-field.ts";
 import { whenField } from "#shared/record/field/when-field.ts";
 import { type EntryOf, type FormContext, form } from "#shared/record/form.ts";
 import { notBeforeDecided } from "#shared/record/not-before-decided.ts";
+import { notBeforeTube } from "#shared/record/not-before-tube.ts";
 
 /** Decide the removal: who does it, by when. It closes no other step. */
 export const removalDecisionForm = form({
@@ -14,7 +15,10 @@ export const removalDecisionForm = form({
     reason: noteField({ label: "Reason" }),
     when: whenField({ label: "Decided on" }, context),
   }),
-  check: ({ by, when }) => notBeforeDecided("by", by, when),
+  check: ({ by, when }, { tube }) => {
+    const before = notBeforeTube("by", by, tube?.inSince ?? null);
+    return before.length > 0 ? before : notBeforeDecided("by", by, when);
+  },
   entry: ({ by, owner, decidedBy, reason, when }): EntryOf<"removal decided"> => ({
     kind: "removal decided",
     ...when,

@@ -5,6 +5,7 @@ import { lineField, noteField } from "#shared/record/field/text-field.ts";
 import { whenField } from "#shared/record/field/when-field.ts";
 import type { FieldSpec } from "#shared/record/field-spec.ts";
 import { type EntryOf, type FormContext, form } from "#shared/record/form.ts";
+import { notBeforeTube } from "#shared/record/not-before-tube.ts";
 import { factFields, factsOf, SIZE_HINT } from "#shared/record/tube/fact-fields.ts";
 import type { TubeFacts } from "#shared/tube/facts.ts";
 
@@ -42,6 +43,7 @@ const renewalForm = <K extends RenewalKind>(kind: K) =>
         note: noteField({ label: "Note", detail: true }),
       };
     },
+    check: ({ when, plan }) => notBeforeTube("plan", plan?.by ?? null, when.when.earliest),
     entry: ({ when, plan, elsewhere, difficult, note, ...typed }) => ({
       kind,
       ...when,

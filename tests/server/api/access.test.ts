@@ -17,6 +17,7 @@ const matrix: Record<string, string> = {
   "patient.correct": "NCPAL",
   "patient.find": "NCPAL",
   "patient.otherRecords": "NPAL",
+  "patient.recordsMeant": "NPAL",
   "patient.register": "NPAL",
   "patient.view": "NCPAL",
   "protocol.view": "NCPAL",

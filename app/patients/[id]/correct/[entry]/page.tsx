@@ -10,6 +10,7 @@ import { namesOfStaff } from "#app/staff/names-of-staff.ts";
 import { PageFrame } from "#app/ui/page-frame.tsx";
 import { may } from "#shared/access/may.ts";
 import { numberedTubes } from "#shared/record/numbered-tubes.ts";
+import { tubeInForm } from "#shared/record/tube-in-form.ts";
 import { tubeName } from "#shared/tube/name.ts";
 import { storySentence } from "#shared/words/events.ts";
 
@@ -56,7 +57,7 @@ export default async function CorrectPage({ params }: CorrectPageProps): Promise
         tubeId={tubeId}
         context={{
           ...(await api.record.beside()),
-          tube,
+          tube: tube === null ? null : tubeInForm(tube),
           tubes: numberedTubes(state.tubes),
           opens: { tubeId: "", number: 0 },
         }}

@@ -12,6 +12,7 @@ import { namesOfStaff } from "#app/staff/names-of-staff.ts";
 import { PageFrame } from "#app/ui/page-frame.tsx";
 import { passageRowsOf, tubeInPlace } from "#shared/fit/tube-in-place.ts";
 import { numberedTubes } from "#shared/record/numbered-tubes.ts";
+import { tubeInForm } from "#shared/record/tube-in-form.ts";
 import { tubeName } from "#shared/tube/name.ts";
 import { actLabels } from "#shared/words/acts.ts";
 
@@ -28,7 +29,6 @@ export default async function RecordTubePage({ params }: RecordTubePageProps): P
   const view = await orNotFound(api.tube.view({ tubeId }));
   const { tube, patient } = view;
   const nameOf = namesOfStaff(await api.staff.list());
-  const { id, side, concerns } = tube;
   const leaveTo = `/tubes/${tubeId}`;
   return (
     <PageFrame frame={frame} heading={actLabels[kind]} identity={identityOf(patient, tubeName(tube))}>
@@ -45,7 +45,7 @@ export default async function RecordTubePage({ params }: RecordTubePageProps): P
           tubeId={tubeId}
           context={{
             ...(await api.record.beside()),
-            tube: { id, kind: tube.kind, side, concerns },
+            tube: tubeInForm(tube),
             tubes: kind === "removed" ? numberedTubes(view.others) : [],
             opens: { tubeId: "", number: 0 },
           }}
