@@ -35,7 +35,7 @@ export function Field(props: FieldProps): ReactNode {
       <output className={styles.beside} htmlFor={id} id={`${id}-beside`}>
         {problem !== undefined && <span className={styles.problem}>{problem}</span>}
         {problem === undefined && echo !== undefined && <span className={styles.echo}>{echo}</span>}
-        {problem === undefined && doubt !== undefined && <span className={styles.doubt}> {doubt}</span>}
+        {problem === undefined && doubt !== undefined && <span className={styles.doubt}>{doubt}</span>}
       </output>
       {hint !== undefined && (
         <p className={styles.hint} id={`${id}-hint`}>
