@@ -49,7 +49,7 @@ describe("facts of the tube in place", () => {
     ["told", { certainty: "reported", value: "right" } as const, "left"],
     ["seen", confirmed<Side>("left"), "left"],
   ])("takes the side that was %s before", (_name, side, typed) => {
-    const tube = { id: "tube-1", kind: "nephrostomy" as const, side, concerns: [] };
+    const tube = { id: "tube-1", kind: "nephrostomy" as const, side, concerns: [], inSince: null };
     expect(factsForm.read({ side: typed }, formContext({ tube }))).toMatchObject({
       ok: true,
       entry: { payload: { facts: {}, side: { certainty: "confirmed", value: "left" } } },
@@ -65,7 +65,13 @@ describe("facts of the tube in place", () => {
     ["?", "side-stands"],
     ["not sided", "side-missing"],
   ])("of a side that was seen refuses %s: %s", (typed, code) => {
-    const tube = { id: "tube-1", kind: "nephrostomy" as const, side: confirmed<Side>("left"), concerns: [] };
+    const tube = {
+      id: "tube-1",
+      kind: "nephrostomy" as const,
+      side: confirmed<Side>("left"),
+      concerns: [],
+      inSince: null,
+    };
     expect(factsForm.read({ side: typed }, formContext({ tube }))).toMatchObject({
       ok: false,
       refusals: [{ code, field: "side" }],
