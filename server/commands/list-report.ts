@@ -58,11 +58,13 @@ export function standingLines(kept: KeptSheet, found: readonly Standing[]): read
   const coming = ofKind(found, "comes in");
   const patients = new Set(coming.map(({ read }) => JSON.stringify(read.details.identifiers[0]))).size;
   const above = ofKind(found, "said above");
+  const noTube = ofKind(found, "no tube");
   return [
     `${counted(found.length, "row")}:`,
     `  ${counted(coming.length, "tube")} of ${counted(patients, "patient")} to bring in`,
     `  ${counted(ofKind(found, "here already").length, "row")} brought in before`,
     `  ${counted(above.length, "row")} said above${above.map(({ row, above: by }) => `; row ${row} by row ${by}`).join("")}`,
+    ...noTube.map(({ row }) => `  Row ${row} left out: not a row of a tube`),
     `  ${counted(ofKind(found, "set aside").length, "row")} set aside`,
     ...asideLines(kept, found),
     ...coming.flatMap((standing) => besides(standing) ?? []),

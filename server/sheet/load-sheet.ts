@@ -4,6 +4,7 @@ import { DomainError, type Refusal } from "#shared/errors/refusal.ts";
 import { type Answers, answersSchema, columnRefusals } from "#shared/sheet/answers.ts";
 import { asksOrder, findOrder, type OrderFound, orderOf } from "#shared/sheet/date-order.ts";
 import { nameIsUnclear } from "#shared/sheet/name-cell.ts";
+import { isNoTube } from "#shared/sheet/no-tube.ts";
 import type { Reading } from "#shared/sheet/row-texts.ts";
 import { type Sheet, sheetSchema } from "#shared/sheet/sheet.ts";
 
@@ -51,8 +52,9 @@ export function readingOf(
   { sheet, answers }: Omit<KeptSheet, "id" | "fileName">,
   thisYear: number,
 ): SheetReading {
-  const order = findOrder(sheet, answers);
-  const row = unclearName(sheet, answers);
+  const tubes = { ...sheet, rows: sheet.rows.filter((line) => !isNoTube(line, answers)) };
+  const order = findOrder(tubes, answers);
+  const row = unclearName(tubes, answers);
   const nameAsked: readonly Refusal[] =
     row === null || answers.nameOrder !== null ? [] : [{ code: "name-order-asked", args: { row } }];
   return {

@@ -1,6 +1,7 @@
 import Papa from "papaparse";
 import { decodeSheet } from "#server/sheet/decode-sheet.ts";
 import { DomainError } from "#shared/errors/refusal.ts";
+import { withoutAside } from "#shared/sheet/aside-sheet.ts";
 import type { Encoding } from "#shared/sheet/encoding.ts";
 import { findHeadings, headingsIn } from "#shared/sheet/find-headings.ts";
 import type { Sheet, SheetLine } from "#shared/sheet/sheet.ts";
@@ -46,11 +47,11 @@ function parse(text: string): SheetLine[] {
 }
 
 /**
- * A file or a pasted block as a sheet. Throws a DomainError with the one sentence that says what is wrong with it: no text, a
+ * A file or a pasted block as a sheet; a file of rows set aside as the list that it came from. Throws a DomainError with the one sentence that says what is wrong with it: no text, a
  * quotation mark left open, no headings, too wide, too long, nothing in it.
  */
 export function readSheet(bytes: Uint8Array, encoding: Encoding | null): Sheet {
   const read = findHeadings(parse(decodeSheet(bytes, encoding)));
   if (!read.ok) throw new DomainError(read.refusal);
-  return read.value;
+  return withoutAside(read.value);
 }

@@ -2,6 +2,7 @@ import type { Database } from "#db/sqlite.ts";
 import { BYTE_ORDER_MARK, csvLine } from "#server/export/csv/csv-table.ts";
 import { type KeptSheet, loadSheet } from "#server/sheet/load-sheet.ts";
 import { standSheet } from "#server/sheet/stand-sheet.ts";
+import { asideHeadings } from "#shared/sheet/aside-sheet.ts";
 import type { RowRefusal } from "#shared/sheet/row-texts.ts";
 import type { SheetField } from "#shared/sheet/sheet-fields.ts";
 import type { Standing } from "#shared/sheet/stand.ts";
@@ -44,7 +45,7 @@ const told = ({ heading, sentence }: SetAsideRow["reasons"][number]): string =>
 
 /**
  * The rows set aside as CSV (RFC 4180, UTF-8 with its mark): the list's own columns, the row and what to mend. Mended in the
- * spreadsheet it can be brought in as it is. What a spreadsheet would take for a formula is guarded.
+ * spreadsheet it can be brought in as it is. What a spreadsheet would take for a formula is guarded, and reading takes the guard off.
  */
 export function setAsideFile({
   headings,
@@ -53,7 +54,7 @@ export function setAsideFile({
   headings: readonly string[];
   rows: readonly SetAsideRow[];
 }): string {
-  const fields = [...headings, "row in the list", "what to mend"];
+  const fields = [...headings, ...asideHeadings];
   const lines = rows.map(({ row, cells, reasons }) => [...cells, String(row), reasons.map(told).join(" ")]);
   return BYTE_ORDER_MARK + [fields, ...lines].map(csvLine).join("");
 }

@@ -46,6 +46,7 @@ export async function viewSheet(db: Database, { sheetId, page }: { sheetId: stri
     },
     here: ofKind(found, "here already").map(({ row }) => row),
     above: ofKind(found, "said above").map(({ row, above }) => ({ row, above })),
+    noTube: ofKind(found, "no tube").map(({ row }) => row),
     aside: setAsideRows(kept, aside).slice(0, SHOWN),
     coming: coming.slice(from, from + SHOWN).map((standing) => previewRow(db, standing)),
     pages: { page, last: Math.max(0, Math.ceil(coming.length / SHOWN) - 1) },

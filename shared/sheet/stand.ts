@@ -3,6 +3,7 @@ import { birthField } from "#shared/record/field/birth-field.ts";
 import type { Texts } from "#shared/record/field-spec.ts";
 import type { FormContext, NumberedTube } from "#shared/record/form.ts";
 import { nameKey } from "#shared/sheet/names-alike.ts";
+import { isNoTube } from "#shared/sheet/no-tube.ts";
 import { markOf, type ReadRow, readRow } from "#shared/sheet/read-row.ts";
 import { type Reading, type RowRefusal, type RowTexts, rowTexts } from "#shared/sheet/row-texts.ts";
 import type { SheetLine } from "#shared/sheet/sheet.ts";
@@ -48,6 +49,8 @@ export type Standing = { readonly row: number } & (
     }
   | { readonly stands: "here already" }
   | { readonly stands: "said above"; readonly above: number }
+  /** A total, a page number: left out, and said. */
+  | { readonly stands: "no tube" }
   | { readonly stands: "set aside"; readonly refusals: readonly RowRefusal[] }
 );
 
@@ -199,8 +202,8 @@ export type StandBeside = {
 };
 
 /**
- * How each row of a list will stand: brought in, here already, said by a row above, or set aside with every reason. Rows of one number
- * are one patient. A generator, so that whoever waits can be told how far it is: it yields one row at a time, in the list's order.
+ * How each row of a list will stand: brought in, here already, said by a row above, no tube at all, or set aside with every reason. Rows
+ * of one number are one patient. A generator, so that whoever waits can be told how far it is: it yields one row at a time, in the list's order.
  */
 export function* standings(lines: readonly SheetLine[], beside: StandBeside): Generator<Standing> {
   const { reading, context, here } = beside;
@@ -213,6 +216,10 @@ export function* standings(lines: readonly SheetLine[], beside: StandBeside): Ge
   const patients = new Map([...groups.values()].map((rows) => [rows, together(rows)] as const));
   const shared = new Set([...groups.values()].filter((rows) => isShared(rows, context)));
   for (const row of typed) {
+    if (isNoTube(row.line, reading.answers)) {
+      yield { row: row.line.row, stands: "no tube" };
+      continue;
+    }
     const rows = groupOf.get(row.line.row) ?? [row];
     if (shared.has(rows)) {
       const args = { rows: rows.map(({ line }) => line.row).join(", ") };

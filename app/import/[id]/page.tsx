@@ -59,7 +59,7 @@ const rowsIn = (rows: readonly number[]): string =>
   `${rows.length === 1 ? "row" : "rows"} ${rows.join(", ")}`;
 
 /** What becomes of all rows, in one sentence each. */
-function sums({ counts, here, above, repeated, rowCount }: ImportView): readonly string[] {
+function sums({ counts, here, above, noTube, repeated, rowCount }: ImportView): readonly string[] {
   const { coming, patients, aside } = counts;
   const said = [
     `Of ${rowCount} rows ${coming} come in, the tubes of ${patients} ${patients === 1 ? "patient" : "patients"}.`,
@@ -67,6 +67,7 @@ function sums({ counts, here, above, repeated, rowCount }: ImportView): readonly
     here.length > 0 && `${here.length} ${here.length === 1 ? "was" : "were"} brought in before.`,
     above.length > 0 &&
       `Said further up already: ${above.map(({ row, above: first }) => `row ${row} by row ${first}`).join(", ")}.`,
+    noTube.length > 0 && `Left out, not a row of a tube: ${rowsIn(noTube)}.`,
     repeated.length > 0 && `Headings repeated in ${rowsIn(repeated)} are passed over.`,
   ];
   return said.filter((line) => line !== false);

@@ -1,5 +1,6 @@
 import Papa from "papaparse";
 import type { Database } from "#db/sqlite.ts";
+import { RUNS_OR_GUARDED } from "#shared/sheet/guard.ts";
 
 type Cell = string | number;
 
@@ -12,12 +13,9 @@ export type CsvTable<Row> = {
 /** Spreadsheets take UTF-8 for something older without it. */
 export const BYTE_ORDER_MARK = "\u{feff}";
 
-/** What a spreadsheet would run, also where more lines follow: the library's own pattern ends at the first. */
-const formula = /^[=+\-@\t\r]/;
-
-/** One line by RFC 4180. */
+/** One line by RFC 4180. The pattern of what is guarded is ours: the library's own ends at the first line of a text. */
 export const csvLine = (cells: readonly Cell[]): string =>
-  `${Papa.unparse([cells], { newline: "\r\n", escapeFormulae: formula })}\r\n`;
+  `${Papa.unparse([cells], { newline: "\r\n", escapeFormulae: RUNS_OR_GUARDED })}\r\n`;
 
 /** The lines of the table by RFC 4180, its heads first. Text that a spreadsheet would run gets an apostrophe before it. */
 export function* csvLines<Row>({ columns, rows }: CsvTable<Row>, db: Database): Generator<string> {

@@ -41,7 +41,16 @@ function rowsOf(db: Database, part: ExportPart): Record<string, string>[] {
 describe("a table for a spreadsheet", () => {
   const table = {
     columns: { text: (row: string | number) => row, same: String },
-    rows: (): readonly (string | number)[] => ['a "b", c', "two\nlines", "=1+1", "=1\n+1", "@x", -10, 0],
+    rows: (): readonly (string | number)[] => [
+      'a "b", c',
+      "two\nlines",
+      "=1+1",
+      "=1\n+1",
+      "@x",
+      "'=1",
+      -10,
+      0,
+    ],
   };
 
   it("is UTF-8 with its mark, its lines end in CRLF, and cells are quoted where they must be (RFC 4180)", () => {
@@ -60,6 +69,7 @@ describe("a table for a spreadsheet", () => {
       '"\'=1+1","\'=1+1"\r\n',
       '"\'=1\n+1","\'=1\n+1"\r\n',
       '"\'@x","\'@x"\r\n',
+      "\"''=1\",\"''=1\"\r\n",
       '-10,"\'-10"\r\n',
       "0,0\r\n",
     ]);
