@@ -4,8 +4,9 @@ import { type KeptSheet, loadSheet } from "#server/sheet/load-sheet.ts";
 import { standSheet } from "#server/sheet/stand-sheet.ts";
 import { asideHeadings } from "#shared/sheet/aside-sheet.ts";
 import type { RowRefusal } from "#shared/sheet/row-texts.ts";
-import type { SheetField } from "#shared/sheet/sheet-fields.ts";
+import { labelOf, type SheetField } from "#shared/sheet/sheet-fields.ts";
 import type { Standing } from "#shared/sheet/stand.ts";
+import { modes, roles } from "#shared/tube/vocabulary.ts";
 import { refusalSentence } from "#shared/words/refusals.ts";
 
 type Aside = Extract<Standing, { stands: "set aside" }>;
@@ -25,10 +26,23 @@ function headingOf(
   return place < 0 ? null : (sheet.headings[place] ?? null);
 }
 
-const reasonOf = (kept: KeptSheet, { field, refusal }: RowRefusal) => ({
-  heading: headingOf(kept, field),
-  sentence: refusalSentence(refusal),
-});
+/** Fields that take only some words. */
+const someWords: Partial<Record<SheetField, readonly string[]>> = { role: roles, mode: modes };
+
+/** Where to type what is missing, and the words that are understood there; null where the sentence says enough. */
+function whereTo(field: SheetField | null, heading: string | null): string | null {
+  if (field === null) return null;
+  const words = someWords[field]?.join(", ");
+  if (heading === null)
+    return `Add a column "${labelOf(field)}"${words === undefined ? "" : ` with one of: ${words}`}.`;
+  return words === undefined ? null : `Type one of: ${words}.`;
+}
+
+function reasonOf(kept: KeptSheet, { field, refusal }: RowRefusal) {
+  const heading = headingOf(kept, field);
+  const sentence = [refusalSentence(refusal), whereTo(field, heading)].filter(Boolean).join(" ");
+  return { heading, sentence };
+}
 
 /** The rows that are set aside, as they were typed, each with everything that is to be mended. */
 export function setAsideRows(kept: KeptSheet, aside: readonly Aside[]): readonly SetAsideRow[] {

@@ -25,6 +25,9 @@ type Asked = {
   readonly refused: readonly RowRefusal[];
 };
 
+/** What the words of the kind may say of a tube beside it. */
+const inKind = ["side", "size", "retention"] as const;
+
 /** The column in which a field of the forms was typed. */
 function columnOf(
   field: string | undefined,
@@ -37,6 +40,8 @@ function columnOf(
   // Where nothing was exchanged, the placement is what began the catheter's clock.
   if (field === "when") return tube.when === tube.tractSince ? "placedOn" : "exchangedOn";
   if (field === "plan") return planColumn(columns, tube);
+  // "PCN L 8Fr pigtail" under the kind says what other lists have columns for.
+  if (inKind.some((name) => name === field) && !columns.includes(field ?? "")) return "kind";
   return sheetFields.find((name) => name === field) ?? null;
 }
 

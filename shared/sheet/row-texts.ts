@@ -7,7 +7,7 @@ import { heading } from "#shared/sheet/heading.ts";
 import { nameCell } from "#shared/sheet/name-cell.ts";
 import { plainCell, saysUnknown } from "#shared/sheet/plain-cell.ts";
 import type { SheetLine } from "#shared/sheet/sheet.ts";
-import { dateFields, type SheetField } from "#shared/sheet/sheet-fields.ts";
+import { dateFields, labelOf, type SheetField } from "#shared/sheet/sheet-fields.ts";
 import { type TubeWords, tubeWords } from "#shared/sheet/tube-words.ts";
 
 /** How a whole sheet is read: its headings, what was answered, and the order of dates that came of it. */
@@ -133,17 +133,30 @@ function datesOf(reader: RowReader, cells: Cells): Dates {
   return Object.fromEntries(entries) as Dates;
 }
 
+/** The headings of some fields as the list has them: "Next due" and "Review". */
+function headingsOf({ headings, answers }: Reading, fields: readonly SheetField[]): string {
+  const titles = fields.map((field) => `"${headings[answers.columns.indexOf(field)] ?? labelOf(field)}"`);
+  return titles.join(" and ");
+}
+
 /** What the list says is planned; two plans in one row are refused, for one would be lost. */
 function planText(reader: RowReader, cells: Cells, dates: Dates): string {
   const plans = [
-    known(cells.plan),
+    { field: "plan" as const, text: known(cells.plan) },
     ...(["exchange", "remove", "review"] as const).map((act) => {
-      const by = dates[`${act}By`];
-      return known(by) === "" ? "" : `${act} by ${by}`;
+      const field = `${act}By` as const;
+      const by = known(dates[field]);
+      return { field, text: by === "" ? "" : `${act} by ${by}` };
     }),
-  ].filter((text) => text !== "");
-  if (plans.length > 1) reader.refusals.push({ field: null, refusal: { code: "two-plans" } });
-  return plans[0] ?? "";
+  ].filter(({ text }) => text !== "");
+  if (plans.length > 1) {
+    const columns = headingsOf(
+      reader.reading,
+      plans.map(({ field }) => field),
+    );
+    reader.refusals.push({ field: null, refusal: { code: "two-plans", args: { columns } } });
+  }
+  return plans[0]?.text ?? "";
 }
 
 /** Where no exchange is dated, the placement began the catheter's clock; a placement dated beside it dates the tract. */

@@ -234,7 +234,8 @@ const sentences = {
     `The spreadsheet shows "${text}" and has lost digits of the number. Show the column as text and type it again.`,
   "two-sizes": ({ text }) => `"${text}" names two sizes. Type the size of the tube that is in.`,
   "two-tubes": ({ text }) => `"${text}" is more than one tube. Give each tube a row of its own.`,
-  "two-plans": () => "This row plans two things with a date. Keep the next one, and the other as a note.",
+  "two-plans": ({ columns }) =>
+    `${columns} plan two things for one tube. Keep the next one, and the other as a note.`,
   "cells-differ": ({ one, other }) =>
     `One column says "${one}", another "${other}". Find out which is right.`,
   "kind-not-said": ({ text }) =>

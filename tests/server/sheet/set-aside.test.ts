@@ -1,4 +1,5 @@
 import fc from "fast-check";
+import Papa from "papaparse";
 import { describe, expect, it } from "vitest";
 import type { Database } from "#db/sqlite.ts";
 import { loadSheet } from "#server/sheet/load-sheet.ts";
@@ -29,6 +30,55 @@ const cell = fc.oneof(
   fc.string(),
 );
 const told = { row: 7, reasons: [{ heading: "tube", sentence: "=It is to be mended." }] };
+
+/** What is said of the only row of a list. */
+async function saidOf(columns: string, row: string): Promise<string> {
+  using db = testDatabase();
+  const file = await asideOf(db, `${columns}\r\n"Brackenfold, Ottoline",004711,${row}`);
+  const [, line] = Papa.parse<string[]>(file).data;
+  return line?.at(-1) ?? "";
+}
+
+describe("what is to be mended names the column of the list, or the one to add", () => {
+  const someRoles = "collection, drains an organ, air and fluid, intermittent, internal, feeding, venting";
+
+  it("a kind without a usual role and mode", async () => {
+    const said = await saidOf("name,mrn,tube", "other tube");
+    expect(said).toContain(
+      `This kind has no usual role: choose the role. Add a column "Role" with one of: ${someRoles}, irrigation access.`,
+    );
+    expect(said).toContain(
+      'This kind has no usual mode: choose the mode. Add a column "Mode" with one of: to bag, to bulb,',
+    );
+  });
+
+  it("the same where there are such columns", async () => {
+    expect(await saidOf("name,mrn,tube,role,drains to", "other tube,,to bag")).toBe(
+      `role: This kind has no usual role: choose the role. Type one of: ${someRoles}, irrigation access.`,
+    );
+    expect(await saidOf("name,mrn,tube,role,drains to", "other tube,feeding,upwards")).toMatch(
+      /^drains to: "upwards" is not one of the choices here\. Type one of: to bag, /,
+    );
+  });
+
+  it("a size that stands beside the kind", async () => {
+    expect(await saidOf("name,mrn,tube", "PCN L 99 Fr")).toMatch(/^tube: /);
+  });
+
+  it("a plan made from a column of dates, and two of them", async () => {
+    const planned = "name,mrn,tube,next due,review";
+    expect(await saidOf(planned, "PCN L,someday,")).toMatch(/^next due: /);
+    expect(await saidOf(planned, "PCN L,14 jan 2027,15 jan 2027")).toBe(
+      '"next due" and "review" plan two things for one tube. Keep the next one, and the other as a note.',
+    );
+  });
+
+  it("the telephone of somebody without a name", async () => {
+    expect(await saidOf("name,mrn,tube,carer phone", "PCN L,555 0117")).toMatch(
+      /Add a column "Alternate contact"\.$/,
+    );
+  });
+});
 
 describe("the file of rows set aside, brought in again", () => {
   it("is the list that it came from, whatever stands in its cells", () => {
