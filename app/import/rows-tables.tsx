@@ -4,6 +4,7 @@ import { fullNameOf } from "#app/patients/identity-of.ts";
 import { DataTable } from "#app/ui/data-table.tsx";
 import { printBirth, printDay, printWhen } from "#shared/day/print-day.ts";
 import { printPlan } from "#shared/words/plan.ts";
+import { numberText, patientSays, tubeSays } from "#shared/words/row-preview.ts";
 import { standingBesideName, stepNames } from "#shared/words/steps.ts";
 import styles from "./import.module.css";
 
@@ -52,10 +53,9 @@ export function AsideTable({ view }: { readonly view: ImportView }): ReactNode {
   );
 }
 
-function besideWords({ patient, beside }: Coming): string {
+function besideWords({ beside }: Coming): string {
   const { besideRows, alikeRows, alikeHere } = beside;
   const said = [
-    patient.isHere && "has a record here already",
     besideRows.length > 0 && `other tubes in row ${besideRows.join(", ")}`,
     alikeRows.length > 0 && `same name and birth date as row ${alikeRows.join(", ")}: asked after`,
     alikeHere && alikeRows.length === 0 && "same name and birth date as another record here: asked after",
@@ -64,42 +64,67 @@ function besideWords({ patient, beside }: Coming): string {
 }
 
 const clockWords = ({ tube }: Coming): string => {
-  const since = printWhen(tube.since);
+  const since = [printWhen(tube.since), tube.time].filter(Boolean).join(", ");
   const tract = printWhen(tube.tractSince);
-  return tract === since ? since : `${since}; tract ${tract}`;
+  return tract === printWhen(tube.since) ? since : `${since}; tract ${tract}`;
 };
+
+type PatientCellProps = { readonly line: Coming; readonly issuer: string };
+
+function PatientCell({ line, issuer }: PatientCellProps): ReactNode {
+  const { patient } = line;
+  const [number] = patient.identifiers;
+  const beside = besideWords(line);
+  return (
+    <>
+      <bdi>{fullNameOf(patient)}</bdi>, {number !== undefined && numberText(number, issuer)},{" "}
+      {patient.birthOn === null ? "born ?" : printBirth(patient.birthOn)}
+      <div className={styles.soft}>
+        <bdi>
+          {patient.isHere
+            ? "has a record here already, which keeps its own telephones and contacts"
+            : patientSays(patient, issuer).join("; ")}
+        </bdi>
+      </div>
+      {beside !== "" && <div>{beside}</div>}
+    </>
+  );
+}
+
+function TubeCell({ tube: { name, opening } }: Pick<Coming, "tube">): ReactNode {
+  const says = tubeSays(opening);
+  return (
+    <>
+      {name}
+      {says.length > 0 && (
+        <div className={styles.soft}>
+          <bdi>{says.join("; ")}</bdi>
+        </div>
+      )}
+      {opening.note !== undefined && (
+        <div className={styles.note}>
+          <bdi>{opening.note}</bdi>
+        </div>
+      )}
+    </>
+  );
+}
 
 /** Every row that comes in, as it will stand. */
 export function ComingTable({ view }: { readonly view: ImportView }): ReactNode {
-  const { coming, today } = view;
+  const { coming, today, answers } = view;
   return (
     <DataTable
       caption="Coming in, as they will stand"
       columns={[
         { head: "Row", cell: ({ row }) => row },
-        {
-          head: "Patient",
-          cell: (line) => (
-            <>
-              <bdi>{fullNameOf(line.patient)}</bdi>, {line.patient.number},{" "}
-              {line.patient.birthOn === null ? "born ?" : printBirth(line.patient.birthOn)}
-              {besideWords(line) !== "" && <div className={styles.soft}>{besideWords(line)}</div>}
-            </>
-          ),
-        },
-        {
-          head: "Tube",
-          cell: ({ tube }) => (
-            <>
-              {tube.name}
-              {tube.note !== null && <div className={styles.soft}>{tube.note}</div>}
-            </>
-          ),
-        },
+        { head: "Patient", cell: (line) => <PatientCell line={line} issuer={answers.issuer} /> },
+        { head: "Tube", cell: ({ tube }) => <TubeCell tube={tube} /> },
         { head: "In since", cell: clockWords },
         {
           head: "Plan",
-          cell: ({ tube }) => (tube.plan === null ? "the protocol's row" : printPlan(tube.plan)),
+          cell: ({ tube: { opening } }) =>
+            opening.plan === null ? "the protocol's row" : printPlan(opening.plan),
         },
         {
           head: "First step",

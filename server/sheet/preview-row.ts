@@ -13,7 +13,7 @@ import { tubeName } from "#shared/tube/name.ts";
 
 type Coming = Extract<Standing, { stands: "comes in" }>;
 
-/** A row as it will stand: its patient, its tube by name, its clocks, and the first of its open steps. Nothing is written. */
+/** A row as it will stand: everything of its patient and its tube, and the first of its open steps. Nothing is written. */
 export function previewRow(db: Database, { row, read, here, besideRows, alikeRows, alikeHere }: Coming) {
   const { details, tube } = read;
   const at = now(db);
@@ -27,22 +27,15 @@ export function previewRow(db: Database, { row, read, here, besideRows, alikeRow
   const [opened] = state.tubes;
   if (opened === undefined) throw new Error("an opening opened nothing");
   const [step] = openSteps(state, booksOf(db, details.birthOn));
-  const [number] = details.identifiers;
   return {
     row,
-    patient: {
-      familyName: details.familyName,
-      givenName: details.givenName,
-      birthOn: details.birthOn,
-      number: number?.value ?? "",
-      isHere: here !== null,
-    },
+    patient: { ...details, isHere: here !== null },
     tube: {
       name: tubeName(opened),
       since: opened.catheter.since,
+      time,
       tractSince: opened.tract.since,
-      plan: payload.plan,
-      note: payload.note ?? null,
+      opening: payload,
     },
     step: step ?? null,
     beside: { besideRows, alikeRows, alikeHere },

@@ -6,7 +6,7 @@ import { asideHeadings } from "#shared/sheet/aside-sheet.ts";
 import type { RowRefusal } from "#shared/sheet/row-texts.ts";
 import { labelOf, type SheetField } from "#shared/sheet/sheet-fields.ts";
 import type { Standing } from "#shared/sheet/stand.ts";
-import { modes, roles } from "#shared/tube/vocabulary.ts";
+import { modes, retentions, roles } from "#shared/tube/vocabulary.ts";
 import { refusalSentence } from "#shared/words/refusals.ts";
 
 type Aside = Extract<Standing, { stands: "set aside" }>;
@@ -27,7 +27,11 @@ function headingOf(
 }
 
 /** Fields that take only some words. */
-const someWords: Partial<Record<SheetField, readonly string[]>> = { role: roles, mode: modes };
+const someWords: Partial<Record<SheetField, readonly string[]>> = {
+  role: roles,
+  mode: modes,
+  retention: retentions,
+};
 
 /** Where to type what is missing, and the words that are understood there; null where the sentence says enough. */
 function whereTo(field: SheetField | null, heading: string | null): string | null {

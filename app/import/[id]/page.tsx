@@ -11,6 +11,7 @@ import { NotForYou } from "#app/record/not-for-you.tsx";
 import { PageFrame } from "#app/ui/page-frame.tsx";
 import { may } from "#shared/access/may.ts";
 import { refusalSentence } from "#shared/words/refusals.ts";
+import { unsaidSentence } from "#shared/words/row-preview.ts";
 
 export const metadata: Metadata = { title: "How will these rows stand? - Dwellbook" };
 
@@ -90,6 +91,7 @@ function Rows({ view, sheetId }: { readonly view: ImportView; readonly sheetId: 
         </section>
       )}
       <section>
+        {view.counts.coming > 0 && <p className={styles.unsaid}>{unsaidSentence(view.answers.issuer)}</p>}
         <ComingTable view={view} />
         <Pages view={view} />
       </section>
