@@ -8,31 +8,47 @@ import { newActId } from "#app/ui/recording/act-id.ts";
 import { sendAct } from "#app/ui/recording/send-act.ts";
 import { unsavedSentence } from "#app/ui/recording/unsaved-sentence.ts";
 import { UndoNotice } from "#app/ui/undo-notice.tsx";
+import { ASKED_EVERY_MS, type Progress, SAID_FROM_S, writingSentence } from "#shared/sheet/progress.ts";
 import styles from "./import.module.css";
 
 type BringInProps = { readonly sheetId: string; readonly tubes: number; readonly rows: number };
 
 type Done = Awaited<ReturnType<typeof api.sheet.bringIn.mutate>>;
 
-const EVERY_MS = 500;
-
 const tubesIn = (count: number): string => `${count} ${count === 1 ? "tube" : "tubes"}`;
 const patientsIn = (count: number): string => `${count} ${count === 1 ? "patient" : "patients"}`;
 
-/** How many rows have been read so far, asked now and then while the list is brought in. */
-function useProgress(sheetId: string, isWorking: boolean): number {
-  const [done, setDone] = useState(0);
+const BEGUN: Progress = { read: 0, writesForS: null };
+
+/** How far it is, asked now and then while the list is brought in. While rows are written no answer comes: the last one stands. */
+function useProgress(sheetId: string, isWorking: boolean): Progress {
+  const [progress, setProgress] = useState(BEGUN);
   useEffect(() => {
     if (!isWorking) return;
+    setProgress(BEGUN);
     const asked = setInterval(() => {
       void api.sheet.progress.query({ sheetId }).then(
-        (rows) => setDone((before) => Math.max(before, rows ?? 0)),
+        (told) => setProgress((before) => told ?? before),
         () => {},
       );
-    }, EVERY_MS);
+    }, ASKED_EVERY_MS);
     return () => clearInterval(asked);
   }, [sheetId, isWorking]);
-  return done;
+  return progress;
+}
+
+function ProgressLine({ read, writesForS, rows }: Progress & { readonly rows: number }): ReactNode {
+  if (writesForS !== null && writesForS >= SAID_FROM_S)
+    return (
+      <label>
+        <progress /> {writingSentence(writesForS)}
+      </label>
+    );
+  return (
+    <label>
+      <progress max={rows} value={read} /> {read} of {rows} rows read
+    </label>
+  );
 }
 
 const UNANSWERED = "No answer came from the server. Press again: the list is brought in only once.";
@@ -45,7 +61,7 @@ export function BringIn({ sheetId, tubes, rows }: BringInProps): ReactNode {
   const [isWorking, setWorking] = useState(false);
   const [done, setDone] = useState<Done | null>(null);
   const [problem, setProblem] = useState<string | null>(null);
-  const read = useProgress(sheetId, isWorking);
+  const progress = useProgress(sheetId, isWorking);
 
   const press = async (): Promise<void> => {
     setWorking(true);
@@ -74,11 +90,7 @@ export function BringIn({ sheetId, tubes, rows }: BringInProps): ReactNode {
       <button type="submit" disabled={isWorking} onClick={() => void press()}>
         Bring in {tubesIn(tubes)}
       </button>
-      {isWorking && (
-        <label>
-          <progress max={rows} value={read} /> {read} of {rows} rows read
-        </label>
-      )}
+      {isWorking && <ProgressLine {...progress} rows={rows} />}
       {!isWorking && problem === null && <span>All of them in one act, which can be taken back as one.</span>}
       {problem !== null && (
         <NoticeLine>

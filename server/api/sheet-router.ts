@@ -42,5 +42,5 @@ export const sheetRouter = router({
   drop: writing.input(ofSheet).mutation(({ ctx, input }) => dropSheet(ctx.db, input.sheetId)),
   bringIn: writing
     .input(ofSheet.extend({ actId: id }))
-    .mutation(({ ctx, input }) => withProgress(input.sheetId, (told) => bringIn(ctx, input, told))),
+    .mutation(({ ctx, input }) => withProgress(input.sheetId, (telling) => bringIn(ctx, input, telling))),
 });

@@ -22,6 +22,7 @@ import { sheetReading, standSheet } from "#server/sheet/stand-sheet.ts";
 import { accountNamed } from "#server/staff/set-password.ts";
 import { may } from "#shared/access/may.ts";
 import { DomainError } from "#shared/errors/refusal.ts";
+import { SAID_FROM_S, writingSentence } from "#shared/sheet/progress.ts";
 import type { Standing } from "#shared/sheet/stand.ts";
 
 export type BringingList = {
@@ -37,6 +38,11 @@ const telling = (doing: string, rows: number) => (done: number) => {
   if (done % TOLD_EVERY === 0)
     console.error(`${doing}: ${done.toLocaleString("en-US")} of ${counted(rows, "row")}`);
 };
+
+/** Nothing can be said while all rows are written in one act, so what takes a while is said before. */
+function sayWriting(seconds: number): void {
+  if (seconds >= SAID_FROM_S) console.error(writingSentence(seconds));
+}
 
 function whoBrings(db: Database, by: string | null): StaffRow {
   if (by === null)
@@ -89,7 +95,7 @@ async function bringShown({ db, staff, bytes, kept, found }: Shown, { file, opti
     const brought = { fileName: kept.fileName, bytes, encoding: options.encoding };
     const { sheetId } = keepSheet({ db, staff }, brought);
     answerSheet({ db, staff }, { sheetId, answers: kept.answers });
-    const told = telling("Brought in", found.length);
+    const told = { read: telling("Read again", found.length), writing: sayWriting };
     const { tubes, patients } = await bringIn({ db, staff }, { actId: newId(), sheetId }, told);
     dropSheet(db, sheetId);
     isDone = true;

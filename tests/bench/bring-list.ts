@@ -83,7 +83,7 @@ async function bring(db: Database, rows: number): Promise<{ seconds: number; sil
   const { answers } = loadSheet(db, sheetId);
   answerSheet({ db, staff }, { sheetId, answers: { ...answers, dateOrder: "day first" } });
   await standSheet(db, loadSheet(db, sheetId), told);
-  const brought = await bringIn({ db, staff }, { actId: newId(), sheetId }, told);
+  const brought = await bringIn({ db, staff }, { actId: newId(), sheetId }, { read: told, writing: told });
   if (brought.tubes !== rows) throw new Error(`${brought.tubes} of ${rows} rows came in`);
   return { seconds: (performance.now() - began) / 1000, silentMs: longestMs() };
 }

@@ -10,12 +10,13 @@ import { expect, expectOnly, test } from "#tests/e2e/support/test.ts";
 /** A small list with what makes a list untidy: a title, an order of dates to ask, a row to mend, one patient in two rows. */
 const list = (run: string): string =>
   [
-    "Our drains;;;;;",
-    "Name;DOB;MRN;Tube;Fr;Date placed",
-    `Oakwhistle, Marigold;3/4/51;${run}1;PCN L pigtail;8;3/4/26`,
-    `Oakwhistle, Marigold;;${run}1;PCN R;8;5/6/26`,
-    `Thornwick, Barnaby;?;${run}2;perc chole;;n/k`,
-    `Quenchley, Ivo;9/9/1970;${run}3;widget;8/10F;2/3/26`,
+    "Our drains;;;;;;;",
+    "Name;DOB;MRN;Tube;Fr;Date placed;Phone;Placed at",
+    `Oakwhistle, Marigold;3/4/51;${run}1;PCN L pigtail;8;3/4/26;555 0117;Saltmarsh Infirmary`,
+    `Oakwhistle, Marigold;;${run}1;PCN R;8;5/6/26;;`,
+    `Thornwick, Barnaby;?;${run}2;perc chole;;n/k;;`,
+    `Quenchley, Ivo;9/9/1970;${run}3;widget;8/10F;2/3/26;+44 555 0118;`,
+    "Total;;;4;;;;",
   ].join("\r\n");
 
 test.use({ role: "nurse" });
@@ -39,10 +40,14 @@ test("a nurse brings in a list: asked once, shown row by row, brought in, taken 
   await page.getByRole("button", { name: "Read the rows so" }).click();
 
   await expect(
-    page.getByText("Of 4 rows 3 come in, the tubes of 2 patients. 1 is set aside until mended."),
+    page.getByText(
+      "Of 5 rows 3 come in, the tubes of 2 patients. 1 is set aside until mended. Left out, not a row of a tube: row 7.",
+    ),
   ).toBeVisible();
   const left = page.getByRole("row", { name: /Left nephrostomy, 8 F, locking loop/ });
   await expect(left).toContainText("Fri 3 Apr 2026");
+  await expect(left).toContainText("telephone 555 0117");
+  await expect(left).toContainText("from Saltmarsh Infirmary");
   await expect(page.getByRole("row", { name: /Cholecystostomy, size unknown/ })).toContainText(
     "Assess the date",
   );
@@ -61,8 +66,9 @@ test("a nurse brings in a list: asked once, shown row by row, brought in, taken 
   await page.getByRole("link", { name: "Save the rows set aside" }).click();
   const rows = readFileSync(await (await saved).path(), "utf8");
   expect(rows).toMatch(
-    /^\u{feff}Name,DOB,MRN,Tube,Fr,Date placed,row in the list,what to mend\r\n"?Quenchley/u,
+    /^\u{feff}Name,DOB,MRN,Tube,Fr,Date placed,Phone,Placed at,row in the list,what to mend\r\n"?Quenchley/u,
   );
+  expect(rows).toContain(`"'+44 555 0118"`);
 
   await page.getByRole("button", { name: "Bring in 3 tubes" }).click();
   await expect(page.getByText("3 tubes of 2 patients brought in.")).toBeVisible();
@@ -71,6 +77,17 @@ test("a nurse brings in a list: asked once, shown row by row, brought in, taken 
   await expect(page.getByText("Undone: 3 tubes of 2 patients brought in.")).toBeVisible();
   await page.goto("/import");
   await expect(page.getByRole("row", { name: /our drains\.csv.*taken back/ })).toBeVisible();
+
+  await page.getByLabel("File", { exact: true }).setInputFiles({
+    name: "mended.csv",
+    mimeType: "text/csv",
+    buffer: Buffer.from(rows.replace("widget", "PCN L").replace("8/10F", "8F")),
+  });
+  await page.getByRole("button", { name: "Read the list" }).click();
+  await page.getByLabel("First in a date").selectOption("day first");
+  await page.getByRole("button", { name: "Read the rows so" }).click();
+  await expect(page.getByRole("row", { name: /^2 Quenchley/ })).toContainText("telephone +44 555 0118");
+  await expect(page.getByLabel(/^What the column/)).toHaveCount(8);
 });
 
 test("pasted rows are read, and columns matched once are remembered", async ({ page }) => {

@@ -156,10 +156,11 @@ describe("npm run import with a clinic's own list", { timeout: 120_000 }, () => 
     );
     const env = await clinicWith(folder, ["name,mrn,tube,French,placed", ...rows].join("\n"));
     const { code, stderr } = await runCommand("import", env, "list.csv", ...by, "--yes");
-    expect({ code, stderr }).toEqual({
-      code: 0,
-      stderr: "Read: 500 of 600 rows\nBrought in: 500 of 600 rows\n",
-    });
+    expect(code).toBe(0);
+    // Whether the last line is said hangs on how fast the machine is.
+    expect(stderr).toMatch(
+      /^Read: 500 of 600 rows\nRead again: 500 of 600 rows\n(?:Writing all rows in one act; this takes about \d+ seconds\.\n)?$/,
+    );
     expect(rowsIn(folder).tubes).toBe(600);
   });
 
