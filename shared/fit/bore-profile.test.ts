@@ -2,15 +2,19 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { boreProfile } from "#shared/fit/bore-profile.ts";
 import type { TubeInside } from "#shared/fit/inside.ts";
-import type { Passage } from "#shared/fit/passage.ts";
+import { type Passage, wireOf } from "#shared/fit/passage.ts";
 import { lengthOf } from "#shared/size/exact-length.ts";
 import { confirmed, unknownFact } from "#shared/tube/certainty.ts";
 import { blank, bore, inch, someFact, someLength, somePassage } from "#tests/factories/tube-inside.ts";
 
 const eightFrench = confirmed(lengthOf(8, "F"));
-const rows = { clearance: inch(0), boreTolerance: undefined };
+const rows = {
+  clearance: inch(0),
+  boreTolerance: undefined,
+  outsideTolerance: { wire: inch(0), device: undefined },
+};
 const through = (wire: number, inside: Partial<TubeInside>): Passage => ({
-  wire: confirmed(inch(wire)),
+  goes: wireOf(confirmed(inch(wire))),
   inside: { ...blank, ...inside },
   rows,
 });
@@ -151,7 +155,7 @@ describe("the wire", () => {
   });
 
   it("is not drawn when its size is unknown", () => {
-    const passage = { ...through(0.035, endHole(0.05)), wire: unknownFact };
+    const passage = { ...through(0.035, endHole(0.05)), goes: wireOf(unknownFact) };
     expect(boreProfile(passage, eightFrench)).toMatchObject({ wire: null, deciding: null });
   });
 });
@@ -166,7 +170,7 @@ it("holds everything in the drawing, whatever is recorded", () => {
         if (inner.known === "measured") expect(inner.most).toBeLessThanOrEqual(across);
         if (inner.known === "by label") expect(inner.width).toBeLessThanOrEqual(across);
       }
-      expect(wire === null).toBe(of.wire.certainty === "unknown");
+      expect(wire === null).toBe(of.goes.outside.certainty === "unknown");
       if (wire !== null) {
         expect(wire.width).toBeLessThanOrEqual(across);
         expect(wire.to).toBeGreaterThanOrEqual(0);

@@ -30,7 +30,7 @@ function decidingOf(
   cutAt: (place: Place) => Cut,
 ): Deciding | null {
   if (bySize.verdict === "cannot tell") return null;
-  const { decides, wire } = bySize;
+  const { decides, outside: wire } = bySize;
   switch (decides.basis) {
     case "label": {
       const inner = { known: "by label", width: decides.limits.most, certainty: decides.certainty } as const;
@@ -57,7 +57,7 @@ export function boreProfile(passage: Passage, outside: Fact<Length>): BoreProfil
   const bySize = passageBySize(passage);
   const outer = outsides({
     outside: known(outside),
-    wire: known(passage.wire) ?? 0,
+    wire: known(passage.goes.outside) ?? 0,
     widestAt: (place) => widestOf(innerAt(place, passage)),
   });
   const cutAt = (place: Place): Cut => ({ outer: outer.at(place), inner: innerAt(place, passage) });
@@ -65,7 +65,7 @@ export function boreProfile(passage: Passage, outside: Fact<Length>): BoreProfil
   return {
     across: outer.across,
     segments,
-    wire: wireBar(passage.wire, bySize, segments),
+    wire: wireBar(passage.goes.outside, bySize, segments),
     deciding: decidingOf(bySize, segments, cutAt),
     bySize,
   };

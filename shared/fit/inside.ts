@@ -14,10 +14,12 @@ export type Bore = {
 
 /**
  * What is recorded of the inside of one tube. French is the outside and never stands here.
- * `takes` is what the package says: a wire up to and including that size.
+ * `takes` is what the package says: a wire up to and including that size; `takesDevice` the same of a tube or other device by its
+ * outside, where a package says it.
  */
 export type TubeInside = {
   readonly takes: Fact<Length>;
+  readonly takesDevice?: Fact<Length>;
   readonly bores: readonly Bore[];
   readonly endHole: Fact<"open" | "closed">;
 };

@@ -17,26 +17,28 @@ const withBore = (of: Passage, index: number, change: Partial<Bore>): Passage =>
   },
 });
 
+const noLabel = { takes: unknownFact, takesDevice: unknownFact };
 const bored = somePassage.filter((of) => of.inside.bores.length > 0);
-const unlabelled = bored.map((of) => ({ ...of, inside: { ...of.inside, takes: unknownFact } }));
+const unlabelled = bored.map((of) => ({ ...of, inside: { ...of.inside, ...noLabel } }));
 const pick = (of: Passage, seed: number): number => seed % of.inside.bores.length;
 
-/** What the bore at that index says by itself, held against the wire; undefined when it cannot be held. */
+/** What the bore at that index says by itself, held against what goes through; undefined when it cannot be held. */
 const saysAt = (of: Passage, index: number): string | undefined =>
   passageBySize({
     ...of,
-    inside: { takes: unknownFact, bores: of.inside.bores.slice(index, index + 1), endHole: unknownFact },
+    inside: { ...noLabel, bores: of.inside.bores.slice(index, index + 1), endHole: unknownFact },
   }).compared[0]?.says;
 
 const order = ["passes", "doubt", "does not pass"];
 
 describe("laws of a passage", () => {
-  it("a thicker wire never passes where a thinner does not, of equal certainty", () => {
+  it("a thicker one never passes where a thinner does not, of equal certainty", () => {
     fc.assert(
       fc.property(somePassage, someLength, (thin, more) => {
-        const { wire } = thin;
-        if (wire.certainty === "unknown") return;
-        const thick = { ...thin, wire: { ...wire, value: (wire.value + more) as Length } };
+        const { outside } = thin.goes;
+        if (outside.certainty === "unknown") return;
+        const thicker = { ...outside, value: (outside.value + more) as Length };
+        const thick = { ...thin, goes: { ...thin.goes, outside: thicker } };
         if (verdict(thick) === "passes") expect(verdict(thin)).toBe("passes");
         if (verdict(thin) === "does not pass") expect(verdict(thick)).toBe("does not pass");
         const [before, after] = [order.indexOf(verdict(thin)), order.indexOf(verdict(thick))];
@@ -58,7 +60,7 @@ describe("laws of a passage", () => {
     fc.assert(
       fc.property(somePassage, (both) => {
         const labelOnly = verdict({ ...both, inside: { ...both.inside, bores: [] } });
-        const boresOnly = verdict({ ...both, inside: { ...both.inside, takes: unknownFact } });
+        const boresOnly = verdict({ ...both, inside: { ...both.inside, ...noLabel } });
         if (labelOnly === "cannot tell" || boresOnly === "cannot tell") return;
         const worse = Math.max(order.indexOf(labelOnly), order.indexOf(boresOnly));
         expect(verdict(both)).toBe(order[worse]);
@@ -71,6 +73,17 @@ describe("laws of a passage", () => {
       fc.property(bored, fc.nat(), (drawn, seed) => {
         const before = { ...drawn, rows: { ...drawn.rows, boreTolerance: undefined } };
         const after = verdict(withBore(before, pick(before, seed), { tolerance: null }));
+        expect([verdict(before), "cannot tell"]).toContain(after);
+      }),
+    );
+  });
+
+  it("an outside's tolerance that is taken away, with no row to stand in, leaves the verdict or makes it cannot tell", () => {
+    fc.assert(
+      fc.property(bored, (drawn) => {
+        const outsideTolerance = { wire: undefined, device: undefined };
+        const before = { ...drawn, rows: { ...drawn.rows, outsideTolerance } };
+        const after = verdict({ ...before, goes: { ...before.goes, tolerance: null } });
         expect([verdict(before), "cannot tell"]).toContain(after);
       }),
     );
@@ -105,6 +118,18 @@ describe("laws of a passage", () => {
     );
   });
 
+  it("a narrower tolerance of the outside changes doubt only", () => {
+    fc.assert(
+      fc.property(bored, fc.nat(), someAllowance, (before, seed, narrower) => {
+        const { tolerance } = before.goes;
+        if (tolerance === null || narrower > tolerance) return;
+        const index = pick(before, seed);
+        const after = { ...before, goes: { ...before.goes, tolerance: narrower } };
+        if (saysAt(after, index) !== saysAt(before, index)) expect(saysAt(before, index)).toBe("doubt");
+      }),
+    );
+  });
+
   it("the order of recording changes nothing", () => {
     fc.assert(
       fc.property(somePassage, (of) => {
@@ -119,7 +144,7 @@ describe("laws of a passage", () => {
       fc.property(somePassage, (of) => {
         const answer = passageBySize(of);
         if (answer.verdict !== "passes" && answer.verdict !== "does not pass") return;
-        expect([of.wire.certainty, answer.decides.certainty]).toEqual(["confirmed", "confirmed"]);
+        expect([of.goes.outside.certainty, answer.decides.certainty]).toEqual(["confirmed", "confirmed"]);
       }),
     );
   });

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import type { TubeInside } from "#shared/fit/inside.ts";
 import { passageBySize } from "#shared/fit/pass-by-size.ts";
-import type { BySize, PassageRows } from "#shared/fit/passage.ts";
+import { type BySize, type PassageRows, wireOf } from "#shared/fit/passage.ts";
 import { lengthOf } from "#shared/size/exact-length.ts";
 import type { Length } from "#shared/size/length.ts";
 import { confirmed, type Fact, unknownFact } from "#shared/tube/certainty.ts";
@@ -17,7 +17,7 @@ import {
   takes,
 } from "#tests/factories/tube-inside.ts";
 
-const noTolerance: PassageRows = { clearance: inch(0), boreTolerance: undefined };
+const noTolerance: PassageRows = { ...rows, clearance: inch(0), boreTolerance: undefined };
 const closed: Pick<TubeInside, "endHole"> = { endHole: confirmed("closed") };
 
 /** The verdict and what decides, in one line. */
@@ -184,14 +184,20 @@ describe("hand-worked passages", () => {
       rows,
       "does not pass: end hole",
     ],
-    ["wire unknown", unknownFact, takes(0.038), rows, "cannot tell: wire size"],
-    ["all unknown", unknownFact, blank, rows, "cannot tell: wire size, takes or bores"],
-    ["no clearance row", wire35, bores(bore("end hole", 0.05)), noRows, "cannot tell: clearance row"],
+    ["wire unknown", unknownFact, takes(0.038), rows, "cannot tell: outside"],
+    ["all unknown", unknownFact, blank, rows, "cannot tell: outside, takes or bores"],
+    [
+      "no clearance row",
+      wire35,
+      bores(bore("end hole", 0.05)),
+      { ...rows, clearance: undefined },
+      "cannot tell: clearance row",
+    ],
     [
       "no clearance row, a label that passes beside a bore",
       wire35,
       { ...takes(0.038), bores: [bore("end hole", 0.05)] },
-      noRows,
+      { ...rows, clearance: undefined },
       "cannot tell: clearance row",
     ],
     [
@@ -200,6 +206,13 @@ describe("hand-worked passages", () => {
       { ...takes(0.035), bores: [bore("end hole", 0.05)] },
       noRows,
       "does not pass: label",
+    ],
+    [
+      "no rows at all",
+      wire35,
+      bores(bore("end hole", 0.05, null)),
+      noRows,
+      "cannot tell: clearance row, tolerance row, outside tolerance row",
     ],
     [
       "no tolerance anywhere",
@@ -216,7 +229,7 @@ describe("hand-worked passages", () => {
       "cannot tell: takes or bores",
     ],
   ])("%s", (_name, wire, inside, row, expected) => {
-    expect(brief(passageBySize({ wire, inside, rows: row }))).toBe(expected);
+    expect(brief(passageBySize({ goes: wireOf(wire), inside, rows: row }))).toBe(expected);
   });
 });
 
@@ -234,6 +247,6 @@ describe("one unit below, at and above 0.035 in", () => {
     ["the row's tolerance", bores(bore("end hole", 0.038, null)), ["passes", "passes", "doubt"]],
   ])("%s", (_name, inside, verdicts) => {
     const at = [-1, 0, 1].map((units) => confirmed((inch(0.035) + units) as Length));
-    expect(at.map((wire) => passageBySize({ wire, inside, rows }).verdict)).toEqual(verdicts);
+    expect(at.map((wire) => passageBySize({ goes: wireOf(wire), inside, rows }).verdict)).toEqual(verdicts);
   });
 });

@@ -1,4 +1,4 @@
-import { compareWire, weigh } from "#shared/fit/compare-wire.ts";
+import { compareInside, weigh } from "#shared/fit/compare-inside.ts";
 import { missingFor } from "#shared/fit/missing.ts";
 import type { BySize, Comparison, DoubtReason, Limits, Outcome, Passage } from "#shared/fit/passage.ts";
 import type { Length } from "#shared/size/length.ts";
@@ -18,34 +18,34 @@ const decidingStop = (stops: readonly Comparison[]): Comparison | undefined =>
     "most",
   ) ?? narrowest(stops, "most");
 
-const unsure = (of: "wire" | Comparison["basis"], certainty: Certainty): DoubtReason[] =>
+const unsure = (of: "outside" | Comparison["basis"], certainty: Certainty): DoubtReason[] =>
   certainty === "reported" || certainty === "estimated" ? [{ because: "certainty", of, certainty }] : [];
 
-const reasonsFor = (comparison: Comparison, wire: Fact<Length>): DoubtReason[] => [
+const reasonsFor = (comparison: Comparison, outside: Fact<Length>): DoubtReason[] => [
   ...(comparison.says === "doubt" ? [{ because: "tolerance" } as const] : []),
-  ...unsure("wire", wire.certainty),
+  ...unsure("outside", outside.certainty),
   ...unsure(comparison.basis, comparison.certainty),
 ];
 
 /**
- * One wire through one tube, by recorded sizes alone. The label and every measured bore must let it pass; where they disagree
+ * One thing through another, by recorded sizes alone. The label and every measured bore must let it pass; where they disagree
  * the worse is shown. In this order: a confirmed stop stops, whatever else is unknown; then what is missing; then doubt.
  * French never enters: it is the outside.
  */
 export function passageBySize(passage: Passage): BySize {
-  const { wire } = passage;
+  const { outside } = passage.goes;
   const missing = missingFor(passage);
-  if (wire.certainty === "unknown") return { verdict: "cannot tell", missing, compared: [] };
-  const compared = compareWire(wire.value, passage);
-  const counting = (outcome: Outcome) => compared.filter((each) => weigh(each, wire) === outcome);
-  const size = { wire: wire.value, compared };
+  if (outside.certainty === "unknown") return { verdict: "cannot tell", missing, compared: [] };
+  const compared = compareInside(outside.value, passage);
+  const counting = (outcome: Outcome) => compared.filter((each) => weigh(each, outside) === outcome);
+  const size = { outside: outside.value, compared };
 
   const stop = decidingStop(counting("does not pass"));
   if (stop !== undefined) return { verdict: "does not pass", decides: stop, ...size };
   if (missing.length > 0) return { verdict: "cannot tell", missing, compared };
   const doubt = narrowest(counting("doubt"), "least");
   if (doubt !== undefined) {
-    return { verdict: "doubt", decides: doubt, reasons: reasonsFor(doubt, wire), ...size };
+    return { verdict: "doubt", decides: doubt, reasons: reasonsFor(doubt, outside), ...size };
   }
   const sized = compared.filter((each) => each.basis !== "closed end hole");
   const way = narrowest(sized, "least");

@@ -9,23 +9,37 @@ import type { Certainty, Fact } from "#shared/tube/certainty.ts";
 export type PassageRows = {
   readonly clearance: Length | undefined;
   readonly boreTolerance: Length | undefined;
+  readonly outsideTolerance: Readonly<Record<GoesAs, Length | undefined>>;
 };
 
-/** One wire through one tube. */
+/** A wire is stated as it is; of any other device the size is the outside as a package states it. */
+export type GoesAs = "wire" | "device";
+
+/** What is to go through. `tolerance` null: not known, so the clinic's row supplies one and the answer says so. */
+export type Goes = {
+  readonly as: GoesAs;
+  readonly outside: Fact<Length>;
+  readonly tolerance: Length | null;
+};
+
+/** A wire of which only the size is recorded. */
+export const wireOf = (outside: Fact<Length>): Goes => ({ as: "wire", outside, tolerance: null });
+
+/** One thing through another. */
 export type Passage = {
-  readonly wire: Fact<Length>;
+  readonly goes: Goes;
   readonly inside: TubeInside;
   readonly rows: PassageRows;
 };
 
 export type Outcome = "passes" | "does not pass" | "doubt";
 
-/** The wire against the recorded figure itself, before tolerance and clearance: what a reader can check with two numbers. */
+/** What goes through against the recorded figure itself, before tolerance and clearance: what a reader can check with two numbers. */
 export type Gap =
   | { readonly is: "too thick"; readonly by: Length }
   | { readonly is: "room"; readonly by: Length };
 
-/** The thickest wire that is let through, at the worst and at the best that the tolerance allows. */
+/** The thickest stated outside that is let through, at the worst and at the best that both tolerances allow. */
 export type Limits = { readonly least: Length; readonly most: Length };
 
 type Recorded = {
@@ -48,6 +62,8 @@ export type BoreComparison = Recorded & {
   readonly tolerance: Length;
   readonly toleranceFrom: "recorded" | "row";
   readonly clearance: Length;
+  readonly outsideTolerance: Length;
+  readonly outsideToleranceFrom: "recorded" | "row";
   readonly limits: Limits;
   readonly gap: Gap;
 };
@@ -63,40 +79,41 @@ export type Comparison = SizedComparison | TipComparison;
 
 /** What is needed before there is an answer. */
 export type Missing =
-  | { readonly what: "wire size" }
+  | { readonly what: "outside" }
   | { readonly what: "takes or bores" }
   | { readonly what: "bore"; readonly place: Place }
   | { readonly what: "clearance row" }
-  | { readonly what: "tolerance row" };
+  | { readonly what: "tolerance row" }
+  | { readonly what: "outside tolerance row" };
 
 export type DoubtReason =
   | { readonly because: "tolerance" }
   | {
       readonly because: "certainty";
-      readonly of: "wire" | Comparison["basis"];
+      readonly of: "outside" | Comparison["basis"];
       readonly certainty: "reported" | "estimated";
     };
 
 /**
- * Does the wire pass by recorded sizes? `decides` is the narrowest fact behind the verdict; `compared` is every fact that was
- * held against the wire, from the hub to the tip and the label last.
+ * Does it pass by recorded sizes? `decides` is the narrowest fact behind the verdict; `compared` is every fact that was
+ * held against it, from the hub to the tip and the label last.
  */
 export type BySize =
   | {
       readonly verdict: "passes";
-      readonly wire: Length;
+      readonly outside: Length;
       readonly decides: SizedComparison;
       readonly compared: readonly Comparison[];
     }
   | {
       readonly verdict: "does not pass";
-      readonly wire: Length;
+      readonly outside: Length;
       readonly decides: Comparison;
       readonly compared: readonly Comparison[];
     }
   | {
       readonly verdict: "doubt";
-      readonly wire: Length;
+      readonly outside: Length;
       readonly decides: Comparison;
       readonly reasons: readonly DoubtReason[];
       readonly compared: readonly Comparison[];

@@ -1,5 +1,5 @@
 import type { StateConcern, TubeInside } from "#shared/fit/inside.ts";
-import type { Passage, PassageRows, WirePassage } from "#shared/fit/passage.ts";
+import { type Passage, type PassageRows, type WirePassage, wireOf } from "#shared/fit/passage.ts";
 import { wirePassage } from "#shared/fit/wire-passage.ts";
 import type { Length } from "#shared/size/length.ts";
 import { type Fact, unknownFact } from "#shared/tube/certainty.ts";
@@ -37,8 +37,8 @@ const concernsOf = ({ concerns, pastLatest }: TubeInPlace): readonly StateConcer
 
 export function plannedPassages(plan: WirePlan, tube: TubeInPlace, rows: PassageRows): PlannedPassages {
   const { wire, takes, size } = plan;
-  const through = { wire, inside: tube.inside, rows };
-  const over = { wire, inside: inPackage(takes), rows };
+  const through = { goes: wireOf(wire), inside: tube.inside, rows };
+  const over = { goes: wireOf(wire), inside: inPackage(takes), rows };
   return {
     inPlace: { passage: through, outside: tube.size, answer: wirePassage(through, concernsOf(tube)) },
     toCome: { passage: over, outside: size, answer: wirePassage(over, undefined) },

@@ -1,3 +1,4 @@
+import { labelFor } from "#shared/fit/compare-inside.ts";
 import type { Bore, Place } from "#shared/fit/inside.ts";
 import type { Passage } from "#shared/fit/passage.ts";
 import type { Length } from "#shared/size/length.ts";
@@ -39,8 +40,9 @@ function measuredBy(bore: Bore, rowTolerance: Length | undefined): Measured[] {
 }
 
 /** A closed tip first, then the narrowest bore measured here, then the label, else unknown. */
-export function innerAt(place: Place, { inside, rows }: Omit<Passage, "wire">): Inner {
-  const { endHole, takes, bores } = inside;
+export function innerAt(place: Place, { goes, inside, rows }: Passage): Inner {
+  const { endHole, bores } = inside;
+  const takes = labelFor(goes.as, inside);
   if (place === "end hole" && endHole.certainty !== "unknown" && endHole.value === "closed") {
     return { known: "closed", certainty: endHole.certainty };
   }

@@ -1,4 +1,4 @@
-import { weigh } from "#shared/fit/compare-wire.ts";
+import { weigh } from "#shared/fit/compare-inside.ts";
 import type { BySize, Comparison } from "#shared/fit/passage.ts";
 import type { Segment } from "#shared/fit/profile-segments.ts";
 import type { Length } from "#shared/size/length.ts";

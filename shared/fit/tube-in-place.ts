@@ -19,8 +19,19 @@ export type InPlace = {
 /** The clinic's rows for a measured bore. None is made for a child: the example table is for adults. */
 export const passageRowsOf = ({ row, passage }: Pick<InPlace, "row" | "passage">): PassageRows =>
   row.found === "no example for a child"
-    ? { clearance: undefined, boreTolerance: undefined }
-    : { clearance: passage.clearance, boreTolerance: passage.boreTolerance };
+    ? {
+        clearance: undefined,
+        boreTolerance: undefined,
+        outsideTolerance: { wire: undefined, device: undefined },
+      }
+    : {
+        clearance: passage.clearance,
+        boreTolerance: passage.boreTolerance,
+        outsideTolerance: {
+          wire: passage.outsideTolerance.wire ?? undefined,
+          device: passage.outsideTolerance.device ?? undefined,
+        },
+      };
 
 /** What a wire meets in the tube that is in. */
 export function tubeInPlace({ tube, steps, today }: Pick<InPlace, "tube" | "steps" | "today">): TubeInPlace {

@@ -1,8 +1,10 @@
 import { expect, it } from "vitest";
 import { type StateConcern, stateConcerns, type TubeInside } from "#shared/fit/inside.ts";
+import { wireOf } from "#shared/fit/passage.ts";
 import { passageByState, wirePassage } from "#shared/fit/wire-passage.ts";
 import { lengthOf } from "#shared/size/exact-length.ts";
 import { confirmed, unknownFact } from "#shared/tube/certainty.ts";
+import { noRows } from "#tests/factories/tube-inside.ts";
 
 const labelled: TubeInside = {
   takes: confirmed(lengthOf(0.035, "in")),
@@ -10,9 +12,9 @@ const labelled: TubeInside = {
   endHole: unknownFact,
 };
 const passage = {
-  wire: confirmed(lengthOf(0.035, "in")),
+  goes: wireOf(confirmed(lengthOf(0.035, "in"))),
   inside: labelled,
-  rows: { clearance: undefined, boreTolerance: undefined },
+  rows: noRows,
 };
 
 it.each<[readonly StateConcern[]]>([
@@ -36,7 +38,7 @@ it("names a concern once", () => {
 });
 
 it("the state changes nothing by size, and the size nothing by state", () => {
-  const unknownWire = { ...passage, wire: unknownFact };
+  const unknownWire = { ...passage, goes: wireOf(unknownFact) };
   expect(wirePassage(passage, ["crusted"]).bySize).toEqual(wirePassage(passage, []).bySize);
   expect(wirePassage(unknownWire, ["crusted"]).byState).toEqual(wirePassage(passage, ["crusted"]).byState);
 });

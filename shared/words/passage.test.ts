@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { type Bore, stateConcerns, type TubeInside } from "#shared/fit/inside.ts";
 import { passageBySize } from "#shared/fit/pass-by-size.ts";
-import type { PassageRows } from "#shared/fit/passage.ts";
+import { type PassageRows, wireOf } from "#shared/fit/passage.ts";
 import { passageByState } from "#shared/fit/wire-passage.ts";
 import type { Length } from "#shared/size/length.ts";
 import { confirmed, type Fact, unknownFact } from "#shared/tube/certainty.ts";
@@ -20,7 +20,7 @@ import {
   takes,
 } from "#tests/factories/tube-inside.ts";
 
-const none: PassageRows = { clearance: inch(0), boreTolerance: inch(0) };
+const none: PassageRows = { ...rows, clearance: inch(0), boreTolerance: inch(0) };
 const wire = (figure: number) => confirmed(inch(figure));
 
 describe("by size", () => {
@@ -97,15 +97,15 @@ describe("by size", () => {
       wire(0.035),
       bores(bore("end hole", 0.05, null)),
       noRows,
-      "Cannot tell: the clinic's protocol has no row for the clearance of a wire in a measured bore and the tolerance of a bore given without one.",
+      "Cannot tell: the clinic's protocol has no row for the clearance of a wire in a measured bore, the tolerance of a bore given without one and the tolerance of the outside of a wire.",
     ],
   ])("case %#", (size, inside, row, line) => {
-    expect(sizeLine(passageBySize({ wire: size, inside, rows: row }))).toBe(line);
+    expect(sizeLine(passageBySize({ goes: wireOf(size), inside, rows: row }))).toBe(line);
   });
 
   it("lays the arithmetic open, and says that label and bore disagree", () => {
     const inside = { ...takes(0.038), bores: [bore("end hole", 0.035, null)] };
-    expect(sizeGrounds(passageBySize({ wire: wire(0.038), inside, rows }))).toEqual([
+    expect(sizeGrounds(passageBySize({ goes: wireOf(wire(0.038)), inside, rows }))).toEqual([
       "The end hole: inside 0.035 in (0.889 mm), confirmed; tolerance 0.002 in (0.051 mm) (the clinic's row); clearance 0.001 in (0.025 mm).",
       "Label: takes up to 0.038 in (0.965 mm), confirmed.",
       "Label and inside disagree: the worse is shown.",
@@ -119,7 +119,11 @@ describe("by size", () => {
     ["both pass", 0.04, [bore("end hole", 0.05)], false],
     ["both stop", 0.035, [bore("hub", 0.05), bore("end hole", 0.035)], false],
   ])("disagreement: %s", (_name, label, list, disagree) => {
-    const answer = passageBySize({ wire: wire(0.038), inside: { ...takes(label), bores: list }, rows });
+    const answer = passageBySize({
+      goes: wireOf(wire(0.038)),
+      inside: { ...takes(label), bores: list },
+      rows,
+    });
     expect(sizeGrounds(answer).includes("Label and inside disagree: the worse is shown.")).toBe(disagree);
   });
 });

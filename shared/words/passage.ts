@@ -7,13 +7,22 @@ import type {
   Comparison,
   DoubtReason,
   Gap,
+  GoesAs,
   Missing,
 } from "#shared/fit/passage.ts";
 import type { Length } from "#shared/size/length.ts";
 import { printBoth, printLength } from "#shared/size/print-length.ts";
 
-/** Wires are told in inches; millimetres stand beside a difference. */
-const inches = (length: number): string => printLength(length as Length, "in");
+/** What goes through, as the sentences name it. */
+export type Named = { readonly name: string; readonly as: GoesAs };
+
+const WIRE: Named = { name: "wire", as: "wire" };
+
+/** A wire is told in inches, any other device in French. */
+const sized = (length: Length, { as }: Named): string =>
+  as === "wire" ? printLength(length, "in") : printBoth(length, "F", "mm");
+
+/** Differences are told in inches; millimetres stand beside them. */
 const both = (length: number): string => printBoth(length as Length, "in", "mm");
 
 const at = {
@@ -36,57 +45,60 @@ function gapWords(gap: Gap): string {
 }
 
 /** Bore and wire as recorded, or, where only the clearance stops it, what the row asks for. */
-function boreWords({ place, gap, says, clearance }: BoreComparison): string {
-  const found = `at ${at[place]} the wire ${gapWords(gap)}`;
+function boreWords({ place, gap, says, clearance }: BoreComparison, { name }: Named): string {
+  const found = `at ${at[place]} the ${name} ${gapWords(gap)}`;
   return says === "does not pass" && gap.is === "room"
     ? `${found}; the clinic's row asks for ${both(clearance)}`
     : found;
 }
 
-function figures(decides: Comparison, wire: Length): string {
+function figures(decides: Comparison, outside: Length, named: Named): string {
   switch (decides.basis) {
     case "label":
-      return `labelled for ${inches(decides.limits.most)}; the wire is ${inches(wire)}`;
+      return `labelled for ${sized(decides.limits.most, named)}; the ${named.name} is ${sized(outside, named)}`;
     case "bore":
-      return boreWords(decides);
+      return boreWords(decides, named);
     case "closed end hole":
-      return "the end hole is closed, so no wire comes out of the tip";
+      return `the end hole is closed, so no ${named.name} comes out of the tip`;
   }
 }
 
 /** Both ends of a tolerance, the clearance counted in. */
-function extremes(decides: Comparison, wire: Length): string {
-  if (decides.basis !== "bore") return figures(decides, wire);
+function extremes(decides: Comparison, outside: Length, named: Named): string {
+  if (decides.basis !== "bore") return figures(decides, outside, named);
   const { place, limits } = decides;
-  const room = limits.most - wire;
+  const room = limits.most - outside;
   const best = room === 0 ? "no room to spare" : `${both(room)} of room`;
-  return `at ${at[place]} the tolerance leaves it open, from ${both(wire - limits.least)} too thick to ${best}`;
+  return `at ${at[place]} the tolerance leaves it open, from ${both(outside - limits.least)} too thick to ${best}`;
 }
 
 const doubtful = {
-  wire: "the wire's size",
   label: "what the label says",
   bore: "the bore",
   "closed end hole": "that the end hole is closed",
-} as const satisfies Record<Extract<DoubtReason, { because: "certainty" }>["of"], string>;
+} as const satisfies Record<Comparison["basis"], string>;
 
-const unsure = (reasons: readonly DoubtReason[]): string =>
+const unsure = (reasons: readonly DoubtReason[], { name }: Named): string =>
   reasons
     .filter((reason) => reason.because === "certainty")
-    .map((reason) => ` ${capital(doubtful[reason.of])} is ${reason.certainty}, not confirmed.`)
+    .map(
+      (reason) =>
+        ` ${capital(reason.of === "outside" ? `the ${name}'s size` : doubtful[reason.of])} is ${reason.certainty}, not confirmed.`,
+    )
     .join("");
 
-function missingWords(missing: readonly Missing[]): string {
+function missingWords(missing: readonly Missing[], { name }: Named): string {
   const places = missing.flatMap((each) => (each.what === "bore" ? [at[each.place]] : []));
   const has = (what: Missing["what"]) => missing.some((each) => each.what === what);
   const record = [
-    ...(has("wire size") ? ["the size of the wire"] : []),
-    ...(has("takes or bores") ? ["what wire the tube takes, or its bores"] : []),
-    ...(places.length > 0 ? [`what wire the tube takes, or its inside at ${list(places)}`] : []),
+    ...(has("outside") ? [`the size of the ${name}`] : []),
+    ...(has("takes or bores") ? [`what ${name} the tube takes, or its bores`] : []),
+    ...(places.length > 0 ? [`what ${name} the tube takes, or its inside at ${list(places)}`] : []),
   ];
   const rows = [
-    ...(has("clearance row") ? ["the clearance of a wire in a measured bore"] : []),
+    ...(has("clearance row") ? [`the clearance of a ${name} in a measured bore`] : []),
     ...(has("tolerance row") ? ["the tolerance of a bore given without one"] : []),
+    ...(has("outside tolerance row") ? [`the tolerance of the outside of a ${name}`] : []),
   ];
   return [
     ...(record.length > 0 ? [`record ${record.join("; and ")}`] : []),
@@ -95,31 +107,40 @@ function missingWords(missing: readonly Missing[]): string {
 }
 
 /** The first line of a passage: "Does not pass: at the end hole the wire is 0.003 in (0.076 mm) too thick." */
-export function sizeLine(bySize: BySize): string {
+export function sizeLine(bySize: BySize, named: Named = WIRE): string {
   switch (bySize.verdict) {
     case "passes":
-      return `Passes by recorded sizes: ${figures(bySize.decides, bySize.wire)}.`;
+      return `Passes by recorded sizes: ${figures(bySize.decides, bySize.outside, named)}.`;
     case "does not pass":
-      return `Does not pass: ${figures(bySize.decides, bySize.wire)}.`;
+      return `Does not pass: ${figures(bySize.decides, bySize.outside, named)}.`;
     case "doubt": {
-      const { decides, wire, reasons } = bySize;
-      const found = decides.says === "doubt" ? extremes(decides, wire) : figures(decides, wire);
-      return `Doubt: ${found}.${unsure(reasons)}`;
+      const { decides, outside, reasons } = bySize;
+      const found =
+        decides.says === "doubt" ? extremes(decides, outside, named) : figures(decides, outside, named);
+      return `Doubt: ${found}.${unsure(reasons, named)}`;
     }
     case "cannot tell":
-      return `Cannot tell: ${missingWords(bySize.missing)}.`;
+      return `Cannot tell: ${missingWords(bySize.missing, named)}.`;
   }
 }
 
-function ground(each: Comparison): string {
+/** What the outside may be off by, where it counts. */
+function outsideOff({ outsideTolerance, outsideToleranceFrom }: BoreComparison, { name }: Named): string {
+  if (outsideTolerance === 0) return "";
+  const from = outsideToleranceFrom === "row" ? " (the clinic's row)" : "";
+  return `; the ${name} itself ${both(outsideTolerance)} more or less${from}`;
+}
+
+function ground(each: Comparison, named: Named): string {
   switch (each.basis) {
     case "label":
-      return `Label: takes up to ${both(each.limits.most)}, ${each.certainty}.`;
+      return `Label: takes up to ${named.as === "wire" ? both(each.limits.most) : sized(each.limits.most, named)}, ${each.certainty}.`;
     case "bore": {
       const from = each.toleranceFrom === "row" ? " (the clinic's row)" : "";
       return (
         `${capital(at[each.place])}: inside ${both(each.inside)}, ${each.certainty}; ` +
-        `tolerance ${both(each.tolerance)}${from}; clearance ${both(each.clearance)}.`
+        `tolerance ${both(each.tolerance)}${from}; clearance ${both(each.clearance)}` +
+        `${outsideOff(each, named)}.`
       );
     }
     case "closed end hole":
@@ -127,9 +148,9 @@ function ground(each: Comparison): string {
   }
 }
 
-/** The arithmetic behind the line, a sentence a fact: what was held against the wire, and what was counted in. */
-export const sizeGrounds = ({ compared }: BySize): string[] => [
-  ...compared.map(ground),
+/** The arithmetic behind the line, a sentence a fact: what was held against what goes through, and what was counted in. */
+export const sizeGrounds = ({ compared }: BySize, named: Named = WIRE): string[] => [
+  ...compared.map((each) => ground(each, named)),
   ...(labelDisagrees(compared) ? ["Label and inside disagree: the worse is shown."] : []),
 ];
 

@@ -5,14 +5,22 @@ import { BoreDrawing } from "#app/bore/bore-drawing.tsx";
 import { SIDE, scaleOf } from "#app/bore/scale.ts";
 import { boreProfile } from "#shared/fit/bore-profile.ts";
 import type { TubeInside } from "#shared/fit/inside.ts";
+import { wireOf } from "#shared/fit/passage.ts";
 import { lengthOf } from "#shared/size/exact-length.ts";
 import { confirmed, unknownFact } from "#shared/tube/certainty.ts";
 import { blank, bore, bores, inch, takes } from "#tests/factories/tube-inside.ts";
 
-const rows = { clearance: inch(0), boreTolerance: inch(0) };
+const rows = {
+  clearance: inch(0),
+  boreTolerance: inch(0),
+  outsideTolerance: { wire: inch(0), device: undefined },
+};
 const eightFrench = confirmed(lengthOf(8, "F"));
 const profileOf = (wire: number | null, inside: TubeInside) =>
-  boreProfile({ wire: wire === null ? unknownFact : confirmed(inch(wire)), inside, rows }, eightFrench);
+  boreProfile(
+    { goes: wireOf(wire === null ? unknownFact : confirmed(inch(wire))), inside, rows },
+    eightFrench,
+  );
 const draw = (wire: number | null, inside: TubeInside): string =>
   renderToStaticMarkup(
     createElement(BoreDrawing, { profile: profileOf(wire, inside), of: "The tube in place" }),

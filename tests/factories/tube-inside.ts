@@ -23,8 +23,16 @@ export const bore = (place: Place, inside: number | Fact<Length>, tolerance: num
 });
 export const bores = (...list: Bore[]): TubeInside => ({ ...blank, bores: list });
 
-export const rows: PassageRows = { clearance: inch(0.001), boreTolerance: inch(0.002) };
-export const noRows: PassageRows = { clearance: undefined, boreTolerance: undefined };
+export const rows: PassageRows = {
+  clearance: inch(0.001),
+  boreTolerance: inch(0.002),
+  outsideTolerance: { wire: inch(0), device: inch(0.013) },
+};
+export const noRows: PassageRows = {
+  clearance: undefined,
+  boreTolerance: undefined,
+  outsideTolerance: { wire: undefined, device: undefined },
+};
 
 /** Few and close lengths, so that limits are met often. */
 export const someLength = fc.integer({ min: 1, max: 24 }).map((thousandths) => inch(thousandths / 1000));
@@ -44,16 +52,25 @@ const someBore: fc.Arbitrary<Bore> = fc.record({
   tolerance: fc.option(someAllowance),
 });
 
-/** Any wire through any tube under any rows. */
+/** Anything through any tube under any rows. */
 export const somePassage: fc.Arbitrary<Passage> = fc.record({
-  wire: someFact(someLength),
+  goes: fc.record({
+    as: fc.constantFrom("wire" as const, "device" as const),
+    outside: someFact(someLength),
+    tolerance: fc.option(someAllowance),
+  }),
   inside: fc.record({
     takes: someFact(someLength),
+    takesDevice: someFact(someLength),
     bores: fc.array(someBore, { maxLength: 5 }),
     endHole: someFact(fc.constantFrom("open" as const, "closed" as const)),
   }),
   rows: fc.record({
     clearance: fc.option(someAllowance, { nil: undefined }),
     boreTolerance: fc.option(someAllowance, { nil: undefined }),
+    outsideTolerance: fc.record({
+      wire: fc.option(someAllowance, { nil: undefined }),
+      device: fc.option(someAllowance, { nil: undefined }),
+    }),
   }),
 });
