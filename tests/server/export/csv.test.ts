@@ -79,6 +79,9 @@ describe("a table for a spreadsheet", () => {
 describe("patients.csv", () => {
   it("says what is unknown, and whether anybody is followed under the record", () => {
     using db = clinicWithPatient();
+    const patient = patientById(db, "patient-1");
+    if (patient === undefined) throw new Error("the patient is gone");
+    inTransaction(db, (tx) => updatePatient(tx, { ...patient, birthOn: null }));
     const [row] = rowsOf(db, "patients.csv");
     expect(row).toMatchObject({
       "family name": "Brackenfold",
@@ -89,8 +92,6 @@ describe("patients.csv", () => {
       telephones: "unknown",
       "tubes recorded": "0",
     });
-    const patient = patientById(db, "patient-1");
-    if (patient === undefined) throw new Error("the patient is gone");
     inTransaction(db, (tx) => updatePatient(tx, { ...patient, withdrawnAt: patient.updatedAt }));
     expect(rowsOf(db, "patients.csv")[0]?.record).toBe("withdrawn 2026-01-05");
   });
