@@ -7,16 +7,20 @@ import { FilterLine } from "#app/lists/filter-line.tsx";
 import type { TodayPage as Day } from "#app/lists/list-line.ts";
 import { marksExample } from "#app/lists/marks-example.ts";
 import { LooseEnds } from "#app/today/loose-ends.tsx";
+import { partHref } from "#app/today/part-href.ts";
+import { partWords } from "#app/today/part-words.ts";
+import { PartsLine } from "#app/today/parts-line.tsx";
 import { StepsTable } from "#app/today/steps-table.tsx";
 import styles from "#app/today/today.module.css";
 import { type Frame, PageFrame } from "#app/ui/page-frame.tsx";
 import type { Person } from "#shared/access/person.ts";
+import { type DayPart, dayParts } from "#shared/step/day-part.ts";
 
 export const metadata: Metadata = { title: "Today - Dwellbook" };
 
 const PATH = "/";
 
-/** What needs somebody now stands first: tubes out; past latest; today's visits and calls; loose ends, folded. */
+/** What needs somebody now stands first: tubes out; past latest; without a date; today's visits and calls; loose ends, folded. */
 export default async function TodayPage({
   searchParams,
 }: {
@@ -27,8 +31,8 @@ export default async function TodayPage({
   const filter = filterInQuery(query);
   if (hasBlanks(query)) redirect(listHref(PATH, filter));
   const day = await api.list.today({ filter });
-  const { asked, counts } = day;
-  const all = counts.urgent + counts.pastLatest + counts.dueToday + counts.calls + counts.looseEnds.length;
+  const { asked, parts } = day;
+  const all = dayParts.reduce((sum, part) => sum + parts[part].total, 0);
   return (
     <PageFrame
       frame={frame}
@@ -50,51 +54,31 @@ export default async function TodayPage({
 
 type PartsProps = { readonly frame: Frame; readonly day: Day; readonly person: Person };
 
+const steps = dayParts.filter((part) => part !== "loose-ends");
+
 function Parts({ frame, day, person }: PartsProps): ReactNode {
-  const { today, asked, out, pastLatest, dueToday, calls, looseEnds, counts } = day;
-  const shown = [...out, ...pastLatest, ...dueToday, ...calls, ...looseEnds];
+  const { today, asked, parts, looseEnds } = day;
+  const shown = dayParts.flatMap((part) => parts[part].lines);
   const every = { today, person, marksExample: marksExample(frame, shown) };
-  /** An empty part says no more than the filter lets it see. */
-  const none = (words: string): string => (asked.words === null ? words : "None under this filter.");
-  const rest = { href: listHref("/exchanges", asked.texts), word: "The others stand in Exchanges" };
+  const of = (part: DayPart) => ({
+    ...parts[part],
+    /** An empty part says no more than the filter lets it see. */
+    none: asked.words === null ? partWords[part].none : "None under this filter.",
+    allHref: partHref(part, asked.texts),
+  });
   return (
-    <div className={styles.parts}>
-      <StepsTable
-        caption="Tubes out"
-        lines={out}
-        total={counts.urgent}
-        none={none("No tube is recorded as out, partly out, or left behind in part.")}
-        {...every}
-      />
-      <StepsTable
-        caption="Past latest"
-        lines={pastLatest}
-        total={counts.pastLatest}
-        none={none("No tube is past its latest date.")}
-        rest={rest}
-        {...every}
-      />
-      <StepsTable
-        caption="Visits and steps due"
-        lines={dueToday}
-        total={counts.dueToday}
-        none={none("No exchange is planned for today and no step is due.")}
-        rest={rest}
-        {...every}
-      />
-      <StepsTable
-        caption="Calls due"
-        lines={calls}
-        total={counts.calls}
-        none={none("No call is due.")}
-        {...every}
-      />
-      <LooseEnds
-        lines={looseEnds}
-        kinds={counts.looseEnds}
-        none={none("No record waits for a missing fact.")}
-        {...every}
-      />
-    </div>
+    <>
+      <PartsLine parts={parts} />
+      <div className={styles.parts}>
+        {steps.map((part) => (
+          <div key={part} id={part}>
+            <StepsTable caption={partWords[part].head} {...of(part)} {...every} />
+          </div>
+        ))}
+        <div id="loose-ends">
+          <LooseEnds kinds={looseEnds} {...of("loose-ends")} {...every} />
+        </div>
+      </div>
+    </>
   );
 }

@@ -1,7 +1,6 @@
 import type { ReactNode } from "react";
 import type { DuePage, ListLine } from "#app/lists/list-line.ts";
 import { PatientCell } from "#app/lists/patient-cell.tsx";
-import { isDated } from "#app/lists/standing.ts";
 import { StandingCell } from "#app/lists/standing-cell.tsx";
 import { TubeCell } from "#app/lists/tube-cell.tsx";
 import { DwellStrip } from "#app/strip/dwell-strip.tsx";
@@ -10,6 +9,7 @@ import { AxisHead, cropStyle } from "#app/strip/strip-defs.tsx";
 import { marksText } from "#app/strip/strip-words.ts";
 import { ExampleMark } from "#app/ui/example-mark.tsx";
 import type { Day } from "#shared/day/day.ts";
+import { isUndated } from "#shared/step/undated.ts";
 import { ownerText } from "#shared/words/steps.ts";
 import styles from "./exchange-table.module.css";
 
@@ -66,7 +66,7 @@ function ExchangeRow({ line, today, marksExample }: ExchangeRowProps): ReactNode
 }
 
 function factsOf({ step, tube }: ListLine, today: Day): StripFacts {
-  const dated = isDated(step);
+  const dated = !isUndated(step);
   return {
     today,
     clockEarliest: tube?.clockEarliest ?? null,

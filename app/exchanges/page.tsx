@@ -7,6 +7,7 @@ import { placeFromAddress, placeInAddress } from "#app/exchanges/place.ts";
 import { filterInQuery, hasBlanks, listHref, type Query } from "#app/lists/filter-address.ts";
 import { FilterLine } from "#app/lists/filter-line.tsx";
 import type { DuePage } from "#app/lists/list-line.ts";
+import pages from "#app/lists/pages.module.css";
 import { StripKey } from "#app/strip/strip-key.tsx";
 import { PageFrame } from "#app/ui/page-frame.tsx";
 import styles from "./exchanges.module.css";
@@ -48,7 +49,7 @@ export default async function ExchangesPage({
           )}
         </div>
       )}
-      <nav className={styles.pages} aria-label="Pages of the list" data-screen-only>
+      <nav className={pages.pages} aria-label="Pages of the list" data-screen-only>
         {place !== undefined && <a href={listHref(PATH, asked.texts)}>Back to the longest due</a>}
         {next !== null && (
           <a href={listHref(PATH, asked.texts, { after: placeInAddress(next) })} rel="next">

@@ -6,7 +6,7 @@ import { OtherRecord, type OtherRecordFound } from "#app/join/other-record.tsx";
 import styles from "./join.module.css";
 
 type Answer =
-  | { readonly kind: "none asked" | "failed" }
+  | { readonly kind: "none asked" | "nothing typed" | "failed" }
   | { readonly kind: "found"; readonly records: readonly OtherRecordFound[] };
 
 /** Finds another record by its whole number, which stands on the paper in hand. What is typed goes in no address. */
@@ -16,7 +16,10 @@ export function OtherRecordByNumber({ patientId }: { readonly patientId: string 
 
   const ask = async (): Promise<void> => {
     const number = field.current?.value.trim() ?? "";
-    if (number === "") return setAnswer({ kind: "none asked" });
+    if (number === "") {
+      setAnswer({ kind: "nothing typed" });
+      return field.current?.focus();
+    }
     const records = await api.patient.otherRecords.query({ patientId, number }).catch(() => null);
     setAnswer(records === null ? { kind: "failed" } : { kind: "found", records });
   };
@@ -30,9 +33,18 @@ export function OtherRecordByNumber({ patientId }: { readonly patientId: string 
       }}
     >
       <label htmlFor="other-number">Number of the other record, whole</label>
-      <input ref={field} id="other-number" type="text" autoComplete="off" maxLength={60} />
+      <input
+        ref={field}
+        id="other-number"
+        type="text"
+        autoComplete="off"
+        maxLength={60}
+        aria-invalid={answer.kind === "nothing typed"}
+        aria-describedby="other-number-answer"
+        onChange={() => setAnswer((old) => (old.kind === "nothing typed" ? { kind: "none asked" } : old))}
+      />
       <button type="submit">Find it</button>
-      <output htmlFor="other-number">
+      <output htmlFor="other-number" id="other-number-answer">
         <Found answer={answer} patientId={patientId} />
       </output>
     </form>
@@ -43,6 +55,12 @@ function Found({ answer, patientId }: { readonly answer: Answer; readonly patien
   switch (answer.kind) {
     case "none asked":
       return null;
+    case "nothing typed":
+      return (
+        <p className={styles.problem}>
+          Type the whole number that stands on the other record. Names and birth dates are compared below.
+        </p>
+      );
     case "failed":
       return <p>No answer came from the server. Try again.</p>;
     case "found":

@@ -14,10 +14,6 @@ export function weightOf({ step, tube }: ListLine, today: Day): Weight {
   return undated || step.kind === "no row" ? "cannot tell" : "in turn";
 }
 
-/** Steps that stand in for a date which nobody knows: they have no window. */
-export const isDated = ({ kind }: ListLine["step"]): boolean =>
-  kind !== "assess the date" && kind !== "no row";
-
 /** The next date that matters of a window: the target until it has come, then the latest date. */
 function nextDate(step: ListLine["step"], today: Day): string | null {
   const { target, latest } = step;

@@ -1,4 +1,3 @@
-import { isDated } from "#app/lists/standing.ts";
 import { type Axis, placeOf } from "#app/strip/axis.ts";
 import type { Strip, StripFacts } from "#app/strip/geometry.ts";
 import type { Label } from "#app/strip/tall-layout.ts";
@@ -6,6 +5,7 @@ import { type Day, daysBetween } from "#shared/day/day.ts";
 import { printDay, printWhen } from "#shared/day/print-day.ts";
 import { listRank, rankOf } from "#shared/step/list-rank.ts";
 import type { OpenStep } from "#shared/step/step.ts";
+import { isUndated } from "#shared/step/undated.ts";
 import type { TubeState } from "#shared/tube/state.ts";
 import { marksOf } from "#shared/tube/strip.ts";
 
@@ -20,7 +20,7 @@ function outOn({ status, dislodged, ending }: TubeState): Day | null {
 
 /** What a tube's own strip is drawn from; the window is that of the first step which hangs on the catheter's clock. */
 export function stripFactsOf(tube: TubeState, steps: readonly OpenStep[], today: Day): StripFacts {
-  const dated = steps.find((step) => isDated(step) && rankOf(step, steps) === listRank.clock);
+  const dated = steps.find((step) => !isUndated(step) && rankOf(step, steps) === listRank.clock);
   const { earliest, latest } = tube.catheter.since;
   return {
     today,

@@ -20,13 +20,15 @@ type StepsTableProps = {
   readonly today: Day;
   readonly person: Person;
   readonly marksExample: boolean;
-  /** Where those stand that this part does not show. */
-  readonly rest?: { readonly href: string; readonly word: string };
+  /** How many stand before the first of these lines. */
+  readonly before?: number;
+  /** Where all of them stand, where not all are shown here. */
+  readonly allHref?: string;
 };
 
 /** Open steps under one another: what, whose, why now, with whom, and the one act that each needs. */
 export function StepsTable(props: StepsTableProps): ReactNode {
-  const { caption, lines, total, none, today, person, marksExample, rest } = props;
+  const { caption, lines, total, none, today, person, marksExample, before, allHref } = props;
   return (
     <div>
       <DataTable
@@ -41,12 +43,13 @@ export function StepsTable(props: StepsTableProps): ReactNode {
         ]}
         rows={lines}
         keyOf={({ step }) => step.id}
+        before={before}
         total={total}
         none={none}
       />
-      {rest !== undefined && total > lines.length && (
+      {allHref !== undefined && total > lines.length && (
         <p data-screen-only>
-          <a href={rest.href}>{rest.word}</a>
+          {lines.length} of {total} stand here. <a href={allHref}>Show all {total}</a>
         </p>
       )}
     </div>

@@ -15,11 +15,19 @@ type DataTableProps<Row> = {
   readonly columns: readonly Column<Row>[];
   readonly rows: readonly Row[];
   readonly keyOf: (row: Row) => string;
+  /** How many stand on the pages before these. */
+  readonly before?: number | undefined;
   /** How many there are, where that is more than the rows shown. */
   readonly total?: number;
   /** Said in place of the table when it has no rows: what that means, not only that it is empty. */
   readonly none: string;
 };
+
+/** "7", where all of them are shown; "40 of 132" from the first; "41 to 80 of 132". */
+function countOf({ shown, before, total }: { shown: number; before: number; total: number }): string {
+  if (shown >= total) return String(shown);
+  return before === 0 ? `${shown} of ${total}` : `${before + 1} to ${before + shown} of ${total}`;
+}
 
 /** A table that is a table: aligned, tight, its heads in sight while it scrolls and on each printed sheet. */
 export function DataTable<Row>({
@@ -27,7 +35,8 @@ export function DataTable<Row>({
   columns,
   rows,
   keyOf,
-  total,
+  before = 0,
+  total = rows.length,
   none,
 }: DataTableProps<Row>): ReactNode {
   if (rows.length === 0) {
@@ -42,9 +51,7 @@ export function DataTable<Row>({
     <table className={styles.table}>
       <caption className={styles.caption}>
         {caption}
-        <span className={styles.count}>
-          {total === undefined || total === rows.length ? rows.length : `${rows.length} of ${total}`}
-        </span>
+        <span className={styles.count}>{countOf({ shown: rows.length, before, total })}</span>
       </caption>
       <thead className={styles.head}>
         <tr>

@@ -1,5 +1,6 @@
 import { desc, eq, lt, sql } from "drizzle-orm";
 import { inserter, prepared } from "#db/prepared.ts";
+import type { Rows } from "#db/queries/rows.ts";
 import { acts } from "#db/schema/acts.ts";
 import { staff } from "#db/schema/staff.ts";
 import type { Database } from "#db/sqlite.ts";
@@ -20,7 +21,7 @@ export const actById = (db: Database, id: string): ActRow | undefined => byId(db
 export const addAct = inserter(acts);
 
 /** Who did what before an instant, newest first. */
-export const actsBefore = (db: Database, before: Instant, limit: number) =>
+export const actsBefore = (db: Database, before: Instant, { limit, skip }: Rows) =>
   db.orm
     .select({ at: acts.recordedAt, command: acts.command, who: staff.fullName, actId: acts.id })
     .from(acts)
@@ -28,4 +29,5 @@ export const actsBefore = (db: Database, before: Instant, limit: number) =>
     .where(lt(acts.recordedAt, before))
     .orderBy(desc(acts.recordedAt), desc(acts.id))
     .limit(limit)
+    .offset(skip)
     .all();

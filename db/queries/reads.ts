@@ -1,5 +1,6 @@
 import { and, desc, eq, lt, sql } from "drizzle-orm";
 import { prepared } from "#db/prepared.ts";
+import type { Rows } from "#db/queries/rows.ts";
 import { reads } from "#db/schema/reads.ts";
 import { staff } from "#db/schema/staff.ts";
 import type { Database } from "#db/sqlite.ts";
@@ -39,11 +40,12 @@ const readsWhere = (db: Database) =>
 const newestFirst = [desc(reads.at), desc(reads.id)];
 
 /** Who saw what before an instant, newest first. */
-export const readsBefore = (db: Database, before: Instant, limit: number) =>
+export const readsBefore = (db: Database, before: Instant, { limit, skip }: Rows) =>
   readsWhere(db)
     .where(lt(reads.at, before))
     .orderBy(...newestFirst)
     .limit(limit)
+    .offset(skip)
     .all();
 
 export type ReadSubject = Pick<ReadRow, "subjectKind" | "subjectId">;

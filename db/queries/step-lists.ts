@@ -1,5 +1,6 @@
 import { and, asc, count, eq, gte, inArray, isNull, lt, lte, not, or, type SQL, sql } from "drizzle-orm";
 import { prepared } from "#db/prepared.ts";
+import type { Rows } from "#db/queries/rows.ts";
 import { isWithin } from "#db/queries/step-filter.ts";
 import { patientIdentifiers, patients } from "#db/schema/patients.ts";
 import { openSteps, tubes } from "#db/schema/projections.ts";
@@ -7,7 +8,9 @@ import { staff } from "#db/schema/staff.ts";
 import type { Database } from "#db/sqlite.ts";
 import type { Day } from "#shared/day/day.ts";
 import { everything, isEverything, type ListFilter } from "#shared/record/list-filter.ts";
+import type { DayPart } from "#shared/step/day-part.ts";
 import { listRank } from "#shared/step/list-rank.ts";
+import { undatedKinds } from "#shared/step/undated.ts";
 
 const shown = {
   id: openSteps.id,
@@ -58,11 +61,12 @@ export type StepLine = ReturnType<ReturnType<typeof rows>["all"]>[number];
 
 const today = sql.placeholder("today");
 const limit = sql.placeholder("limit");
+const skip = sql.placeholder("skip");
 
 type Orm = Database["orm"];
 
-/** What a list is asked for: how it stands on a day, at most so many lines, and only what is within the filter. */
-export type Asked = { readonly today: Day; readonly limit: number; readonly filter: ListFilter };
+/** What a list is asked for: how it stands on a day, at most so many lines after those skipped, and only what is within the filter. */
+export type Asked = Rows & { readonly today: Day; readonly filter: ListFilter };
 
 const byDue = [asc(openSteps.dueOn), asc(openSteps.id)];
 
@@ -83,6 +87,7 @@ function part<On extends Asked = Asked>(
       .where(within(orm, filter))
       .orderBy(...order)
       .limit(limit)
+      .offset(skip)
       .prepare();
   const counted = (orm: Orm, filter: ListFilter) =>
     orm.select({ count: count() }).from(openSteps).where(within(orm, filter)).prepare();
@@ -116,6 +121,7 @@ export const dueSteps = (db: Database, asked: Asked, place: DuePlace = START): r
 /** How many stand in the whole of that list. */
 export const dueStepCount = (db: Database, asked: Asked): number => clock.count(db, { ...asked, ...START });
 
+/** Tubes out, part out, a fragment left behind. */
 const urgent = part(() => eq(openSteps.rank, listRank.urgent));
 
 const pastLatest = part(
@@ -129,13 +135,41 @@ const visits = part((orm) =>
   and(sql`+${openSteps.rank} = ${listRank.clock}`, onTime(), plannedToday(orm)),
 );
 
-/** Steps whose target has come and whose latest date has not passed, those planned for today apart. */
-const due = part((orm) => and(isOfClock(), lte(openSteps.dueOn, today), onTime(), not(plannedToday(orm))));
+const isUndated = () => and(inArray(openSteps.kind, [...undatedKinds]), isNull(openSteps.latestOn));
+
+/** What stands in for a date that nobody knows, those planned for today apart. */
+const undated = part((orm) =>
+  and(isOfClock(), lte(openSteps.dueOn, today), isUndated(), not(plannedToday(orm))),
+);
+
+/** Steps whose target has come and whose latest date has not passed, those planned for today and those without a date apart. */
+const due = part((orm) =>
+  and(isOfClock(), lte(openSteps.dueOn, today), onTime(), not(isUndated() ?? sql`0`), not(plannedToday(orm))),
+);
 
 const calls = part(() => and(eq(openSteps.rank, listRank.call), lte(openSteps.dueOn, today)));
 
 const isLooseEnd = () => eq(openSteps.rank, listRank.looseEnd);
-const looseEnds = part(isLooseEnd);
+
+/** Exchanges planned for today, then what else has come due. */
+const visitsThenDue: Part<Asked> = {
+  lines: (db, asked) => {
+    const end = asked.skip + asked.limit;
+    const fromFirst = { ...asked, skip: 0, limit: end };
+    return [...visits.lines(db, fromFirst), ...due.lines(db, fromFirst)].slice(asked.skip, end);
+  },
+  count: (db, asked) => visits.count(db, asked) + due.count(db, asked),
+};
+
+/** What each part of Today holds: its lines, and how many stand behind it. */
+export const stepsOfPart: Readonly<Record<DayPart, Part<Asked>>> = {
+  out: urgent,
+  "past-latest": pastLatest,
+  undated,
+  due: visitsThenDue,
+  calls,
+  "loose-ends": part(isLooseEnd),
+};
 
 const looseEndCounts = (orm: Orm, filter: ListFilter) =>
   orm
@@ -148,34 +182,9 @@ const looseEndCounts = (orm: Orm, filter: ListFilter) =>
 
 const allLooseEndCounts = prepared((orm) => looseEndCounts(orm, everything));
 
-/** Tubes out, part out, a fragment left behind. */
-export const urgentSteps = urgent.lines;
-export const stepsPastLatest = pastLatest.lines;
-/** Exchanges planned for today, then what else has come due. */
-export const stepsDueToday = (db: Database, asked: Asked): readonly StepLine[] =>
-  [...visits.lines(db, asked), ...due.lines(db, asked)].slice(0, asked.limit);
-/** Calls whose days have come, the longest due first. */
-export const callsDueToday = calls.lines;
-export const looseEndSteps = looseEnds.lines;
-
-export type StepCounts = {
-  readonly urgent: number;
-  readonly pastLatest: number;
-  readonly dueToday: number;
-  readonly calls: number;
-  readonly looseEnds: readonly { readonly kind: string; readonly count: number }[];
-};
-
-/** How many steps stand behind each part of a day's list, however many of them are shown; loose ends by their kind. */
-export const stepCounts = (db: Database, asked: Asked): StepCounts => ({
-  urgent: urgent.count(db, asked),
-  pastLatest: pastLatest.count(db, asked),
-  dueToday: visits.count(db, asked) + due.count(db, asked),
-  calls: calls.count(db, asked),
-  looseEnds: (isEverything(asked.filter) ? allLooseEndCounts(db) : looseEndCounts(db.orm, asked.filter)).all({
-    today: asked.today,
-  }),
-});
+/** How many loose ends there are of each kind. */
+export const looseEndKinds = (db: Database, { filter, today }: Pick<Asked, "filter" | "today">) =>
+  (isEverything(filter) ? allLooseEndCounts(db) : looseEndCounts(db.orm, filter)).all({ today });
 
 const ofPatient = prepared((orm) =>
   rows(orm)

@@ -16,7 +16,7 @@ export function dueList(db: Database, texts: FilterTexts = {}, place?: DuePlace)
   const day = today(db);
   const { filter, asked } = askedFilter(db, texts);
   if (filter === null) return { today: day, asked, lines: [], next: null, total: null };
-  const of = { today: day, limit: DUE_PAGE + 1, filter };
+  const of = { today: day, limit: DUE_PAGE + 1, skip: 0, filter };
   const rows = dueSteps(db, of, place);
   const page = rows.slice(0, DUE_PAGE);
   const last = page.at(-1);

@@ -5,11 +5,13 @@ import { patientById } from "#db/queries/patients.ts";
 import { tubeById } from "#db/queries/projections.ts";
 import { readingsOfAct } from "#db/queries/readings.ts";
 import { readsBefore } from "#db/queries/reads.ts";
+import type { Rows } from "#db/queries/rows.ts";
 import type { Database } from "#db/sqlite.ts";
 import { now } from "#server/clock.ts";
 import { instant } from "#shared/day/instant.ts";
 
-const SHOWN = 100;
+/** Lines of one page of each table. */
+export const AUDIT_PAGE = 100;
 
 /** Whom a look or an act concerned. Null: nobody, as a list, or somebody whose record is not there. */
 export type Concerned = {
@@ -44,15 +46,25 @@ function concernedByAct(db: Database, actId: string): Concerned {
   return concerned(db, reading?.patientId, reading?.tubeId ?? null);
 }
 
-/** The newest looks and acts, for the lead: who saw whom, who did what, when. */
-export function whoSawWhat(db: Database) {
+/** A page of a list, counted from 1, from the rows that it was asked for: one more than it shows. */
+const pageOf = <Row>(page: number, rowsAt: (rows: Rows) => readonly Row[]) => {
+  const rows = rowsAt({ limit: AUDIT_PAGE + 1, skip: (page - 1) * AUDIT_PAGE });
+  return { page, rows: rows.slice(0, AUDIT_PAGE), hasNext: rows.length > AUDIT_PAGE };
+};
+
+/** Looks and acts, the newest first, a page of each: who saw whom, who did what, when. For the lead. */
+export function whoSawWhat(db: Database, { seen = 1, done = 1 }: { seen?: number; done?: number } = {}) {
   const before = instant(now(db) + 1);
   return {
     zone: clinicOf(db).zone,
-    reads: readsBefore(db, before, SHOWN).map((read) => ({
-      ...read,
-      concerned: concernedByRead(db, read.subjectKind, read.subjectId),
-    })),
-    acts: actsBefore(db, before, SHOWN).map((act) => ({ ...act, concerned: concernedByAct(db, act.actId) })),
+    reads: pageOf(seen, (rows) =>
+      readsBefore(db, before, rows).map((read) => ({
+        ...read,
+        concerned: concernedByRead(db, read.subjectKind, read.subjectId),
+      })),
+    ),
+    acts: pageOf(done, (rows) =>
+      actsBefore(db, before, rows).map((act) => ({ ...act, concerned: concernedByAct(db, act.actId) })),
+    ),
   };
 }

@@ -14,6 +14,7 @@ export const access = {
   "draft.load": everyone,
   "draft.save": everyone,
   "export.file": ["lead"],
+  "list.dayPart": everyone,
   "list.exchanges": everyone,
   "list.today": everyone,
   "list.whoSawWhat": ["lead"],

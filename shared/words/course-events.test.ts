@@ -59,17 +59,17 @@ const told: readonly (readonly [make.Entry, string])[] = [
     "Hospice: decided by Dr. Orla Invented, calls go on, exchanges stop, until Thu 31 Dec 2026, with home hospice.",
   ],
   [make.whereaboutsNoted({ where: "ward 4" }), "Whereabouts: inpatient, ward 4."],
-  [make.followUpEnded(), "Follow-up ended by decision: decided by Dr. Orla Invented. the piece stays"],
+  [make.followUpEnded(), "Follow-up ended by decision: decided by Dr. Orla Invented. the piece stays."],
   [make.reportedOut(), "One of several reported out: tube 1 or tube 2, not known which, told by urology."],
-  [make.recordsJoined(), "Joined with another record of the same person. the same telephone"],
+  [make.recordsJoined(), "Joined with another record of the same person. the same telephone."],
   [
     make.recordsJoined({ numbers: [{ tube: "tube-9", number: 3 }] }),
-    "Joined with another record of the same person: tubes of that record numbered anew: 3. the same telephone",
+    "Joined with another record of the same person: tubes of that record numbered anew: 3. the same telephone.",
   ],
-  [make.reconcileAsked(), "Not agreed: sides. the report says right, the record left"],
+  [make.reconcileAsked(), "Not agreed: sides. the report says right, the record left."],
   [
     make.reconciled({ sides: [{ tube: "tube-2", number: 2, side: confirmed("left") }] }),
-    "Reconciled: sides, tube 2: left. films looked at",
+    "Reconciled: sides, tube 2: left. films looked at.",
   ],
 ];
 

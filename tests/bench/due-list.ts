@@ -9,7 +9,7 @@ import { byTurns, median } from "#tests/bench/sample.ts";
 const ROWS = 50;
 const TURNS = 1500;
 
-const asking = (db: Database) => ({ today: today(db), limit: ROWS, filter: everything });
+const asking = (db: Database) => ({ today: today(db), limit: ROWS, skip: 0, filter: everything });
 
 type Asked = { readonly sql: string; readonly params: readonly unknown[] };
 

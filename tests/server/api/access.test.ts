@@ -11,6 +11,7 @@ const matrix: Record<string, string> = {
   "draft.load": "NCPAL",
   "draft.save": "NCPAL",
   "export.file": "L",
+  "list.dayPart": "NCPAL",
   "list.exchanges": "NCPAL",
   "list.today": "NCPAL",
   "list.whoSawWhat": "L",

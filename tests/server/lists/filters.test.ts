@@ -141,7 +141,7 @@ describe("Exchanges under a filter", () => {
     expect(asked.refusals).toMatchObject([{ field, code }]);
     expect(asked.texts).toEqual(filter);
     const today = await lists(db).today({ filter });
-    expect([today.pastLatest, today.counts.pastLatest]).toEqual([[], 0]);
+    expect(today.parts["past-latest"]).toEqual({ lines: [], total: 0 });
     expect(today.asked.refusals).toEqual(asked.refusals);
   });
 
@@ -165,11 +165,11 @@ describe("Exchanges under a filter", () => {
 describe("Today under a filter", () => {
   it.each(cases)("has in each part what Exchanges has, and counts no more: %j", async (filter, expected) => {
     using db = clinic();
-    const { pastLatest, dueToday, counts } = await lists(db).today({ filter });
-    const shown = names([...pastLatest, ...dueToday]);
+    const { parts } = await lists(db).today({ filter });
+    const shown = names([...parts["past-latest"].lines, ...parts.due.lines]);
     // Of all seven, only this one's target is still to come.
     expect(shown).toEqual(expected.filter((name) => name !== "of petra"));
-    expect(counts.pastLatest + counts.dueToday).toBe(shown.length);
+    expect(parts["past-latest"].total + parts.due.total).toBe(shown.length);
   });
 
   it("filters tubes that are out, calls and loose ends with their counts", async () => {
@@ -183,10 +183,9 @@ describe("Today under a filter", () => {
       const fresh = placed({ tube: `${side} call`, on: ago(3), side });
       recordAs(db, [{ ...command(fresh), eventId: newId() }], `${side} call`);
     }
-    const { out, calls, counts } = await lists(db).today({ filter: { side: "left" } });
-    expect(names(out)).toEqual(["left out"]);
-    expect(names(calls)).toEqual(["left call"]);
-    expect([counts.urgent, counts.calls]).toEqual([1, 1]);
+    const { out, calls } = (await lists(db).today({ filter: { side: "left" } })).parts;
+    expect([names(out.lines), out.total]).toEqual([["left out"], 1]);
+    expect([names(calls.lines), calls.total]).toEqual([["left call"], 1]);
   });
 
   it("keeps what concerns the whole record of somebody with such a tube", async () => {
@@ -196,7 +195,7 @@ describe("Today under a filter", () => {
       whereaboutsNoted({ on: ago(5) }),
     ]);
     const calls = async (filter: FilterTexts) =>
-      (await lists(db).today({ filter })).calls.map(({ step }) => step.kind);
+      (await lists(db).today({ filter })).parts.calls.lines.map(({ step }) => step.kind);
     expect(await calls({ kind: "pcn l" })).toContain("whereabouts");
     expect(await calls({ kind: "pcn r" })).not.toContain("whereabouts");
   });

@@ -1,6 +1,7 @@
 import { afterEach, beforeEach, describe, expect, it, vi } from "vitest";
 import type { Database } from "#db/sqlite.ts";
 import { newId } from "#server/ids.ts";
+import { PART_PAGE } from "#server/lists/day-part.ts";
 import { DUE_PAGE } from "#server/lists/due-list.ts";
 import { addDays, day } from "#shared/day/day.ts";
 import { confirmed } from "#shared/tube/certainty.ts";
@@ -107,7 +108,7 @@ describe("Exchanges", () => {
 });
 
 describe("Today", () => {
-  it("has each step in one part: out, past latest, due today, loose ends", async () => {
+  it("has each step in one part: out, past latest, without a date, due today, loose ends", async () => {
     using db = testDatabase();
     record(db, "out", [nephrostomy("out", 100), fellOut({ tube: "out", on: TODAY })]);
     record(db, "latest yesterday", [nephrostomy("latest yesterday", 91)]);
@@ -119,18 +120,18 @@ describe("Today", () => {
       nephrostomy("told removed", 20),
       removed({ tube: "told removed", on: TODAY, toldBy: "the patient", whole: confirmed(true) }),
     ]);
-    const { out, pastLatest, dueToday, looseEnds, counts } = await lists(db).today();
-    expect(names(out)).toEqual(["out"]);
-    expect(names(pastLatest)).toEqual(["latest yesterday"]);
-    expect(names(dueToday)).toEqual(["latest today", "target today", "undated"]);
-    expect(names(looseEnds)).toEqual(["told removed"]);
-    expect(counts).toEqual({
-      urgent: 1,
-      pastLatest: 1,
-      dueToday: 3,
-      calls: 0,
-      looseEnds: [{ kind: "confirm removal", count: 1 }],
+    const { parts, looseEnds } = await lists(db).today();
+    const shown = Object.entries(parts).map(([part, { lines }]) => [part, names(lines)]);
+    expect(Object.fromEntries(shown)).toEqual({
+      out: ["out"],
+      "past-latest": ["latest yesterday"],
+      undated: ["undated"],
+      due: ["latest today", "target today"],
+      calls: [],
+      "loose-ends": ["told removed"],
     });
+    expect(Object.values(parts).map(({ total }) => total)).toEqual([1, 1, 1, 2, 0, 1]);
+    expect(looseEnds).toEqual([{ kind: "confirm removal", count: 1 }]);
   });
 
   it("has an exchange that is planned for today, before its target has come, and first of all that is due", async () => {
@@ -142,9 +143,9 @@ describe("Today", () => {
     record(db, "today", plannedFor("today", TODAY));
     record(db, "due since long", [nephrostomy("due since long", 85)]);
     record(db, "tomorrow", plannedFor("tomorrow", addDays(TODAY, 1)));
-    const { dueToday, counts } = await lists(db).today();
-    expect(names(dueToday)).toEqual(["today", "due since long"]);
-    expect(counts.dueToday).toBe(2);
+    const { due } = (await lists(db).today()).parts;
+    expect(names(due.lines)).toEqual(["today", "due since long"]);
+    expect(due.total).toBe(2);
   });
 
   it.each([
@@ -155,17 +156,98 @@ describe("Today", () => {
     using db = testDatabase();
     addInventedPatient(db, "p", "1");
     recordAs(db, [{ ...command(nephrostomy("tube", days)), eventId: newId() }], "p");
-    const { calls, counts } = await lists(db).today();
-    expect(calls.map(({ step }) => step.kind)).toEqual(kinds);
-    expect(counts.calls).toBe(kinds.length);
+    const { calls } = (await lists(db).today()).parts;
+    expect(calls.lines.map(({ step }) => step.kind)).toEqual(kinds);
+    expect(calls.total).toBe(kinds.length);
   });
 
   it("counts what it does not show", async () => {
     using db = testDatabase();
     for (let index = 0; index < 43; index += 1)
       record(db, `tube ${index}`, [nephrostomy(`tube ${index}`, 95)]);
-    const { pastLatest, counts } = await lists(db).today();
-    expect(pastLatest).toHaveLength(40);
-    expect(counts.pastLatest).toBe(43);
+    const { lines, total } = (await lists(db).today()).parts["past-latest"];
+    expect(lines).toHaveLength(40);
+    expect(total).toBe(43);
+  });
+
+  it.each([
+    ["of unknown placement", "assess the date", takenOver({ tube: "p", on: "?", recordedOn: ago(3) })],
+    [
+      "of unknown placement, a stent",
+      "assess the date",
+      takenOver({ tube: "p", kind: "ureteral stent", on: "?", recordedOn: ago(3) }),
+    ],
+    [
+      "of no kind here, without the operator's date",
+      "remove or exchange",
+      placed({ tube: "p", kind: "other", role: "drains an organ", mode: "to bag", on: ago(10) }),
+    ],
+  ])("has a tube %s without a date, among no others", async (_, kind, entry) => {
+    using db = testDatabase();
+    record(db, "p", [entry]);
+    const { parts } = await lists(db).today();
+    expect(parts.undated.lines.map(({ step }) => step.kind)).toEqual([kind]);
+    expect([parts.undated.total, parts.due.total]).toEqual([1, 0]);
+  });
+
+  it("has a stent that waits for the operator's date under what is due, since its latest date is known", async () => {
+    using db = testDatabase();
+    record(db, "stent", [placed({ tube: "stent", kind: "ureteral stent", on: ago(10) })]);
+    const { undated, due } = (await lists(db).today()).parts;
+    expect([names(undated.lines), names(due.lines)]).toEqual([[], ["stent"]]);
+  });
+
+  it("has a tube without a date whose exchange is planned for today among the visits", async () => {
+    using db = testDatabase();
+    record(db, "coming", [
+      takenOver({ tube: "coming", on: "?", recordedOn: ago(3) }),
+      exchangePlanned({ tube: "coming", planned: TODAY, on: ago(1) }),
+    ]);
+    const { undated, due } = (await lists(db).today()).parts;
+    expect([undated.total, names(due.lines), due.total]).toEqual([0, ["coming"], 1]);
+  });
+});
+
+describe("One part of Today by itself", () => {
+  const named = (from: number, to: number) =>
+    Array.from({ length: to - from }, (_, index) => `tube ${String(from + index).padStart(3, "0")}`);
+
+  it("goes on page by page, leaves none out and shows none twice, also past the visits planned for today", async () => {
+    using db = testDatabase();
+    const planned = named(0, 4);
+    const due = named(4, PART_PAGE + 3);
+    for (const name of planned)
+      record(db, name, [nephrostomy(name, 65), exchangePlanned({ tube: name, planned: TODAY, on: ago(1) })]);
+    for (const name of due) record(db, name, [nephrostomy(name, 80)]);
+    const page = (number: number) => lists(db).dayPart({ part: "due", page: number });
+    const [first, second, third] = [await page(1), await page(2), await page(3)];
+    expect([first.lines.length, second.lines.length, third.lines.length]).toEqual([PART_PAGE, 3, 0]);
+    expect([first.before, second.before]).toEqual([0, PART_PAGE]);
+    expect([first.total, second.total, third.total]).toEqual(Array(3).fill(PART_PAGE + 3));
+    const shown = names([...first.lines, ...second.lines]);
+    expect(shown.slice(0, 4).toSorted()).toEqual(planned);
+    expect(shown.toSorted()).toEqual([...planned, ...due]);
+  });
+
+  it("keeps to the filter, and counts under it", async () => {
+    using db = testDatabase();
+    record(db, "nephrostomy", [takenOver({ tube: "nephrostomy", on: "?", recordedOn: TODAY })]);
+    record(db, "drain", [takenOver({ tube: "drain", kind: "abscess drain", on: "?", recordedOn: TODAY })]);
+    const part = { part: "undated", page: 1 } as const;
+    expect((await lists(db).dayPart(part)).total).toBe(2);
+    const { lines, total } = await lists(db).dayPart({ ...part, filter: { kind: "pcn" } });
+    expect([names(lines), total]).toEqual([["nephrostomy"], 1]);
+  });
+
+  it("lists nothing under a filter that is not understood", async () => {
+    using db = testDatabase();
+    record(db, "undated", [takenOver({ tube: "undated", on: "?", recordedOn: TODAY })]);
+    const { lines, total, asked } = await lists(db).dayPart({
+      part: "undated",
+      page: 1,
+      filter: { kind: "hose" },
+    });
+    expect([lines, total]).toEqual([[], 0]);
+    expect(asked.refusals).toMatchObject([{ field: "kind", code: "word-unknown" }]);
   });
 });

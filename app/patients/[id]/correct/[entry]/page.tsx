@@ -41,15 +41,13 @@ export default async function CorrectPage({ params }: CorrectPageProps): Promise
   const nameOf = namesOfStaff(await api.staff.list());
   return (
     <PageFrame {...frameOf(tube === null ? null : tubeName(tube))}>
-      <p className={styles.says}>
-        {told !== undefined && (
-          <>
-            It says: <bdi>{storySentence(told, nameOf)}</bdi>{" "}
-          </>
-        )}
-        <a href={`/patients/${patientId}/void/${eventId}`} data-screen-only>
-          It should not stand at all
-        </a>
+      {told !== undefined && (
+        <p className={styles.says}>
+          It says: <bdi>{storySentence(told, nameOf)}</bdi>
+        </p>
+      )}
+      <p className={styles.says} data-screen-only>
+        <a href={`/patients/${patientId}/void/${eventId}`}>This entry should not stand at all</a>
       </p>
       <RecordEvent
         kind={kind}
