@@ -7,6 +7,7 @@ const missingCodes: readonly RefusalCode[] = [
   "tube-unknown",
   "entry-unknown",
   "sheet-gone",
+  "nothing-to-undo",
 ];
 
 const isMissing = (error: unknown): boolean =>

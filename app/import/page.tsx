@@ -1,7 +1,6 @@
 import type { Metadata } from "next";
 import type { ReactNode } from "react";
 import { signedIn } from "#app/_trpc/server.ts";
-import { UndoBatch } from "#app/import/undo-batch.tsx";
 import { Upload } from "#app/import/upload.tsx";
 import { NotForYou } from "#app/record/not-for-you.tsx";
 import { DataTable } from "#app/ui/data-table.tsx";
@@ -57,8 +56,8 @@ export default async function ImportPage(): Promise<ReactNode> {
             { head: "Tubes", cell: ({ tubes }) => tubes, figure: true },
             {
               head: "Take back",
-              cell: ({ actId, tubes, standing }) =>
-                standing === 0 ? "taken back" : <UndoBatch undoes={actId} tubes={tubes} />,
+              cell: ({ actId, standing }) =>
+                standing === 0 ? "taken back" : <a href={`/import/undo/${actId}`}>Take it back</a>,
             },
           ]}
           rows={broughtIn}

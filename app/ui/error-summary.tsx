@@ -4,7 +4,12 @@ import { type ReactNode, useEffect, useRef } from "react";
 import { fieldId } from "#app/ui/field.tsx";
 import styles from "./error-summary.module.css";
 
-export type Problem = { readonly field?: string | undefined; readonly sentence: string };
+export type Problem = {
+  readonly field?: string | undefined;
+  readonly sentence: string;
+  /** Where to look at what it speaks of. Opens beside the form, which keeps what is typed. */
+  readonly look?: { readonly href: string; readonly word: string } | undefined;
+};
 
 type ErrorSummaryProps = {
   readonly problems: readonly Problem[];
@@ -26,9 +31,17 @@ export function ErrorSummary({ problems, attempt = 0 }: ErrorSummaryProps): Reac
         {problems.length === 1 ? "One thing to mend" : `${problems.length} things to mend`}
       </h2>
       <ul>
-        {problems.map(({ field, sentence }) => (
+        {problems.map(({ field, sentence, look }) => (
           <li key={`${field ?? ""} ${sentence}`}>
             {field === undefined ? sentence : <a href={`#${fieldId(field)}`}>{sentence}</a>}
+            {look !== undefined && (
+              <>
+                {" "}
+                <a href={look.href} target="_blank" rel="noreferrer">
+                  {look.word}
+                </a>
+              </>
+            )}
           </li>
         ))}
       </ul>

@@ -21,6 +21,8 @@ type RecordingFormProps<V, Result> = RecordingPlan<V, Result> & {
   readonly after?: { readonly field: keyof V & string; readonly says: (values: Partial<V>) => ReactNode };
 };
 
+const LOOK = "Open the record as it now stands, in a new tab.";
+
 /**
  * A form for typing: opens in its first field, says beside each field how it was understood, Enter saves, Escape leaves
  * with what was typed kept. Nothing typed is lost by an error, a lost answer, a session that ended or a closed tab.
@@ -46,6 +48,7 @@ export function RecordingForm<V, Result>(props: RecordingFormProps<V, Result>): 
   const problems: readonly Problem[] = refusals.map((refusal) => ({
     field: refusal.field !== undefined && refusal.field in fields ? refusal.field : undefined,
     sentence: refusalSentence(refusal),
+    look: refusal.code === "changed-meanwhile" ? { href: props.leaveTo, word: LOOK } : undefined,
   }));
   return (
     <form

@@ -1,4 +1,4 @@
-import { asc, eq, sql } from "drizzle-orm";
+import { and, asc, eq, ne, sql } from "drizzle-orm";
 import { inserter, prepared } from "#db/prepared.ts";
 import { events, eventTubes } from "#db/schema/events.ts";
 import type { Database } from "#db/sqlite.ts";
@@ -50,6 +50,21 @@ export function eventsOfPatient(db: Database, patientId: string): readonly Store
 }
 
 export const eventsOfAct = (db: Database, actId: string): readonly EventRow[] => ofAct(db).all({ actId });
+
+const inOtherActs = prepared((orm) =>
+  orm
+    .select({ id: events.id })
+    .from(events)
+    .where(
+      and(eq(events.patientId, sql.placeholder("patientId")), ne(events.actId, sql.placeholder("actId"))),
+    )
+    .limit(1)
+    .prepare(),
+);
+
+/** Whether anything else was recorded of a patient than by that act. */
+export const isRecordedInOtherActs = (db: Database, of: { patientId: string; actId: string }): boolean =>
+  inOtherActs(db).get(of) !== undefined;
 
 const insertEvent = inserter(events);
 const insertTube = inserter(eventTubes);

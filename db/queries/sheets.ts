@@ -39,7 +39,7 @@ const typedOf = prepared((orm) =>
     .prepare(),
 );
 
-const batches = prepared((orm) =>
+const batchRows = (orm: Database["orm"]) =>
   orm
     .select({
       actId: sheetBatches.actId,
@@ -57,8 +57,18 @@ const batches = prepared((orm) =>
     .leftJoin(sheetRows, eq(sheetRows.actId, sheetBatches.actId))
     .leftJoin(tubes, eq(tubes.id, sheetRows.tubeId))
     .groupBy(sheetBatches.actId)
+    .$dynamic();
+
+const newest = prepared((orm) =>
+  batchRows(orm)
     .orderBy(desc(acts.recordedAt), asc(sheetBatches.actId))
     .limit(sql.placeholder("limit"))
+    .prepare(),
+);
+
+const batchByAct = prepared((orm) =>
+  batchRows(orm)
+    .where(eq(sheetBatches.actId, sql.placeholder("actId")))
     .prepare(),
 );
 
@@ -73,7 +83,10 @@ export const typedInList = (db: Database, row: { actId: string; tubeId: string }
   typedOf(db).get(row)?.typed;
 
 /** What was brought in, the newest first. */
-export const sheetBatchesNewest = (db: Database, limit: number) => batches(db).all({ limit });
+export const sheetBatchesNewest = (db: Database, limit: number) => newest(db).all({ limit });
+
+/** What one act brought in; undefined where it brought in no list. */
+export const sheetBatchOf = (db: Database, actId: string) => batchByAct(db).get({ actId });
 
 /** Sheets that wait, the newest first, without their cells. */
 export const waitingSheets = (db: Database, limit: number) =>

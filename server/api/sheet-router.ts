@@ -7,6 +7,7 @@ import { keepSheet } from "#server/sheet/keep-sheet.ts";
 import { listSheets } from "#server/sheet/list-sheets.ts";
 import { progressOf, withProgress } from "#server/sheet/progress.ts";
 import { setAsideOf } from "#server/sheet/set-aside.ts";
+import { takingBack } from "#server/sheet/taking-back.ts";
 import { viewSheet } from "#server/sheet/view-sheet.ts";
 import { answersSchema } from "#shared/sheet/answers.ts";
 import { encodings } from "#shared/sheet/encoding.ts";
@@ -26,6 +27,10 @@ export const sheetRouter = router({
   list: procedure
     .meta({ subject: { kind: "list", name: "lists brought in" } })
     .query(({ ctx }) => listSheets(ctx.db)),
+  takingBack: procedure
+    .meta({ subject: { kind: "list", name: "a list brought in" } })
+    .input(z.strictObject({ actId: id }))
+    .query(({ ctx, input }) => takingBack(ctx.db, input.actId)),
   view: procedure
     .meta({ subject: { kind: "list", name: "a list to bring in" } })
     .input(ofSheet.extend({ page: z.int().min(0).max(1000) }))

@@ -1,8 +1,6 @@
 import { actById } from "#db/queries/acts.ts";
-import { type EventRow, eventsOfAct } from "#db/queries/events.ts";
 import {
   addPatientChange,
-  patientById,
   patientsOpenedIn,
   replaceIdentifiers,
   updatePatient,
@@ -16,12 +14,11 @@ import { detailsOf } from "#server/patients/correct-patient.ts";
 import { append } from "#server/record/append.ts";
 import { loadRecord, type PatientRecord } from "#server/record/load-record.ts";
 import type { Doing } from "#server/record/record-event.ts";
+import { UNDONE, voidingsOfAct } from "#server/record/voidings-of-act.ts";
 import { mayUndo } from "#shared/access/may.ts";
 import type { Person } from "#shared/access/person.ts";
 import type { Instant } from "#shared/day/instant.ts";
-import { whenUnknown } from "#shared/day/when.ts";
 import { DomainError } from "#shared/errors/refusal.ts";
-import type { Command } from "#shared/tube/decide.ts";
 import { fold } from "#shared/tube/fold.ts";
 import { joinsIn } from "#shared/tube/join.ts";
 
@@ -29,34 +26,10 @@ type UndoneBy = { readonly db: Doing["db"]; readonly staff: Pick<Person, "id" | 
 
 export type Undoing = { readonly actId: string; readonly undoes: string };
 
-const REASON = "undone";
-
-const voiding = (eventId: string): Command => ({
-  eventId: newId(),
-  kind: "voided",
-  tubes: [],
-  when: whenUnknown,
-  time: null,
-  daySequence: 0,
-  payload: { reason: REASON, wrongPatient: false },
-  amends: eventId,
-  lastSeen: Number.MAX_SAFE_INTEGER,
-});
-
 function undoEvents(tx: Tx, undoes: string, by: { actId: string; staffId: string; at: Instant }): number {
-  const events = eventsOfAct(tx, undoes);
-  // What was recorded in a record that was joined into another since is undone there.
-  const recordOf = ({ patientId }: EventRow): string => patientById(tx, patientId)?.joinedInto ?? patientId;
-  for (const patientId of new Set(events.map(recordOf))) {
-    // The newest first: what an entry made possible is undone before it.
-    const own = events.filter((event) => recordOf(event) === patientId).toReversed();
-    append(
-      tx,
-      { patientId, ...by },
-      own.map(({ id }) => voiding(id)),
-    );
-  }
-  return events.length;
+  const voidings = voidingsOfAct(tx, undoes);
+  for (const [patientId, commands] of voidings) append(tx, { patientId, ...by }, commands);
+  return [...voidings.values()].flat().length;
 }
 
 /**
@@ -97,7 +70,7 @@ export function undoAct({ db, staff }: UndoneBy, input: Undoing): { undone: numb
       const { patientId } = row;
       addReading(
         tx,
-        voidingRow(newId(), row, { patientId, actId, recordedAt: at, recordedBy: staff.id, reason: REASON }),
+        voidingRow(newId(), row, { patientId, actId, recordedAt: at, recordedBy: staff.id, reason: UNDONE }),
       );
     }
     const undone = events + readings.length + withdrawRecords(tx, undoes, { actId, at });

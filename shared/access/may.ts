@@ -90,6 +90,7 @@ export const access = {
   "sheet.list": clinical,
   "sheet.progress": clinical,
   "sheet.setAside": clinical,
+  "sheet.takingBack": clinical,
   "sheet.view": clinical,
   "staff.close": ["lead"],
   "staff.list": everyone,

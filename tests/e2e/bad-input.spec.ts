@@ -111,6 +111,8 @@ test("an address with an unknown id or form is answered with 404 and a plain pag
     `${tube}/output/nothing/correct`,
     `${tube}/output/nothing/void`,
     "/staff/nobody/close",
+    "/today/nothing",
+    "/import/undo/nothing",
   ];
   const answers = await Promise.all(
     addresses.map(async (address) => [address, (await page.request.get(address)).status()]),

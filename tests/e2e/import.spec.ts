@@ -5,6 +5,7 @@ import {
   expectPlainPrint,
   expectReflow,
 } from "#tests/e2e/support/accessibility.ts";
+import { record, undoNewest } from "#tests/e2e/support/record.ts";
 import { expect, expectOnly, test } from "#tests/e2e/support/test.ts";
 
 /** A small list with what makes a list untidy: a title, an order of dates to ask, a row to mend, one patient in two rows. */
@@ -88,6 +89,46 @@ test("a nurse brings in a list: asked once, shown row by row, brought in, taken 
   await page.getByRole("button", { name: "Read the rows so" }).click();
   await expect(page.getByRole("row", { name: /^2 Quenchley/ })).toContainText("telephone +44 555 0118");
   await expect(page.getByLabel(/^What the column/)).toHaveCount(8);
+});
+
+test("before a list is taken back, the records whose later work rests on it are named", async ({ page }) => {
+  await page.goto("/import");
+  const rows = ["Name\tMRN\tTube\tDate placed", "Restwell, Odo\t48101\tPCN L\t2 mar 2026"].join("\n");
+  await page.getByLabel("Or paste rows").fill(rows);
+  await page.getByRole("button", { name: "Read the list" }).click();
+  await page.getByRole("button", { name: "Bring in 1 tube" }).click();
+  await expect(page.getByText("1 tube of 1 patient brought in.")).toBeVisible();
+  await page.goto("/import");
+  await page.getByRole("link", { name: "Take it back" }).first().click();
+  await expect(page.getByText("No later work rests on its rows.")).toBeVisible();
+  const question = page.url();
+  await expectAccessible(page);
+  await expectReflow(page);
+
+  await page.goto("/patients");
+  await page.getByRole("link", { name: /Restwell/ }).click();
+  const patient = page.url();
+  await page
+    .getByRole("link", { name: /Left nephrostomy/ })
+    .first()
+    .click();
+  await page.waitForURL(/\/tubes\//);
+  await record(page, `${page.url()}/record/exchanged`, {
+    act: "Record an exchange",
+    typed: { "Exchanged on": "-3" },
+  });
+  await page.goto(question);
+  await expect(
+    page.getByRole("heading", { name: "Later work rests on 1 record of this list" }),
+  ).toBeVisible();
+  await expect(page.getByRole("listitem").filter({ hasText: "Restwell" })).toContainText("exchanged");
+  await expect(page.getByRole("button", { name: /Take back/ })).toHaveCount(0);
+  await expectAccessible(page);
+
+  await undoNewest(page, patient);
+  await page.goto(question);
+  await page.getByRole("button", { name: "Take back 1 tube" }).click();
+  await expect(page.getByText("It is taken back.")).toBeVisible();
 });
 
 test("pasted rows are read, and columns matched once are remembered", async ({ page }) => {

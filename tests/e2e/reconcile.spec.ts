@@ -59,6 +59,16 @@ test("hard case 23: two records of one patient are looked at side by side, joine
   await openOfPatient(page).getByRole("link", { name: "Find the other record by its number" }).click();
   const number = page.getByLabel("Number of the other record, whole");
   await expect(async () => {
+    await page.getByRole("button", { name: "Find it" }).click();
+    await expect(number).toHaveAccessibleDescription(
+      /^Type the whole number that stands on the other record\./,
+      {
+        timeout: 2_000,
+      },
+    );
+  }).toPass();
+  await expect(number).toBeFocused();
+  await expect(async () => {
     await number.fill("880012");
     await number.press("Enter");
     await expect(page.getByRole("link", { name: "Twofolde, Ada" })).toBeVisible({ timeout: 2_000 });

@@ -187,6 +187,13 @@ test.describe("a recording form", () => {
     await expect(toMend(page)).toContainText("Somebody recorded this since you opened the form: exchanged.");
     await expect(page.getByLabel("Size")).toHaveValue("10 f");
     await expect(page.getByText(/Last recorded: .*12 F/)).toBeVisible();
+    const opened = page.waitForEvent("popup");
+    await toMend(page).getByRole("link", { name: "Open the record as it now stands, in a new tab." }).click();
+    const record = await opened;
+    await record.waitForURL(tube);
+    await expect(storyRows(record, /Exchanged: 12 F/)).toHaveCount(1);
+    await record.close();
+    await expect(page.getByLabel("Size")).toHaveValue("10 f");
     await page.getByLabel("Size").press("Enter");
     await expect(page.getByText(saved)).toBeVisible();
     await page.goto(tube);

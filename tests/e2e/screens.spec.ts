@@ -30,6 +30,7 @@ const patientForms = (Object.keys(patientProcedures) as (keyof typeof patientPro
 /** Every page of the program, with what the demo has to show on it. */
 const screens: readonly Screen[] = [
   ["Today", () => "/"],
+  ["one part of Today", () => "/today/undated"],
   ["Exchanges", () => "/exchanges"],
   ["Patients", () => "/patients"],
   ["whom the finder means", () => "/find"],
@@ -83,7 +84,7 @@ const screens: readonly Screen[] = [
  * Pages that are not looked at here: whoever signs in has no page yet (accessibility.spec.ts), a list has to be brought first
  * (import.spec.ts, as strictly), and the bench has no reader.
  */
-const elsewhere = /^\/(sign-in|import\/\[id\]|bench\/.*)$/;
+const elsewhere = /^\/(sign-in|import\/\[id\]|import\/undo\/\[act\]|bench\/.*)$/;
 
 test("every page of the program is looked at here", ({ clinic }) => {
   const pages = readdirSync(join(root, "app"), { recursive: true, encoding: "utf8" })

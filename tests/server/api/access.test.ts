@@ -87,6 +87,7 @@ const matrix: Record<string, string> = {
   "sheet.list": "NPAL",
   "sheet.progress": "NPAL",
   "sheet.setAside": "NPAL",
+  "sheet.takingBack": "NPAL",
   "sheet.view": "NPAL",
   "staff.close": "L",
   "staff.list": "NCPAL",
