@@ -9,6 +9,8 @@ type Answer =
   | { readonly kind: "none asked" | "nothing typed" | "failed" }
   | { readonly kind: "found"; readonly records: readonly OtherRecordFound[] };
 
+const TO_TYPE = "other-number-to-type";
+
 /** Finds another record by its whole number, which stands on the paper in hand. What is typed goes in no address. */
 export function OtherRecordByNumber({ patientId }: { readonly patientId: string }): ReactNode {
   const [answer, setAnswer] = useState<Answer>({ kind: "none asked" });
@@ -40,11 +42,11 @@ export function OtherRecordByNumber({ patientId }: { readonly patientId: string 
         autoComplete="off"
         maxLength={60}
         aria-invalid={answer.kind === "nothing typed"}
-        aria-describedby="other-number-answer"
+        aria-describedby={answer.kind === "nothing typed" ? TO_TYPE : undefined}
         onChange={() => setAnswer((old) => (old.kind === "nothing typed" ? { kind: "none asked" } : old))}
       />
       <button type="submit">Find it</button>
-      <output htmlFor="other-number" id="other-number-answer">
+      <output htmlFor="other-number">
         <Found answer={answer} patientId={patientId} />
       </output>
     </form>
@@ -57,7 +59,7 @@ function Found({ answer, patientId }: { readonly answer: Answer; readonly patien
       return null;
     case "nothing typed":
       return (
-        <p className={styles.problem}>
+        <p className={styles.problem} id={TO_TYPE}>
           Type the whole number that stands on the other record. Names and birth dates are compared below.
         </p>
       );

@@ -2,6 +2,7 @@ import type { ListLine } from "#app/lists/list-line.ts";
 import { type Day, daysBetween } from "#shared/day/day.ts";
 import { printDay } from "#shared/day/print-day.ts";
 import { isUrgent, type Why } from "#shared/step/step.ts";
+import { isUndated } from "#shared/step/undated.ts";
 import { stepAsks } from "#shared/words/steps.ts";
 import { whySentence } from "#shared/words/why.ts";
 
@@ -14,9 +15,10 @@ export function weightOf({ step, tube }: ListLine, today: Day): Weight {
   return undated || step.kind === "no row" ? "cannot tell" : "in turn";
 }
 
-/** The next date that matters of a window: the target until it has come, then the latest date. */
+/** The next date that matters of a window: the target until it has come, then the latest date. A day that nobody set is no target. */
 function nextDate(step: ListLine["step"], today: Day): string | null {
   const { target, latest } = step;
+  if (isUndated(step)) return "due now until a plan names a date";
   if (target !== null && target >= today) return `target ${printDay(target)}`;
   if (latest !== null) return `latest ${printDay(latest)}`;
   return target === null ? null : `target was ${printDay(target)}`;

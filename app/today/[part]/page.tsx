@@ -37,7 +37,7 @@ export default async function PartPage({ params, searchParams }: PartPageProps):
     <PageFrame
       frame={frame}
       heading="Who needs something today?"
-      lede={asked.words === null ? head : `${head}, ${asked.words}`}
+      lede={asked.words ?? undefined}
       here="Today"
     >
       <FilterLine path={partHref(part)} asked={asked} />

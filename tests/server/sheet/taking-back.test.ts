@@ -21,7 +21,7 @@ const rows = (count: number): string =>
   ].join("\r\n");
 
 function recordOn(db: Database, place: number, { kind, texts }: { kind: FormKind; texts: Texts }): string {
-  const tube = db.orm.select().from(tubes).all()[place];
+  const tube = db.orm.select().from(tubes).orderBy(tubes.id).all()[place];
   if (tube === undefined) throw new Error(`the list brought in no tube ${place}`);
   const { id: tubeId, patientId } = tube;
   const actId = newId();
