@@ -1,4 +1,11 @@
-import { getTableColumns, type InferSelectModel, type Placeholder, sql } from "drizzle-orm";
+import {
+  type Column,
+  getTableColumns,
+  type InferSelectModel,
+  type Placeholder,
+  type SQL,
+  sql,
+} from "drizzle-orm";
 import type { SQLiteTable } from "drizzle-orm/sqlite-core";
 import type { Database } from "#db/sqlite.ts";
 import type { Tx } from "#db/transaction.ts";
@@ -15,11 +22,20 @@ export function prepared<Statement>(make: (orm: Database["orm"]) => Statement): 
   };
 }
 
+/** The column's place in a statement. A boolean that may be null is kept null: the builder alone would write it as false. */
+function placeOf(name: string, column: Column): Placeholder | SQL {
+  const place = sql.placeholder(name);
+  if (column.notNull || column.dataType !== "boolean") return place;
+  const encoder = {
+    mapToDriverValue: (value: unknown) => (value === null ? null : column.mapToDriverValue(value)),
+  };
+  return sql`${sql.param(place, encoder)}`;
+}
+
 /** `INSERT` of a whole row of that table, every column named, nulls written out. */
 export function inserter<Table extends SQLiteTable>(table: Table) {
-  const names = Object.keys(getTableColumns(table));
   const values = Object.fromEntries(
-    names.map((name): [string, Placeholder] => [name, sql.placeholder(name)]),
+    Object.entries(getTableColumns(table)).map(([name, column]) => [name, placeOf(name, column)]),
   );
   const statement = prepared((orm) =>
     orm

@@ -5,16 +5,17 @@ import { alternateText, telephonesText } from "#shared/words/contact.ts";
 type Reached = {
   readonly contact: Contact;
   readonly language: string;
-  readonly needsInterpreter: boolean;
+  readonly needsInterpreter: boolean | null;
 };
+
+const interpreterText = (needed: boolean | null): string | null =>
+  needed === null ? null : needed ? "needed" : "not needed";
 
 /** How a patient is reached, and who else looks after them. */
 export const contactRows = ({ contact, language, needsInterpreter }: Reached): readonly FactRow[] => [
   { word: "Telephones", says: telephonesText(contact) },
-  {
-    word: "Language",
-    says: language === "" ? null : `${language}${needsInterpreter ? ", needs an interpreter" : ""}`,
-  },
+  { word: "Language", says: language === "" ? null : language },
+  { word: "Interpreter", says: interpreterText(needsInterpreter) },
   { word: "Alternate contact", says: alternateText(contact) },
   { word: "Home nurse", says: contact.homeNurse },
   { word: "Referrer", says: contact.referrer },

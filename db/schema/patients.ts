@@ -31,7 +31,8 @@ export const patients = sqliteTable(
     givenName: text("given_name").notNull(),
     birthOn: dayText("birth_on"),
     language: text("language").notNull(),
-    needsInterpreter: flag("needs_interpreter").notNull(),
+    /** Null where nobody said. */
+    needsInterpreter: flag("needs_interpreter"),
     /** Telephones with best times, alternate contact, home nurse, referrer, family doctor, responsible service. */
     contact: json("contact").notNull(),
     /** Words of names, numbers and telephones as the finder compares them (shared/record/patient/search-text.ts). */

@@ -79,7 +79,10 @@ export function strangers(draw: Draw, { count, startDay, taken }: Asked): readon
     .slice(0, count)
     .map((familyName, index) => {
       const telephone = telephones[index] ?? "";
-      const spoken = { language: draw.from(languages), needsInterpreter: draw.from(["yes", "no"] as const) };
+      const spoken = {
+        language: draw.from(languages),
+        needsInterpreter: draw.from(["yes", "no", "?"] as const),
+      };
       return person(familyName, draw.from(givenNames), {
         number: `00${4801 + index}`,
         birthOn: addDays(startDay, -draw.between(ADULT_DAYS, OLD_DAYS)),

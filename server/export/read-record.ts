@@ -1,5 +1,6 @@
 import type { RecordRow } from "#db/queries/record-rows.ts";
 import { type RecordTableName, recordTableNames } from "#db/record-tables.ts";
+import { liftRecordRow } from "#server/export/lift-record-row.ts";
 import { FILE_END, formSchema, HEAD_END, headSchema, RECORD_VERSION } from "#server/export/record-head.ts";
 import { recordRowSchema } from "#server/export/record-row-schema.ts";
 import { DomainError } from "#shared/errors/refusal.ts";
@@ -20,8 +21,10 @@ function jsonOf(text: string | null): unknown {
   }
 }
 
-/** Reads the first line: how many rows each table has. */
-function readHead(line: string | null | undefined, file: string): Readonly<Record<string, number>> {
+type Head = { readonly version: number; readonly rows: Readonly<Record<string, number>> };
+
+/** Reads the first line: the form of the rows, and how many each table has. */
+function readHead(line: string | null | undefined, file: string): Head {
   const json = line?.endsWith(HEAD_END) ? jsonOf(`${line}${FILE_END}`) : undefined;
   const form = formSchema.safeParse(json);
   if (!form.success) throw new DomainError({ code: "record-not-one", args: { file } });
@@ -30,10 +33,11 @@ function readHead(line: string | null | undefined, file: string): Readonly<Recor
     throw new DomainError({ code: "record-newer", args: { version, release, newest: RECORD_VERSION } });
   const head = headSchema.safeParse(json);
   if (!head.success) throw new DomainError({ code: "record-not-one", args: { file } });
-  return head.data.rows;
+  return head.data;
 }
 
 type At = { readonly table: RecordTableName; readonly place: number };
+type Line = { readonly line: string | null; readonly version: number };
 
 const damaged = ({ table, place }: At, at?: string): DomainError =>
   new DomainError({
@@ -44,8 +48,9 @@ const damaged = ({ table, place }: At, at?: string): DomainError =>
 const schemas = new Map(recordTableNames.map((name) => [name, recordRowSchema(name)]));
 
 /** A row, without the comma that stands behind every row but the last. */
-function readRow(line: string | null, at: At): ReadRow {
-  const read = schemas.get(at.table)?.safeParse(jsonOf(line?.replace(/,$/, "") ?? null));
+function readRow({ line, version }: Line, at: At): ReadRow {
+  const row = liftRecordRow(at.table, version, jsonOf(line?.replace(/,$/, "") ?? null));
+  const read = schemas.get(at.table)?.safeParse(row);
   if (read?.success) return { ...at, row: read.data };
   const issue = read?.error.issues[0];
   const unknownName = issue?.code === "unrecognized_keys" ? issue.keys[0] : undefined;
@@ -77,7 +82,7 @@ function refuseUnlessWhole(read: Place["read"], rows: Readonly<Record<string, nu
  */
 export function* readRecord({ file, lines }: RecordSource): Generator<ReadRow> {
   const all = lines[Symbol.iterator]();
-  const rows = readHead(all.next().value, file);
+  const { version, rows } = readHead(all.next().value, file);
   const place: Place = { table: null, read: new Map() };
   for (let next = all.next(); !next.done; next = all.next()) {
     const { table } = place;
@@ -90,7 +95,7 @@ export function* readRecord({ file, lines }: RecordSource): Generator<ReadRow> {
       place.table = null;
     } else {
       const count = (place.read.get(table) ?? 0) + 1;
-      yield readRow(line, { table, place: count });
+      yield readRow({ line, version }, { table, place: count });
       place.read.set(table, count);
     }
   }

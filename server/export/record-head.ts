@@ -8,7 +8,7 @@ export const RECORD_FORMAT = "dwellbook record";
  * The form of the rows. Raised with every change of a table that is exported; an older form is then lifted row by row when it is
  * brought in.
  */
-export const RECORD_VERSION = 1;
+export const RECORD_VERSION = 2;
 
 /** Enough to tell whose file it is and whether this code reads it. */
 export const formSchema = z.object({
@@ -25,7 +25,7 @@ const counts = {
 /** The first line of the file: what it is, when it was written, and how many rows each table has. */
 export const headSchema = z.strictObject({
   format: z.literal(RECORD_FORMAT),
-  version: z.literal(RECORD_VERSION),
+  version: z.int().min(1).max(RECORD_VERSION),
   release: z.string(),
   exportedAt: z.iso.datetime(),
   rows: z.strictObject(counts),

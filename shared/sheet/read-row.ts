@@ -92,9 +92,11 @@ export function readRow(texts: RowTexts, asked: Asked): RowResult {
  */
 export function markOf({ details, tube }: ReadRow): string {
   const { number: _number, ...opening } = tube.payload;
+  // Rows were marked so before an answer that nobody gave was told from "no": they are known again.
+  const marked = { ...details, needsInterpreter: details.needsInterpreter ?? false };
   const since = ({ precision, earliest }: (typeof tube)["when"]) => [precision, earliest];
   return JSON.stringify([
-    details,
+    marked,
     { ...opening, tractSince: since(opening.tractSince) },
     since(tube.when),
     tube.time,

@@ -76,11 +76,12 @@ const known = (cell: string | undefined): string => (cell === undefined || saysU
 const orUnknown = (cell: string): string => (cell === "" || saysUnknown(cell) ? "?" : cell);
 
 const YES = /^(?:y|yes|x|true|1|needed|required)$/i;
-const NO = /^(?:n|no|false|0|not needed)?$/i;
+const NO = /^(?:n|no|none|false|0|not needed)$/i;
 
-/** "Welsh" under "interpreter" says which language, and that one is needed. */
+/** "Welsh" under "interpreter" says which language, and that one is needed. A gap says neither. */
 function interpreterTexts({ needsInterpreter = "", language = "" }: Cells): Texts {
   const said = known(needsInterpreter);
+  if (said === "") return { needsInterpreter: "", language: known(language) };
   if (YES.test(said)) return { needsInterpreter: "yes", language: known(language) };
   if (NO.test(said)) return { needsInterpreter: "no", language: known(language) };
   return { needsInterpreter: "yes", language: known(language) || said };

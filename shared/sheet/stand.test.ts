@@ -148,6 +148,30 @@ describe("how a row of a list will stand", () => {
     expect(told(stand([row])[0])).toEqual(refusals);
   });
 
+  it.each([
+    ["", null, ""],
+    ["unknown", null, ""],
+    ["?", null, ""],
+    ["n/a", null, ""],
+    ["no", false, ""],
+    ["none", false, ""],
+    ["yes", true, ""],
+    ["Welsh", true, "Welsh"],
+  ])("an interpreter %j is needed: %s, language %j", (cell, needsInterpreter, language) => {
+    const headings = [...HEADINGS, "interpreter"];
+    const { details } = one(`Fern, Ada|3/4/1951|4711|PCN L|8|3/4/26|||x|${cell}`, { headings });
+    expect(details).toMatchObject({ needsInterpreter, language });
+  });
+
+  it("an interpreter that nobody was asked about does not make another row of one brought in before", () => {
+    const headings = [...HEADINGS, "interpreter"];
+    const marks = ["", "no", "yes"].map((cell) =>
+      markOf(one(`Fern, Ada|3/4/1951|4711|PCN L|8|3/4/26|||x|${cell}`, { headings })),
+    );
+    expect(marks[0]).toBe(marks[1]);
+    expect(marks[0]).not.toBe(marks[2]);
+  });
+
   it("sets aside a plan's day before the tube was placed, under the column in which it stands", () => {
     const due = (day: string): string => `Fern, Ada|3/4/1951|4711|PCN L|8|3/4/26|14/8/26|${day}|`;
     expect(stand([due("2/4/26"), due("3/4/26")]).map(told)).toEqual([

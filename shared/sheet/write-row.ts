@@ -33,7 +33,7 @@ function patientCells(details: WrittenPatient) {
     secondIssuer: text("secondIssuer"),
     telephones: orUnknown(text("telephones")),
     language: orUnknown(text("language")),
-    needsInterpreter: text("needsInterpreter"),
+    needsInterpreter: orUnknown(text("needsInterpreter")),
     alternateName: orUnknown(text("alternateName")),
     alternateTelephone: orUnknown(text("alternateTelephone")),
     homeNurse: orUnknown(text("homeNurse")),

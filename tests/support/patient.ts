@@ -36,7 +36,7 @@ export function addInventedPatient(db: Database, id: string, number: string): vo
       givenName: "Ottoline",
       birthOn: day("1960-01-01"),
       language: "English",
-      needsInterpreter: false,
+      needsInterpreter: null,
       contact: noContact,
       search: searchText({
         familyName: "Brackenfold",

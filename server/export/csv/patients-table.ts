@@ -21,7 +21,8 @@ export const patientsTable: CsvTable<Row> = {
     "second number": secondNumber,
     record: standing,
     language: ({ patient }) => orUnknown(patient.language),
-    "needs an interpreter": ({ patient }) => yesNo(patient.needsInterpreter),
+    "needs an interpreter": ({ patient }) =>
+      patient.needsInterpreter === null ? UNKNOWN : yesNo(patient.needsInterpreter),
     telephones: ({ contact }) => telephonesText(contact) ?? UNKNOWN,
     "alternate contact": ({ contact }) => alternateText(contact) ?? UNKNOWN,
     "home nurse": ({ contact }) => orUnknown(contact.homeNurse),

@@ -119,6 +119,23 @@ export function neededYesNoField(words: FieldWords, what: string): FieldSpec<Fac
   };
 }
 
+/** Yes or no, or null for what nobody knows; `unknown` names that choice, which comes first. */
+export const knownYesNoField = (words: FieldWords, unknown: string): FieldSpec<boolean | null> => {
+  const choices: readonly Choice[] = [
+    { value: "", label: unknown, words: ["?", "unknown", "not known"] },
+    ...choicesOf(yesNo),
+  ];
+  return {
+    ...words,
+    choices,
+    read: (text) => {
+      const read = chosen(text, choices);
+      if (!read.ok) return read;
+      return parsed(read.value === "" ? null : read.value === "yes");
+    },
+  };
+};
+
 /** A plain yes or no, no unless said. */
 export const flagField = (words: FieldWords): FieldSpec<boolean> => ({
   ...words,

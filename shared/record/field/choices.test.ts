@@ -5,6 +5,7 @@ import {
   choicesOf,
   factChoiceField,
   flagField,
+  knownYesNoField,
   neededYesNoField,
   yesNoField,
 } from "./choice-field.ts";
@@ -69,5 +70,24 @@ describe("choices", () => {
     const begun = choiceField({ ...words, initial: "none" }, offered);
     expect(begun.choices?.map(({ label }) => label)).toEqual(["None", "Damp"]);
     expect(begun.read("")).toMatchObject({ ok: false, refusal: { code: "text-missing" } });
+  });
+});
+
+describe("yes, no, or not known", () => {
+  const field = knownYesNoField({ label: "Needs an interpreter" }, "Not known");
+  it.each([
+    ["", null],
+    ["?", null],
+    ["unknown", null],
+    ["Not known", null],
+    ["yes", true],
+    ["No", false],
+    ["perhaps", "choice-unknown"],
+  ])("%j", (text, found) => {
+    const read = field.read(text);
+    expect(read.ok ? read.value : read.refusal.code).toBe(found);
+  });
+  it("offers what it does not know first", () => {
+    expect(field.choices?.map(({ label }) => label)).toEqual(["Not known", "Yes", "No"]);
   });
 });

@@ -33,7 +33,8 @@ export const patientDetailsSchema = z.strictObject({
     .max(2),
   /** Blank where nobody said. */
   language: z.string().trim().max(NAME_LIMIT, "text-too-long"),
-  needsInterpreter: z.boolean(),
+  /** Null where nobody was asked, or nobody knows. */
+  needsInterpreter: z.boolean().nullable(),
   contact: contactSchema,
 });
 export type PatientDetails = z.infer<typeof patientDetailsSchema>;

@@ -18,7 +18,7 @@ describe("a patient", () => {
         birthOn: "1957-05-03",
         identifiers: [{ issuer: "this hospital", value: "000417" }],
         language: "",
-        needsInterpreter: false,
+        needsInterpreter: null,
         contact: {
           telephones: [],
           alternate: null,

@@ -1,6 +1,6 @@
 import type { Refusal } from "#shared/errors/refusal.ts";
 import { birthField } from "#shared/record/field/birth-field.ts";
-import { choicesOf, flagField, optionalChoiceField } from "#shared/record/field/choice-field.ts";
+import { knownYesNoField } from "#shared/record/field/choice-field.ts";
 import { telephonesField } from "#shared/record/field/telephones-field.ts";
 import { filledField, lineField } from "#shared/record/field/text-field.ts";
 import { type FormContext, form } from "#shared/record/form.ts";
@@ -10,15 +10,13 @@ import type { Contact, PatientDetails } from "#shared/record/patient/patient-det
 type TypedContact = {
   readonly alternateName: string | null;
   readonly alternateTelephone: string | null;
-  readonly alternateMayBeTold: "yes" | "no" | undefined;
+  readonly alternateMayBeTold: boolean | null;
 };
 
 function alternateOf(typed: TypedContact): Contact["alternate"] {
-  const { alternateName: name, alternateTelephone: telephone, alternateMayBeTold: may } = typed;
-  return name === null ? null : { name, telephone, mayBeTold: may === undefined ? null : may === "yes" };
+  const { alternateName: name, alternateTelephone: telephone, alternateMayBeTold: mayBeTold } = typed;
+  return name === null ? null : { name, telephone, mayBeTold };
 }
-
-const mayBeTold = ["yes", "no"] as const;
 
 /** Who the patient is and how they are reached. */
 export const patientForm = form({
@@ -43,15 +41,14 @@ export const patientForm = form({
     secondNumber: lineField({ label: "Second number", detail: true }, NUMBER_LIMIT),
     secondIssuer: lineField({ label: "Second number issued by", detail: true }, NAME_LIMIT),
     language: lineField({ label: "Language", detail: true }, NAME_LIMIT),
-    needsInterpreter: flagField({ label: "Needs an interpreter", detail: true }),
+    needsInterpreter: knownYesNoField({ label: "Needs an interpreter", detail: true }, "Not known"),
     alternateName: lineField(
       { label: "Alternate contact", hint: "name, and who it is", detail: true },
       NAME_LIMIT,
     ),
     alternateTelephone: lineField({ label: "Telephone of the alternate contact", detail: true }),
-    alternateMayBeTold: optionalChoiceField(
+    alternateMayBeTold: knownYesNoField(
       { label: "The patient allows telling them", detail: true },
-      choicesOf(mayBeTold),
       "Not asked",
     ),
     homeNurse: lineField({ label: "Home nurse", detail: true }),

@@ -47,6 +47,7 @@ describe("details as they would be typed", () => {
   it.each([
     ["everything", full],
     ["as little as there may be", sparse],
+    ["nobody asked for an interpreter", { ...full, needsInterpreter: null }],
     [
       "nobody asked whether the contact may be told",
       { ...full, contact: { ...full.contact, alternate: { name: "A", telephone: null, mayBeTold: null } } },

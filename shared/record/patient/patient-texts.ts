@@ -26,7 +26,7 @@ export function patientTexts(
     secondNumber: second?.value ?? "",
     secondIssuer: second?.issuer ?? "",
     language: details.language,
-    needsInterpreter: details.needsInterpreter ? "yes" : "no",
+    needsInterpreter: answer(details.needsInterpreter),
     alternateName: alternate?.name ?? "",
     alternateTelephone: alternate?.telephone ?? "",
     alternateMayBeTold: answer(alternate?.mayBeTold),

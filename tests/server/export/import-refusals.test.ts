@@ -72,9 +72,9 @@ describe("an import", () => {
   });
 
   it("of a newer form names both forms and the release", () => {
-    const lines = withHead((head) => ({ others: {}, ...head, version: 2, release: "9.1.0" }));
+    const lines = withHead((head) => ({ others: {}, ...head, version: 3, release: "9.1.0" }));
     expect(refused(lines)).toEqual([
-      { code: "record-newer", args: { version: 2, newest: 1, release: "9.1.0" } },
+      { code: "record-newer", args: { version: 3, newest: 2, release: "9.1.0" } },
     ]);
   });
 
