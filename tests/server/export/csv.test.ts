@@ -85,7 +85,8 @@ describe("patients.csv", () => {
     const [row] = rowsOf(db, "patients.csv");
     expect(row).toMatchObject({
       "family name": "Brackenfold",
-      "birth date": "unknown",
+      "birth date": "1960-01-01",
+      "needs an interpreter": "unknown",
       number: "clinic 000417",
       "second number": "none",
       record: "in use",
