@@ -85,7 +85,7 @@ describe("patients.csv", () => {
     const [row] = rowsOf(db, "patients.csv");
     expect(row).toMatchObject({
       "family name": "Brackenfold",
-      "birth date": "1960-01-01",
+      "birth date": "unknown",
       "needs an interpreter": "unknown",
       number: "clinic 000417",
       "second number": "none",
