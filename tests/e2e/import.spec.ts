@@ -101,7 +101,7 @@ test("before a list is taken back, the records whose later work rests on it are 
   await expect(page.getByText("1 tube of 1 patient brought in.")).toBeVisible();
   await page.goto("/import");
   await page.getByRole("link", { name: "Take it back" }).first().click();
-  await expect(page.getByText("No later work rests on its rows.")).toBeVisible();
+  await expect(page.getByText("No entry made later keeps it from being taken back.")).toBeVisible();
   const question = page.url();
   await expectAccessible(page);
   await expectReflow(page);

@@ -52,7 +52,7 @@ test("from a tube taken over in March, size unknown, to its exchange, its net da
     await page.goto("/");
     const past = page.getByRole("table", { name: /^Past latest/ });
     await expect(past).toContainText("Applewhistle");
-    await page.getByText(/^Loose ends/).click();
+    await page.getByRole("heading", { name: "Loose ends" }).click();
     const ends = page.getByRole("group").filter({ hasText: "Loose ends" });
     await expect(ends.getByRole("row", { name: /Applewhistle/ })).toContainText("Assess the date");
   });

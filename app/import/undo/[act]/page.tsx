@@ -56,8 +56,8 @@ function Asked({ actId, tubes, resting }: AskedProps): ReactNode {
   return (
     <>
       <p>
-        No later work rests on its rows. All of it goes in one act and stays in the story as undone; a record
-        in which something else was recorded stays.
+        No entry made later keeps it from being taken back. All of it goes in one act and stays in the story
+        as undone; a record in which something else was recorded stays.
       </p>
       <UndoBatch undoes={actId} what={tubesIn(tubes)} />
     </>
