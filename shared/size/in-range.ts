@@ -8,7 +8,10 @@ const MOST_DECIMALS = 5;
 const TOO_FINE = /\.\d{5}\d*[1-9]/;
 
 /** A plain positive decimal in a unit, as a length that is believed of this thing; refused with the limits otherwise. */
-export function inRange(figure: { digits: string; unit: LengthUnit }, range: SizeRange): Parsed<Length> {
+export function inRange(
+  figure: { digits: string; unit: LengthUnit },
+  range: Pick<SizeRange, "from" | "to" | "unit">,
+): Parsed<Length> {
   const text = `${figure.digits} ${figure.unit}`;
   if (TOO_FINE.test(figure.digits)) return unread("length-too-fine", { text, decimals: MOST_DECIMALS });
   const length = exactLength(figure.digits, figure.unit);

@@ -96,3 +96,11 @@ export const sizeRanges = {
     like: "12 cm or 120 mm",
   },
 } as const satisfies Record<SizedThing, SizeRange>;
+
+/** The same of a size of nothing in particular, by the unit that it is told in. Practice, no source. */
+export const anySizeRanges = {
+  F: { from: 0.5, to: 40, unit: "F" },
+  in: { from: 0.004, to: 200, unit: "in" },
+  mm: { from: 0.1, to: 5000, unit: "mm" },
+  cm: { from: 0.1, to: 500, unit: "cm" },
+} as const satisfies Record<LengthUnit, Pick<SizeRange, "from" | "to" | "unit">>;

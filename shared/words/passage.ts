@@ -13,10 +13,12 @@ import type {
 import type { Length } from "#shared/size/length.ts";
 import { printBoth, printLength } from "#shared/size/print-length.ts";
 
-/** What goes through, as the sentences name it. */
-export type Named = { readonly name: string; readonly as: GoesAs };
+/** What goes through, as the sentences name it, and through what; a tube unless it is said. */
+export type Named = { readonly name: string; readonly as: GoesAs; readonly through?: string };
 
 const WIRE: Named = { name: "wire", as: "wire" };
+
+const one = (name: string): string => (/^[aeiou]/.test(name) ? `an ${name}` : `a ${name}`);
 
 /** A wire is told in inches, any other device in French. */
 const sized = (length: Length, { as }: Named): string =>
@@ -87,18 +89,18 @@ const unsure = (reasons: readonly DoubtReason[], { name }: Named): string =>
     )
     .join("");
 
-function missingWords(missing: readonly Missing[], { name }: Named): string {
+function missingWords(missing: readonly Missing[], { name, through = "tube" }: Named): string {
   const places = missing.flatMap((each) => (each.what === "bore" ? [at[each.place]] : []));
   const has = (what: Missing["what"]) => missing.some((each) => each.what === what);
   const record = [
     ...(has("outside") ? [`the size of the ${name}`] : []),
-    ...(has("takes or bores") ? [`what ${name} the tube takes, or its bores`] : []),
-    ...(places.length > 0 ? [`what ${name} the tube takes, or its inside at ${list(places)}`] : []),
+    ...(has("takes or bores") ? [`what ${name} the ${through} takes, or its bores`] : []),
+    ...(places.length > 0 ? [`what ${name} the ${through} takes, or its inside at ${list(places)}`] : []),
   ];
   const rows = [
-    ...(has("clearance row") ? [`the clearance of a ${name} in a measured bore`] : []),
+    ...(has("clearance row") ? [`the clearance of ${one(name)} in a measured bore`] : []),
     ...(has("tolerance row") ? ["the tolerance of a bore given without one"] : []),
-    ...(has("outside tolerance row") ? [`the tolerance of the outside of a ${name}`] : []),
+    ...(has("outside tolerance row") ? [`the tolerance of the outside of ${one(name)}`] : []),
   ];
   return [
     ...(record.length > 0 ? [`record ${record.join("; and ")}`] : []),
@@ -106,23 +108,35 @@ function missingWords(missing: readonly Missing[], { name }: Named): string {
   ].join("; ");
 }
 
-/** The first line of a passage: "Does not pass: at the end hole the wire is 0.003 in (0.076 mm) too thick." */
-export function sizeLine(bySize: BySize, named: Named = WIRE): string {
+const opening = {
+  passes: "Passes by recorded sizes",
+  "does not pass": "Does not pass",
+  doubt: "Doubt",
+  "cannot tell": "Cannot tell",
+} as const satisfies Record<BySize["verdict"], string>;
+
+function sizeSays(bySize: BySize, named: Named): string {
   switch (bySize.verdict) {
     case "passes":
-      return `Passes by recorded sizes: ${figures(bySize.decides, bySize.outside, named)}.`;
     case "does not pass":
-      return `Does not pass: ${figures(bySize.decides, bySize.outside, named)}.`;
+      return `${figures(bySize.decides, bySize.outside, named)}.`;
     case "doubt": {
       const { decides, outside, reasons } = bySize;
       const found =
         decides.says === "doubt" ? extremes(decides, outside, named) : figures(decides, outside, named);
-      return `Doubt: ${found}.${unsure(reasons, named)}`;
+      return `${found}.${unsure(reasons, named)}`;
     }
     case "cannot tell":
-      return `Cannot tell: ${missingWords(bySize.missing, named)}.`;
+      return `${missingWords(bySize.missing, named)}.`;
   }
 }
+
+/**
+ * The first line of a passage: "Does not pass: at the end hole the wire is 0.003 in (0.076 mm) too thick." `which` names it where
+ * there are several.
+ */
+export const sizeLine = (bySize: BySize, named: Named = WIRE, which = ""): string =>
+  `${opening[bySize.verdict]}: ${which === "" ? "" : `${which}: `}${sizeSays(bySize, named)}`;
 
 /** What the outside may be off by, where it counts. */
 function outsideOff({ outsideTolerance, outsideToleranceFrom }: BoreComparison, { name }: Named): string {
