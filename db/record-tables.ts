@@ -8,6 +8,7 @@ import { proposals } from "#db/schema/projections.ts";
 import { readings } from "#db/schema/readings.ts";
 import { reads } from "#db/schema/reads.ts";
 import { sheetBatches, sheetColumns, sheetRows } from "#db/schema/sheets.ts";
+import { shelfChanges, shelfTypes } from "#db/schema/shelf.ts";
 import { staff } from "#db/schema/staff.ts";
 import { calendarVersions, protocolVersions } from "#db/schema/versions.ts";
 
@@ -38,6 +39,8 @@ export const recordTables = {
   sheet_batches: { table: sheetBatches, order: ["act_id"] },
   sheet_rows: { table: sheetRows, order: ["act_id", "row"] },
   sheet_columns: { table: sheetColumns, order: ["heading"] },
+  shelf_types: { table: shelfTypes, order: ["id"] },
+  shelf_changes: { table: shelfChanges, order: ["at", "id"] },
   reads: { table: reads, order: ["id"] },
 } as const satisfies Record<string, RecordTable>;
 

@@ -1,7 +1,7 @@
 import type { RecordRow } from "#db/queries/record-rows.ts";
 import { type RecordTableName, recordTableNames } from "#db/record-tables.ts";
 import { liftRecordRow } from "#server/export/lift-record-row.ts";
-import { FILE_END, formSchema, HEAD_END, headSchema, RECORD_VERSION } from "#server/export/record-head.ts";
+import { FILE_END, formSchema, HEAD_END, headSchemaOf, RECORD_VERSION } from "#server/export/record-head.ts";
 import { recordRowSchema } from "#server/export/record-row-schema.ts";
 import { DomainError } from "#shared/errors/refusal.ts";
 
@@ -31,7 +31,7 @@ function readHead(line: string | null | undefined, file: string): Head {
   const { version, release } = form.data;
   if (version > RECORD_VERSION)
     throw new DomainError({ code: "record-newer", args: { version, release, newest: RECORD_VERSION } });
-  const head = headSchema.safeParse(json);
+  const head = headSchemaOf(version).safeParse(json);
   if (!head.success) throw new DomainError({ code: "record-not-one", args: { file } });
   return head.data;
 }

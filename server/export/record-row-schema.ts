@@ -8,6 +8,7 @@ import { instantSchema, zoneSchema } from "#shared/day/instant-schema.ts";
 import { liftProtocol } from "#shared/protocol/lift-protocol.ts";
 import { protocolSchema } from "#shared/protocol/protocol.ts";
 import { contactSchema } from "#shared/record/patient/patient-details.ts";
+import { shelfTypeSchema } from "#shared/shelf/shelf-type.ts";
 import { eventKinds } from "#shared/tube/event-kinds.ts";
 import { lift } from "#shared/tube/lift.ts";
 
@@ -44,6 +45,21 @@ function readsAsEvent({ kind: said, payload_version, payload }: RecordRow): bool
   return kind !== undefined && lift(kind, Number(payload_version), payload).ok;
 }
 
+const readsAsType = (sort: unknown, name: unknown, facts: unknown): boolean =>
+  shelfTypeSchema.safeParse({ ...objectSchema.safeParse(facts).data, sort, name }).success;
+
+const keptSchema = z.strictObject({
+  sort: z.unknown(),
+  name: z.unknown(),
+  facts: z.unknown(),
+  inUse: z.boolean(),
+});
+
+function isKeptType(kept: unknown): boolean {
+  const read = keptSchema.safeParse(kept);
+  return read.success && readsAsType(read.data.sort, read.data.name, read.data.facts);
+}
+
 /** What a screen reads out of the JSON of a row: the column, and whether it can be read. */
 const contents: Partial<
   Record<RecordTableName, readonly [column: string, reads: (row: RecordRow) => boolean]>
@@ -66,6 +82,11 @@ const contents: Partial<
   patients: ["contact", ({ contact }) => contactSchema.partial().safeParse(contact).success],
   events: ["payload", readsAsEvent],
   readings: ["payload", readsAsReading],
+  shelf_types: ["facts", ({ sort, name, facts }) => readsAsType(sort, name, facts)],
+  shelf_changes: [
+    "after",
+    ({ before, after }) => (before === null || isKeptType(before)) && isKeptType(after),
+  ],
 };
 
 /** The strict schema of a row of that table, from the columns of the table and from what its JSON must hold. */

@@ -4,6 +4,7 @@ import type { Database } from "#db/sqlite.ts";
 import { newId } from "#server/ids.ts";
 import { loadRecord } from "#server/record/load-record.ts";
 import { refuseClosedRecord } from "#server/record/refuse-closed-record.ts";
+import { shelfOf } from "#server/shelf/shelf-of.ts";
 import type { Instant } from "#shared/day/instant.ts";
 import { DomainError } from "#shared/errors/refusal.ts";
 import type { FormContext } from "#shared/record/form.ts";
@@ -27,5 +28,6 @@ export function formContext(db: Database, at: Instant, { patientId, tubeId }: Ab
     tube,
     newTubeId: newId(),
     staff: allStaff(db).filter(({ closedAt }) => closedAt === null),
+    shelf: shelfOf(db),
   });
 }

@@ -25,7 +25,7 @@ export function passageAnswer(
   tube: TubeState,
 ): Telling<Json> {
   const { tubes, conditions } = state;
-  const context = formBeside({ at: now, zone, tubes, tube, newTubeId: "", staff: [] });
+  const context = formBeside({ at: now, zone, tubes, tube, newTubeId: "", staff: [], shelf: [] });
   const fields = Object.keys(plannedExchangeForm.fields(context));
   const field = Object.keys(plan).find((name) => !fields.includes(name));
   if (field !== undefined)

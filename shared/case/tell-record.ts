@@ -44,7 +44,7 @@ function contextOf(record: CaseRecord, entry: CaseEntry, events: readonly TubeEv
   if (at.kind !== "told") return at;
   const newTubeId = wordOpened(entry) ?? (tubes.length === 0 ? UNNAMED : `${UNNAMED} ${tubes.length + 1}`);
   const { zone } = record;
-  return told(formBeside({ at: at.value, zone, tubes, tube: tube.value, newTubeId, staff: [] }));
+  return told(formBeside({ at: at.value, zone, tubes, tube: tube.value, newTubeId, staff: [], shelf: [] }));
 }
 
 /** Typed into a field that the form does not have: nothing would come of it, and the case would check something else. */

@@ -171,6 +171,16 @@ export const refusalCodes = [
   "protocol-approved-already",
   "not-an-approver",
   "name-differs",
+  // the clinic's shelf
+  "shelf-name-unknown",
+  "shelf-name-unclear",
+  "shelf-name-taken",
+  "shelf-type-unknown",
+  "shelf-full",
+  "shelf-changed-since",
+  "inside-wider-than-outside",
+  "wire-has-no-inside",
+  "kinds-of-no-tube",
   // worked cases
   "cases-unreadable",
   "report-unwritable",

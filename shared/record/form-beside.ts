@@ -2,6 +2,7 @@ import { dayAt, type Instant, type Zone } from "#shared/day/instant.ts";
 import type { FormContext, StaffInForm } from "#shared/record/form.ts";
 import { numberedTubes } from "#shared/record/numbered-tubes.ts";
 import { tubeInForm } from "#shared/record/tube-in-form.ts";
+import type { ShelfType } from "#shared/shelf/shelf-type.ts";
 import type { TubeState } from "#shared/tube/state.ts";
 
 /** Where and when a form is typed, about which tube of which, and by what id a record would be known that it opens. */
@@ -12,10 +13,11 @@ export type Beside = {
   readonly tube: TubeState | null;
   readonly newTubeId: string;
   readonly staff: readonly StaffInForm[];
+  readonly shelf: readonly ShelfType[];
 };
 
 /** What a form is read beside: a record that it opens is the patient's next. */
-export const formBeside = ({ at, zone, tubes, tube, newTubeId, staff }: Beside): FormContext => ({
+export const formBeside = ({ at, zone, tubes, tube, newTubeId, staff, shelf }: Beside): FormContext => ({
   today: dayAt(at, zone),
   now: at,
   zone,
@@ -23,4 +25,5 @@ export const formBeside = ({ at, zone, tubes, tube, newTubeId, staff }: Beside):
   tubes: numberedTubes(tubes),
   opens: { tubeId: newTubeId, number: Math.max(0, ...tubes.map(({ number }) => number)) + 1 },
   staff,
+  shelf,
 });

@@ -3,6 +3,7 @@ import type { Instant, Zone } from "#shared/day/instant.ts";
 import type { When } from "#shared/day/when.ts";
 import type { Refusal } from "#shared/errors/refusal.ts";
 import { type FieldSpecs, readFields, type Texts } from "#shared/record/field-spec.ts";
+import type { ShelfType } from "#shared/shelf/shelf-type.ts";
 import type { EventKind, Payload } from "#shared/tube/payloads.ts";
 import type { TubeState } from "#shared/tube/state.ts";
 import type { OwnerRole } from "#shared/tube/step-kinds.ts";
@@ -31,6 +32,8 @@ export type FormContext = {
   readonly opens: { readonly tubeId: string; readonly number: number };
   /** Who a step can be handed to by name. */
   readonly staff: readonly StaffInForm[];
+  /** What the clinic has on its shelf now, without what was taken off. */
+  readonly shelf: readonly ShelfType[];
 };
 
 export type FormResult<E> =

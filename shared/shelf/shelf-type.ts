@@ -26,7 +26,13 @@ export const shelfTypeSchema = z.strictObject({
   length: factSchema(lengthSchema),
   retention: factSchema(z.enum(retentions)),
 });
-export type ShelfType = z.infer<typeof shelfTypeSchema> & { readonly id: string };
+/** A type as it is typed, before the shelf has it. */
+export type NewShelfType = z.infer<typeof shelfTypeSchema>;
+export type ShelfType = NewShelfType & { readonly id: string };
+
+/** What is kept of a type beside its sort and name. */
+export const shelfFactsSchema = shelfTypeSchema.omit({ sort: true, name: true });
+export type ShelfFacts = z.infer<typeof shelfFactsSchema>;
 
 /** A type as it lies in a chain. */
 export const coaxialOf = ({

@@ -15,6 +15,7 @@ import * as projections from "#db/schema/projections.ts";
 import * as readings from "#db/schema/readings.ts";
 import * as reads from "#db/schema/reads.ts";
 import * as sheets from "#db/schema/sheets.ts";
+import * as shelf from "#db/schema/shelf.ts";
 import * as staff from "#db/schema/staff.ts";
 import * as versions from "#db/schema/versions.ts";
 import { knownMigrations } from "#db/standing.ts";
@@ -31,6 +32,7 @@ const schema: Record<string, unknown> = {
   ...readings,
   ...reads,
   ...sheets,
+  ...shelf,
   ...staff,
   ...versions,
 };

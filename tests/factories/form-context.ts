@@ -23,5 +23,6 @@ export const formContext = (overrides: Partial<FormContext> = {}): FormContext =
     { id: "staff-nurse", fullName: "Tansy Nurseworth", role: "nurse" },
     { id: "staff-physician", fullName: "Petra Physick", role: "physician" },
   ],
+  shelf: [],
   ...overrides,
 });

@@ -72,10 +72,23 @@ describe("an import", () => {
   });
 
   it("of a newer form names both forms and the release", () => {
-    const lines = withHead((head) => ({ others: {}, ...head, version: 3, release: "9.1.0" }));
+    const lines = withHead((head) => ({ others: {}, ...head, version: 4, release: "9.1.0" }));
     expect(refused(lines)).toEqual([
-      { code: "record-newer", args: { version: 3, newest: 2, release: "9.1.0" } },
+      { code: "record-newer", args: { version: 4, newest: 3, release: "9.1.0" } },
     ]);
+  });
+
+  it("of the form before, which knew no shelf, is taken with an empty one", () => {
+    using db = emptyDatabase();
+    const lines = withHead(({ rows, tables, ...head }) => {
+      const { shelf_types, shelf_changes, ...told } = rows as Record<string, unknown>;
+      expect([shelf_types, shelf_changes]).toEqual([0, 0]);
+      return { ...head, version: 2, rows: told, tables };
+    });
+    const before = lines.toSpliced(rowsOf("shelf_types") - 1, 4);
+    expect(before.join()).not.toContain("shelf");
+    bringIn(db, before);
+    expect(recordCounts(db)).toMatchObject({ patients: 2, shelf_types: 0, shelf_changes: 0 });
   });
 
   it.each([

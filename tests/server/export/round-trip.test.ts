@@ -14,6 +14,7 @@ import { rebuildAll } from "#server/record/rebuild.ts";
 import { toStored } from "#server/record/stored-event.ts";
 import { zone } from "#shared/day/instant.ts";
 import type { TubeEvent } from "#shared/tube/event.ts";
+import { shelfType } from "#tests/factories/shelf-type.ts";
 import { anyHistory, anyLife } from "#tests/support/any-history.ts";
 import { people, SEEDED_AT } from "#tests/support/database.ts";
 import { command, converted, history, placed } from "#tests/support/factories.ts";
@@ -53,6 +54,9 @@ function write(db: Database, events: readonly TubeEvent[]): void {
   });
 }
 
+const { id: _id, sort: _sort, name: _name, ...facts } = shelfType();
+const shelfFacts = JSON.stringify(facts);
+
 /** A row in every table that the story of one tube leaves empty: joined, withdrawn, approved, proposed, brought in, seen. */
 function fillTheRest(db: Database): void {
   addInventedPatient(db, "patient-0", "000419");
@@ -66,6 +70,9 @@ function fillTheRest(db: Database): void {
     insert into sheet_batches select id, 'list "of" tubes.csv', 150 from acts;
     insert into sheet_rows select id, 7, 'abc', 'patient-1', 'tube-1', '{}' from acts;
     insert into sheet_columns values ('tube and side', 'kind', ${SEEDED_AT});
+    insert into shelf_types select 'type-1', 'wire', 'Standard 0.035', 'standard 0.035', '${shelfFacts}', 1, recorded_at from acts;
+    insert into shelf_changes select 'shelf-1', 'type-1', id, 'null',
+      '{"sort":"wire","name":"Standard 0.035","facts":${shelfFacts},"inUse":true}', recorded_at from acts;
     insert into reads values (7, ${SEEDED_AT}, 'staff-nurse', 'tube.view', 'tube', 'tube-1');
   `);
   const texts = { drained: "25", flushGiven: "8", to: "1 jun 2026 08:00" };
