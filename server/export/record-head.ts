@@ -11,7 +11,9 @@ export const RECORD_FORMAT = "dwellbook record";
 export const RECORD_VERSION = 3;
 
 /** Tables that a file of an earlier form does not have, by the form that brought them. */
-const cameWith: Readonly<Record<number, readonly RecordTableName[]>> = { 3: ["shelf_types", "shelf_changes"] };
+const cameWith: Readonly<Record<number, readonly RecordTableName[]>> = {
+  3: ["shelf_types", "shelf_changes"],
+};
 
 /** Enough to tell whose file it is and whether this code reads it. */
 export const formSchema = z.object({

@@ -9,7 +9,7 @@ import { emptyDatabase, people, testDatabase } from "#tests/support/database.ts"
 import { called, command, placed } from "#tests/support/factories.ts";
 import { testFolder } from "#tests/support/folder.ts";
 import { addInventedPatient, clinicWithPatient, recordAs } from "#tests/support/patient.ts";
-import { bringIn, exportedLines } from "#tests/support/record-file.ts";
+import { bringIn, exportedLines, inForm } from "#tests/support/record-file.ts";
 import { refusalsOf } from "#tests/support/refusal.ts";
 
 let good: readonly string[] = [];
@@ -78,14 +78,9 @@ describe("an import", () => {
     ]);
   });
 
-  it("of the form before, which knew no shelf, is taken with an empty one", () => {
+  it.each([1, 2] as const)("of form %s, which knew no shelf, is taken with an empty one", (version) => {
     using db = emptyDatabase();
-    const lines = withHead(({ rows, tables, ...head }) => {
-      const { shelf_types, shelf_changes, ...told } = rows as Record<string, unknown>;
-      expect([shelf_types, shelf_changes]).toEqual([0, 0]);
-      return { ...head, version: 2, rows: told, tables };
-    });
-    const before = lines.toSpliced(rowsOf("shelf_types") - 1, 4);
+    const before = inForm(version, good);
     expect(before.join()).not.toContain("shelf");
     bringIn(db, before);
     expect(recordCounts(db)).toMatchObject({ patients: 2, shelf_types: 0, shelf_changes: 0 });

@@ -2,15 +2,13 @@ import { expect, it } from "vitest";
 import { patientById } from "#db/queries/patients.ts";
 import { emptyDatabase } from "#tests/support/database.ts";
 import { clinicWithPatient } from "#tests/support/patient.ts";
-import { bringIn, exportedLines } from "#tests/support/record-file.ts";
+import { bringIn, exportedLines, inForm } from "#tests/support/record-file.ts";
 
 /** The file of a clinic with one patient, of whom that column says that. */
-function fileOf(version: number, needed: boolean | null): string[] {
+function fileOf(version: 1 | 2, needed: boolean | null): string[] {
   using db = clinicWithPatient();
-  return exportedLines(db).map((line) =>
-    line
-      .replace('"needs_interpreter":null', `"needs_interpreter":${needed}`)
-      .replace('"version":2,"release"', `"version":${version},"release"`),
+  return inForm(version, exportedLines(db)).map((line) =>
+    line.replace('"needs_interpreter":null', `"needs_interpreter":${needed}`),
   );
 }
 
