@@ -3,6 +3,7 @@ import { parsed, unread } from "#shared/errors/refusal.ts";
 import type { Texts } from "#shared/record/field-spec.ts";
 import { type Answers, type DateOrder, LEFT_OUT } from "#shared/sheet/answers.ts";
 import { dateCell } from "#shared/sheet/date-cell.ts";
+import { FROM_THE_LIST } from "#shared/sheet/from-the-list.ts";
 import { heading } from "#shared/sheet/heading.ts";
 import { nameCell } from "#shared/sheet/name-cell.ts";
 import { plainCell, saysUnknown } from "#shared/sheet/plain-cell.ts";
@@ -216,9 +217,6 @@ function impliedRetention({ kind = "", retention = "" }: Cells, inKind: TubeWord
   const isNameAlone = inKind.kind === kind.toLowerCase();
   return saysUnknown(retention) && isNameAlone ? "" : (inKind.retention ?? "");
 }
-
-/** Where a tube of a list came from when no column says so: nobody here saw it go in. */
-export const FROM_THE_LIST = "the clinic's list";
 
 function tubeTexts(reader: RowReader, cells: Cells, dates: Dates): Texts {
   const text = (field: SheetField): string => known(cells[field]);

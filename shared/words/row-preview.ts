@@ -1,5 +1,5 @@
 import type { PatientDetails } from "#shared/record/patient/patient-details.ts";
-import { FROM_THE_LIST } from "#shared/sheet/row-texts.ts";
+import { FROM_THE_LIST } from "#shared/sheet/from-the-list.ts";
 import { kindOf } from "#shared/tube/kind/kinds.ts";
 import type { Payload } from "#shared/tube/payloads.ts";
 import { alternateText, telephonesText } from "#shared/words/contact.ts";
@@ -14,7 +14,7 @@ const behind = (what: string, text: string | null): Said => text !== null && `${
 
 /** What goes for every row that says nothing else, so that no row repeats it. */
 export const unsaidSentence = (issuer: string): string =>
-  `Where a row shows nothing else, its record number is issued by ${issuer}, no interpreter is needed, and its tube has the role, mode and organ that are usual for the kind and was taken over from ${FROM_THE_LIST}, told by others. Everything that is not shown is unknown.`;
+  `Where a row shows nothing else, its record number is issued by ${issuer}, and its tube has the role, mode and organ that are usual for the kind and was taken over from ${FROM_THE_LIST}, told by others. Everything that is not shown is unknown.`;
 
 /** "004711", or "004711 (Saltmarsh)" where the list's own issuer did not give it. */
 export const numberText = (
@@ -30,7 +30,7 @@ export function patientSays(details: PatientDetails, listIssuer: string): readon
     second !== undefined && `second number ${numberText(second, listIssuer)}`,
     behind("telephone", telephonesText(contact) ?? "unknown"),
     language !== "" && `speaks ${language}`,
-    needsInterpreter && "needs an interpreter",
+    needsInterpreter !== null && (needsInterpreter ? "needs an interpreter" : "needs no interpreter"),
     behind("alternate contact", alternateText(contact)),
     behind("home nurse", contact.homeNurse),
     behind("referrer", contact.referrer),
