@@ -6,6 +6,7 @@ import { protocolRouter } from "#server/api/protocol-router.ts";
 import { readingRouter } from "#server/api/reading-router.ts";
 import { recordRouter } from "#server/api/record-router.ts";
 import { sheetRouter } from "#server/api/sheet-router.ts";
+import { shelfRouter } from "#server/api/shelf-router.ts";
 import { staffRouter } from "#server/api/staff-router.ts";
 import { createCallerFactory, router } from "#server/api/trpc.ts";
 import { tubeRouter } from "#server/api/tube-router.ts";
@@ -19,6 +20,7 @@ export const appRouter = router({
   reading: readingRouter,
   record: recordRouter,
   sheet: sheetRouter,
+  shelf: shelfRouter,
   staff: staffRouter,
   tube: tubeRouter,
 });

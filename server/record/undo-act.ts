@@ -15,6 +15,7 @@ import { append } from "#server/record/append.ts";
 import { loadRecord, type PatientRecord } from "#server/record/load-record.ts";
 import type { Doing } from "#server/record/record-event.ts";
 import { UNDONE, voidingsOfAct } from "#server/record/voidings-of-act.ts";
+import { undoOnShelf } from "#server/shelf/undo-on-shelf.ts";
 import { mayUndo } from "#shared/access/may.ts";
 import type { Person } from "#shared/access/person.ts";
 import type { Instant } from "#shared/day/instant.ts";
@@ -73,7 +74,11 @@ export function undoAct({ db, staff }: UndoneBy, input: Undoing): { undone: numb
         voidingRow(newId(), row, { patientId, actId, recordedAt: at, recordedBy: staff.id, reason: UNDONE }),
       );
     }
-    const undone = events + readings.length + withdrawRecords(tx, undoes, { actId, at });
+    const undone =
+      events +
+      readings.length +
+      withdrawRecords(tx, undoes, { actId, at }) +
+      undoOnShelf(tx, undoes, { actId, at, staff });
     if (undone === 0) throw new DomainError({ code: "nothing-to-undo" });
     return { undone };
   });

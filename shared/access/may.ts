@@ -7,6 +7,8 @@ export type Actor = StaffRole | "approver";
 const everyone = staffRoles;
 /** Who plans, changes or ends what a tube is; a caller records what a call tells. */
 const clinical = ["nurse", "physician", "lead"] as const;
+/** Who keeps the clinic's shelf; a physician reads it. */
+const stocking = ["nurse", "lead"] as const;
 
 /** What each may do: one line a procedure of the API. What stands in no line is refused. */
 export const access = {
@@ -92,6 +94,11 @@ export const access = {
   "sheet.setAside": clinical,
   "sheet.takingBack": clinical,
   "sheet.view": clinical,
+  "shelf.added": stocking,
+  "shelf.changed": stocking,
+  "shelf.putBack": stocking,
+  "shelf.takenOff": stocking,
+  "shelf.view": everyone,
   "staff.close": ["lead"],
   "staff.list": everyone,
   "tube.output": everyone,
@@ -114,3 +121,6 @@ export function may(
 /** A caller takes back what that caller recorded; whoever may change a tube takes back anybody's. */
 export const mayUndo = ({ id, role }: Pick<Person, "id" | "role">, recordedBy: string): boolean =>
   id === recordedBy || clinical.some((actor) => actor === role);
+
+/** What was done to the shelf is taken back by whoever keeps it. */
+export const mayStock = ({ role }: Pick<Person, "role">): boolean => stocking.some((actor) => actor === role);

@@ -39,10 +39,18 @@ export const amendingQuerySchema = z.strictObject({ patientId: id, eventId: id }
 export const closingAccountSchema = z.strictObject({ ...registeringSchema.shape, closes: id });
 /** `otherId`: the record that goes on in the one of `patientId` from now on. */
 export const joiningSchema = z.strictObject({ ...registeringSchema.shape, patientId: id, otherId: id });
+/** `lastUpdatedAt`: when the page last saw the type change, ms. */
+export const shelvingSchema = z.strictObject({ actId: actIdSchema, typeId: id, lastUpdatedAt: z.int() });
+export const changingShelfSchema = z.strictObject({
+  ...shelvingSchema.shape,
+  texts: submitSchema.shape.texts,
+});
 export const undoSchema = z.strictObject({ actId: actIdSchema, undoes: actIdSchema });
 
 export type ClosingAccount = z.infer<typeof closingAccountSchema>;
 export type Joining = z.infer<typeof joiningSchema>;
+export type Shelving = z.infer<typeof shelvingSchema>;
+export type ChangingShelf = z.infer<typeof changingShelfSchema>;
 export type Registering = z.infer<typeof registeringSchema>;
 export type CorrectingPatient = z.infer<typeof correctingPatientSchema>;
 export type CorrectingReading = z.infer<typeof correctingReadingSchema>;

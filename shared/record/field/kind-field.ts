@@ -9,7 +9,7 @@ import { sideWords } from "#shared/words/sides.ts";
 /** "pcn l" says both; a kind alone leaves the side to its own field. */
 export type TypedKind = { readonly kind: TubeKind; readonly side: Side | null };
 
-const kindWords: readonly Word<TubeKind>[] = tubeKinds.map((kind) => {
+export const kindWords: readonly Word<TubeKind>[] = tubeKinds.map((kind) => {
   const { name, shortForms } = kindOf(kind);
   return { value: kind, words: [name, ...shortForms] };
 });
