@@ -1,6 +1,5 @@
 import type { StoredDraft } from "#app/ui/recording/use-draft.ts";
-import type { PassageRows } from "#shared/fit/passage.ts";
-import type { TubeInPlace } from "#shared/fit/planned-passages.ts";
+import type { PlanRows, PlanTube } from "#shared/fit/exchange-plan.ts";
 import type { FormKind } from "#shared/record/event-forms.ts";
 import type { Texts } from "#shared/record/field-spec.ts";
 import type { FormContext } from "#shared/record/form.ts";
@@ -19,6 +18,6 @@ export type EventFormProps = {
   readonly begun?: Texts;
   /** Set where an entry is corrected: which, and what it says now, as typed today. */
   readonly amends: { readonly eventId: string; readonly texts: Texts } | null;
-  /** What decides whether a wire passes; null where the form asks of no wire. */
-  readonly passage: { readonly tube: TubeInPlace; readonly rows: PassageRows } | null;
+  /** What a planned exchange is held against; null where the form plans none. */
+  readonly plan: { readonly tube: PlanTube; readonly rows: PlanRows } | null;
 };

@@ -1,37 +1,49 @@
 "use client";
 
 import type { ReactNode } from "react";
-import { PassageDrawings } from "#app/bore/passage-drawings.tsx";
-import { PassageLines } from "#app/bore/passage-lines.tsx";
+import { ExchangeAnswers } from "#app/bore/exchange-answers.tsx";
+import { PlanInShort } from "#app/bore/plan-in-short.tsx";
 import { EventForm } from "#app/record/event-form.tsx";
 import type { EventFormProps } from "#app/record/form-props.ts";
-import { type PlannedPassages, plannedPassages } from "#shared/fit/planned-passages.ts";
+import type { Day } from "#shared/day/day.ts";
+import { type ExchangeAnswer, exchangeAnswer } from "#shared/fit/exchange-plan.ts";
+import { type TypedPlan, thingsOf } from "#shared/record/tube/plan-things.ts";
 import { plannedExchangeForm } from "#shared/record/tube/planned-exchange-form.ts";
-import type { Length } from "#shared/size/length.ts";
-import { type Fact, unknownFact } from "#shared/tube/certainty.ts";
+import type { TubeKind } from "#shared/tube/kind/kinds.ts";
 
-type Typed = {
-  readonly wire?: Fact<Length> | undefined;
-  readonly takes?: Fact<Length> | undefined;
-  readonly size?: Fact<Length> | undefined;
+type Typed = TypedPlan & {
+  readonly on?: Day | null | undefined;
+  readonly kind?: { readonly kind: TubeKind } | undefined;
 };
 
-/** Plan the exchange: whether the wire passes either tube is said where it is typed, as it is typed. */
+/** Plan the exchange: what the recorded facts say of it is said as it is typed, in short by the wire and in full beneath. */
 export function PlannedExchange(props: EventFormProps): ReactNode {
-  const { passage } = props;
-  const answer = ({
-    wire = unknownFact,
-    takes = unknownFact,
-    size = unknownFact,
-  }: Typed): PlannedPassages | null =>
-    passage === null ? null : plannedPassages({ wire, takes, size }, passage.tube, passage.rows);
+  const { plan, context } = props;
+  const answer = ({ on = null, kind, ...typed }: Typed): ExchangeAnswer | null =>
+    plan === null
+      ? null
+      : exchangeAnswer({ on, kind: kind?.kind ?? plan.tube.kind, ...thingsOf(typed) }, plan.tube, {
+          rows: plan.rows,
+          shelf: context.shelf,
+        });
   return (
     <EventForm
       {...props}
       form={plannedExchangeForm}
       warnings={{
-        after: { field: "wire", says: (typed) => <PassageLines passages={answer(typed)} /> },
-        beneath: (typed) => <PassageDrawings passages={answer(typed)} />,
+        after: {
+          field: "wireLength",
+          says: (typed) => {
+            const says = answer(typed);
+            return (
+              says !== null && <PlanInShort answer={says} reasons={plan?.rows.planning?.reasons ?? null} />
+            );
+          },
+        },
+        beneath: (typed) => {
+          const says = answer(typed);
+          return says !== null && <ExchangeAnswers answer={says} />;
+        },
       }}
     />
   );

@@ -1,25 +1,34 @@
 import type { ReactNode } from "react";
-import { PassageDrawings } from "#app/bore/passage-drawings.tsx";
-import { passagesOf } from "#app/tubes/passage-of.ts";
+import { ExchangeAnswers } from "#app/bore/exchange-answers.tsx";
+import { planAnswer } from "#app/tubes/plan-answer.ts";
 import type { TubePage } from "#app/tubes/tube-page.ts";
 import { storySentence } from "#shared/words/events.ts";
+import { changedLine } from "#shared/words/exchange-plan.ts";
 import styles from "./tube.module.css";
 
-/** The exchange that is planned, and whether its wire passes through both tubes. */
-export function PlannedExchangeOf({ view }: { readonly view: TubePage }): ReactNode {
+type PlannedExchangeOfProps = { readonly view: TubePage };
+
+/** The exchange that is planned, and what the facts of today say of it. */
+export function PlannedExchangeOf({ view }: PlannedExchangeOfProps): ReactNode {
   const planned = view.tube.plannedExchange;
-  if (planned === null || view.tube.status !== "in") return null;
+  const said = planAnswer(view);
+  if (planned === null || said === null || view.tube.status !== "in") return null;
   const { eventId, ...payload } = planned;
+  const changed = changedLine(said.changed);
   return (
     <section className={styles.section}>
       <h2>Planned exchange</h2>
       <p>
         {storySentence({ kind: "exchange planned", payload }, () => "")} <a href={`#${eventId}`}>the entry</a>
       </p>
-      <PassageDrawings passages={passagesOf(view)} withLines />
+      {changed !== null && <p className={styles.caution}>{changed}</p>}
+      <ExchangeAnswers answer={said.answer} />
       <p className={styles.caution}>
         By recorded facts only: what is crusted, kinked or wrongly labelled is not in them. Going on is the
         operator's judgement.
+      </p>
+      <p data-screen-only>
+        <a href={`/tubes/${view.tube.id}/table-top`}>Table-top list, to print</a>
       </p>
     </section>
   );

@@ -6,6 +6,7 @@ import type { Database } from "#db/sqlite.ts";
 import { today } from "#server/clock.ts";
 import { loadRecord } from "#server/record/load-record.ts";
 import { storyOf } from "#server/record/story.ts";
+import { shelfOf } from "#server/shelf/shelf-of.ts";
 import type { Day } from "#shared/day/day.ts";
 import { DomainError } from "#shared/errors/refusal.ts";
 import { rowFor } from "#shared/step/dated-steps.ts";
@@ -45,8 +46,10 @@ export function viewTube(db: Database, tubeId: string) {
     catheterAge: catheterAge(tube, day),
     tractAge: tractAge(tube, day),
     row: rowFor(question),
-    passage: protocol.passage,
+    rows: { passage: protocol.passage, planning: protocol.planning, bleeding: protocol.bleeding },
     approved: protocol.approved,
+    /** What the clinic has to plan with, where an exchange is planned. */
+    shelf: tube.plannedExchange === null ? [] : shelfOf(db),
     /** Dates that newer rows or rules would give; nothing moves until somebody confirms them. */
     proposals: openProposals(db, tubeId).map(({ id, stepKind, stood, proposed }) => ({
       id,

@@ -112,6 +112,7 @@ export const refusalCodes = [
   "number-taken",
   "side-missing",
   "side-stands",
+  "plan-reason-missing",
   "role-missing",
   "mode-missing",
   "no-output",

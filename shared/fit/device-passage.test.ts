@@ -10,10 +10,7 @@ import { confirmed, type Fact, unknownFact } from "#shared/tube/certainty.ts";
 import { blank, estimated, inch } from "#tests/factories/tube-inside.ts";
 
 /** The example's rows: clearance 0.001 in (0.0254 mm), a bore +-0.05 mm, an outside +-0.33 mm about the size as stated. */
-const rows: PassageRows = passageRowsOf({
-  row: { found: "no row" },
-  passage: exampleProtocol.passage,
-});
+const rows: PassageRows = passageRowsOf({ found: "no row" }, exampleProtocol.passage);
 
 const mm = (figure: number): Length => lengthOf(figure, "mm");
 const F = (figure: number): Length => lengthOf(figure, "F");

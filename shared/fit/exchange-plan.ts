@@ -1,7 +1,8 @@
-import { type Chain, chainOf } from "#shared/fit/chain.ts";
+import { type Day, daysBetween } from "#shared/day/day.ts";
+import { type Chain, chainOf, type Pair } from "#shared/fit/chain.ts";
 import type { Coaxial } from "#shared/fit/coaxial.ts";
 import type { StateConcern, TubeInside } from "#shared/fit/inside.ts";
-import type { BySize, PassageRows, WirePassage } from "#shared/fit/passage.ts";
+import type { BySize, ByState, PassageRows } from "#shared/fit/passage.ts";
 import { type OneOfOurs, whichPass } from "#shared/fit/shelf-wires.ts";
 import { dilatorsBetween, type UpsizeStep, upsizeStep } from "#shared/fit/upsize-step.ts";
 import { type WireLength, wireLength } from "#shared/fit/wire-length.ts";
@@ -10,7 +11,8 @@ import type { BleedingRow } from "#shared/protocol/bleeding-rows.ts";
 import type { PlanDoubt, PlanningRows } from "#shared/protocol/planning-rows.ts";
 import type { Protocol } from "#shared/protocol/protocol.ts";
 import { type Maturity, maturity, type TractAges } from "#shared/protocol/tract-ages.ts";
-import { coaxialOf, type ShelfType } from "#shared/shelf/shelf-type.ts";
+import { coaxialOf } from "#shared/shelf/coaxial-of.ts";
+import type { ShelfType } from "#shared/shelf/shelf-type.ts";
 import { lengthOf } from "#shared/size/exact-length.ts";
 import type { Length } from "#shared/size/length.ts";
 import { type Fact, known } from "#shared/tube/certainty.ts";
@@ -19,6 +21,8 @@ import type { Retention } from "#shared/tube/vocabulary.ts";
 
 /** What is planned. The stiffener lies in the tube to come and over the wire; the tube to come goes through the sheath. */
 export type ExchangePlan = {
+  /** Null while no day is set: then what hangs on the day is told of today. */
+  readonly on: Day | null;
   /** Of the tube to come. */
   readonly kind: TubeKind;
   readonly wire: Coaxial;
@@ -37,8 +41,9 @@ export type PlanTube = {
   readonly fullLength: Fact<Length>;
   readonly externalLength: Fact<Length>;
   readonly retention: Fact<Retention>;
-  /** Days of the tract from its latest plausible day to the day of the plan; null where nobody can tell. */
-  readonly tractAge: number | null;
+  /** The latest plausible day of the puncture; null where nobody can tell. */
+  readonly tractSince: Day | null;
+  readonly today: Day;
   /** Its row's ages; null where the table has no row for it. */
   readonly tractAges: TractAges | null;
 };
@@ -67,7 +72,8 @@ export type Ready = {
 };
 
 export type ExchangeAnswer = {
-  readonly throughOld: WirePassage;
+  /** The wire in the tube in place, by size and by state. */
+  readonly throughOld: { readonly pair: Pair; readonly byState: ByState };
   /** Wire in the stiffener, if any, in the tube to come. */
   readonly throughNew: Chain;
   readonly length: WireLength;
@@ -82,12 +88,18 @@ export type ExchangeAnswer = {
   readonly doubts: readonly PlanDoubt[];
 };
 
-function tractAnswer({ tractAge, tractAges }: PlanTube, { bleeding }: PlanRows): TractAnswer {
-  const says = tractAges === null ? "no row" : maturity(tractAges, tractAge);
+/** As old as the tract is on the day of the plan. */
+function tractAnswer(
+  on: Day | null,
+  { tractSince, tractAges, today }: PlanTube,
+  { bleeding }: PlanRows,
+): TractAnswer {
+  const age = tractSince === null ? null : Math.max(0, daysBetween(tractSince, on ?? today));
+  const says = tractAges === null ? "no row" : maturity(tractAges, age);
   const mayBeLost = says !== "mature";
   return {
     maturity: says,
-    age: tractAge,
+    age,
     immatureUnder: tractAges?.immatureUnder ?? null,
     bleeding: mayBeLost ? (bleeding?.rows ?? []) : [],
     asks: mayBeLost ? (bleeding?.accessAtRisk ?? null) : null,
@@ -128,7 +140,7 @@ type Verdicts = Pick<
 
 function doubtsOf({ throughOld, throughNew, throughSheath, length, step, tract }: Verdicts): PlanDoubt[] {
   const sizes: readonly (BySize["verdict"] | undefined)[] = [
-    throughOld.bySize.verdict,
+    throughOld.pair.bySize.verdict,
     throughNew.bySize?.verdict,
     throughSheath?.bySize?.verdict,
   ];
@@ -160,7 +172,7 @@ function passagesOf(
   if (old === undefined) throw new RangeError("a wire in a tube is a pair");
   const concerns = tube.pastLatest ? [...tube.concerns, "past latest date" as const] : tube.concerns;
   return {
-    throughOld: { bySize: old.bySize, byState: passageByState(concerns) },
+    throughOld: { pair: old, byState: passageByState(concerns) },
     throughNew: chainOf(stiffener === null ? [wire, toCome] : [wire, stiffener, toCome], passage),
     throughSheath: sheath === null ? null : chainOf([toCome, sheath], passage),
   };
@@ -180,7 +192,7 @@ export function exchangeAnswer(
   const devices = [plan.toCome, plan.stiffener, plan.sheath].flatMap((thing) => thing?.length ?? []);
   const length = wireLength({ ...tube, wire: plan.wire.length, devices, row: planning?.wire ?? null });
   const step = upsizeStep(tube.size, plan.toCome.outside, planning?.upsize ?? null);
-  const tract = tractAnswer(tube, rows);
+  const tract = tractAnswer(plan.on, tube, rows);
   const upsizing = "from" in step && step.to > step.from;
   const wires = shelf.filter(({ sort }) => sort === "wire").map(coaxialOf);
   return {

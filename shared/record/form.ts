@@ -34,6 +34,8 @@ export type FormContext = {
   readonly staff: readonly StaffInForm[];
   /** What the clinic has on its shelf now, without what was taken off. */
   readonly shelf: readonly ShelfType[];
+  /** The clinic's reasons on offer where a plan goes on all the same; absent where no plan is made. */
+  readonly planReasons?: readonly string[];
 };
 
 export type FormResult<E> =

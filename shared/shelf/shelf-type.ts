@@ -1,5 +1,5 @@
 import * as z from "zod";
-import { type Coaxial, coaxialSorts } from "#shared/fit/coaxial.ts";
+import { coaxialSorts } from "#shared/fit/coaxial.ts";
 import { lengthSchema } from "#shared/size/length-schema.ts";
 import { factSchema } from "#shared/tube/certainty-schema.ts";
 import { boreSchema, line } from "#shared/tube/facts.ts";
@@ -33,23 +33,3 @@ export type ShelfType = NewShelfType & { readonly id: string };
 /** What is kept of a type beside its sort and name. */
 export const shelfFactsSchema = shelfTypeSchema.omit({ sort: true, name: true });
 export type ShelfFacts = z.infer<typeof shelfFactsSchema>;
-
-/** A type as it lies in a chain. */
-export const coaxialOf = ({
-  sort,
-  name,
-  outside,
-  tolerance,
-  takes,
-  takesDevice,
-  bores,
-  endHole,
-  length,
-}: ShelfType): Coaxial => ({
-  sort,
-  name,
-  outside,
-  tolerance,
-  inside: { takes, takesDevice, bores, endHole },
-  length,
-});

@@ -4,6 +4,7 @@ import { lengthSchema } from "#shared/size/length-schema.ts";
 import { carePayloads } from "#shared/tube/care-payloads.ts";
 import { factSchema } from "#shared/tube/certainty-schema.ts";
 import { coursePayloads } from "#shared/tube/course-payloads.ts";
+import { exchangePlannedSchema } from "#shared/tube/exchange-planned.ts";
 import { concernsSchema, line, note, told, tubeFactsSchema, yesNo } from "#shared/tube/facts.ts";
 import { tubeKinds } from "#shared/tube/kind/kinds.ts";
 import { ownerSchema } from "#shared/tube/owner-schema.ts";
@@ -116,15 +117,7 @@ export const payloads = {
     how: line.nullable(),
   }),
   "plan recorded": z.strictObject({ plan: operatorPlanSchema }),
-  "exchange planned": z.strictObject({
-    on: daySchema.nullable(),
-    kind: z.enum(tubeKinds),
-    size: factSchema(lengthSchema),
-    takes: factSchema(lengthSchema),
-    wire: factSchema(lengthSchema),
-    /** Codes of the answers as they stood, so that what was seen is kept. */
-    seen: z.array(z.string().max(400)).max(12),
-  }),
+  "exchange planned": exchangePlannedSchema,
   "conditions noted": z.strictObject({ conditions: conditionsSchema, ...told }),
   "step assigned": z.strictObject({
     step: z.enum(stepKinds),

@@ -166,6 +166,8 @@ const sentences = {
   "number-taken": ({ issuer }) =>
     `Another patient has this number (${issuer}). Check the number; if it is the same person, open that record.`,
   "no-output": () => "This tube lies wholly inside and has no output. Record what was told as a check.",
+  "plan-reason-missing": ({ doubts, offered }) =>
+    `The clinic's row asks why this goes on, since ${doubts}. Type a reason, or one key: ${offered}.`,
   "side-stands": ({ side }) =>
     `The record says ${side}, and that was seen. If a report says otherwise, leave the side blank here and ask for it to be reconciled.`,
   "side-missing": () => "Type the side: left, right, midline or transplant; ? if it is unknown.",

@@ -63,7 +63,7 @@ export default async function CorrectPage({ params }: CorrectPageProps): Promise
         draft={await api.draft.load({ form: "record.amended", subject: eventId })}
         leaveTo={leaveTo}
         amends={{ eventId, texts }}
-        passage={null}
+        plan={null}
       />
     </PageFrame>
   );

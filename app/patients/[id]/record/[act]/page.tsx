@@ -75,7 +75,7 @@ export default async function RecordPatientPage(props: RecordPatientPageProps): 
           leaveTo={leaveTo}
           begun={begun}
           amends={null}
-          passage={null}
+          plan={null}
         />
       ) : (
         <NotForYou back={leaveTo} />

@@ -10,7 +10,7 @@ import { NotForYou } from "#app/record/not-for-you.tsx";
 import { mayRecord, slugOf, tubeFormOf } from "#app/record/procedures.ts";
 import { namesOfStaff } from "#app/staff/names-of-staff.ts";
 import { PageFrame } from "#app/ui/page-frame.tsx";
-import { passageRowsOf, tubeInPlace } from "#shared/fit/tube-in-place.ts";
+import { planBeside } from "#shared/fit/tube-in-place.ts";
 import { numberedTubes } from "#shared/record/numbered-tubes.ts";
 import { tubeInForm } from "#shared/record/tube-in-form.ts";
 import { tubeName } from "#shared/tube/name.ts";
@@ -48,14 +48,13 @@ export default async function RecordTubePage({ params }: RecordTubePageProps): P
             tube: tubeInForm(tube),
             tubes: kind === "removed" ? numberedTubes(view.others) : [],
             opens: { tubeId: "", number: 0 },
+            planReasons: view.rows.planning?.reasons?.offered ?? [],
           }}
           lastSeen={view.lastSeen}
           draft={await api.draft.load({ form: `record.${slugOf(kind)}`, subject: tubeId })}
           leaveTo={leaveTo}
           amends={null}
-          passage={
-            kind === "exchange planned" ? { tube: tubeInPlace(view), rows: passageRowsOf(view) } : null
-          }
+          plan={kind === "exchange planned" ? planBeside(view) : null}
         />
       ) : (
         <NotForYou back={leaveTo} />
