@@ -16,7 +16,7 @@ export const plannedToday: Story = {
     act(6, {
       form: "exchange planned",
       tube: "left",
-      texts: { on: "+6", wire: ".038 in", size: "10 f", takes: ".038 in" },
+      texts: { on: "+6", wire: ".038 in", size: "10 f", takes: ".038 in", reason: "2" },
     }),
   ],
 };

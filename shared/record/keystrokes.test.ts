@@ -42,7 +42,7 @@ const ordinary = [
   ["plan recorded", "exchange by 30 dec\n", { plan: { act: "exchange", by: "2026-12-30" } }],
   [
     "exchange planned",
-    "+14\t.038 in\t8f\t.035 in\n",
+    "+14\t.038 in\t145\t8f\t.035 in\n",
     { wire: confirmed(1_447_800), takes: confirmed(1_333_500) },
   ],
   ["conditions noted", "latex\twarfarin\n", { conditions: { bloodThinners: confirmed("warfarin") } }],

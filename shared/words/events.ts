@@ -1,4 +1,5 @@
 import { printDay, printWhen } from "#shared/day/print-day.ts";
+import type { Coaxial } from "#shared/fit/coaxial.ts";
 import { printLength } from "#shared/size/print-length.ts";
 import { type Fact, known } from "#shared/tube/certainty.ts";
 import { kindOf } from "#shared/tube/kind/kinds.ts";
@@ -61,7 +62,16 @@ const removed: Tell<"removed"> = ({ whole, loopReleased, byWhom, seenHow, toldBy
     toldBy(who),
   ]);
 
-const plannedExchange: Tell<"exchange planned"> = ({ on, kind, size, takes, wire }) =>
+const plannedExchange: Tell<"exchange planned"> = ({
+  on,
+  kind,
+  size,
+  takes,
+  wire,
+  things,
+  agreedBy,
+  reason,
+}) =>
   sentence("Exchange planned", [
     on === null ? "no day set" : `for ${printDay(on)}`,
     kindOf(kind).name,
@@ -71,7 +81,17 @@ const plannedExchange: Tell<"exchange planned"> = ({ on, kind, size, takes, wire
       print: (size) => `over a wire of ${printLength(size, "in")}`,
       telling: "marked",
     }),
+    named(things?.stiffener),
+    named(things?.sheath),
+    agreedBy ? `agreed by ${agreedBy}` : null,
+    reason ? `goes on because: ${reason}` : null,
   ]);
+
+/** What else lies over the wire, by its sort, and by its name where it comes from the shelf. */
+const named = (thing: Coaxial | null | undefined): Part =>
+  thing
+    ? `with ${thing.name === `the ${thing.sort}` ? `a ${thing.sort}` : `the ${thing.sort} ${thing.name}`}`
+    : null;
 
 const conditions: Tell<"conditions noted"> = ({ conditions: said, toldBy: who }) =>
   sentence("Noted of the patient", [

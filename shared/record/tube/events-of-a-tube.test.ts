@@ -8,6 +8,13 @@ const today = { precision: "day", earliest: "2026-11-06", latest: "2026-11-06" }
 const yes = { certainty: "confirmed", value: true };
 const no = { certainty: "confirmed", value: false };
 const unknown = { certainty: "unknown" };
+/** A thing of which nothing is known. */
+const bare = {
+  outside: unknown,
+  tolerance: null,
+  inside: { takes: unknown, bores: [], endHole: unknown },
+  length: unknown,
+};
 const cm = 15_000_000;
 
 /** The forms of few fields: what is typed, and the literal payload. The larger forms have files of their own. */
@@ -84,13 +91,47 @@ const examples = [
       size: { certainty: "confirmed", value: 4_000_000 },
       takes: { certainty: "confirmed", value: 1_333_500 },
       wire: { certainty: "confirmed", value: 1_447_800 },
+      things: {
+        wire: {
+          sort: "wire",
+          name: "the wire",
+          ...bare,
+          outside: { certainty: "confirmed", value: 1_447_800 },
+        },
+        toCome: {
+          sort: "tube",
+          name: "the tube to come",
+          ...bare,
+          outside: { certainty: "confirmed", value: 4_000_000 },
+          inside: { ...bare.inside, takes: { certainty: "confirmed", value: 1_333_500 } },
+        },
+        stiffener: null,
+        sheath: null,
+      },
+      agreedBy: null,
+      reason: null,
       seen: [],
     },
   ],
   [
     "exchange planned",
     { kind: "nuc" },
-    { on: null, kind: "nephroureteral catheter", size: unknown, takes: unknown, wire: unknown, seen: [] },
+    {
+      on: null,
+      kind: "nephroureteral catheter",
+      size: unknown,
+      takes: unknown,
+      wire: unknown,
+      things: {
+        wire: { sort: "wire", name: "the wire", ...bare },
+        toCome: { sort: "tube", name: "the tube to come", ...bare },
+        stiffener: null,
+        sheath: null,
+      },
+      agreedBy: null,
+      reason: null,
+      seen: [],
+    },
   ],
   [
     "conditions noted",

@@ -8,12 +8,11 @@ import { choicesOf, factChoiceField } from "#shared/record/field/choice-field.ts
 import { kindField } from "#shared/record/field/kind-field.ts";
 import { optionalLengthField } from "#shared/record/field/length-field.ts";
 import { passedDay } from "#shared/record/field/passed-day.ts";
-import { shelfField } from "#shared/record/field/shelf-field.ts";
+import { shelfOrSizeField } from "#shared/record/field/shelf-or-size-field.ts";
 import { lineField } from "#shared/record/field/text-field.ts";
 import type { FieldSpec } from "#shared/record/field-spec.ts";
 import { type EntryOf, type FormContext, form } from "#shared/record/form.ts";
 import { notBeforeTube } from "#shared/record/not-before-tube.ts";
-import { SIZE_HINT } from "#shared/record/tube/fact-fields.ts";
 import { reasonInWords } from "#shared/record/tube/plan-reason.ts";
 import { thingsOf } from "#shared/record/tube/plan-things.ts";
 import { kindOf } from "#shared/tube/kind/kinds.ts";
@@ -28,30 +27,25 @@ const plannedDayField = ({ today }: FormContext): FieldSpec<Day | null> => ({
 
 /** What lies over the wire beside the tube: most plans do without. */
 const besideFields = (context: FormContext) => ({
-  stiffenerType: shelfField(
-    { label: "Stiffener, from the shelf", hint: "its name", detail: true },
-    ["stiffener"],
+  stiffener: shelfOrSizeField(
+    { label: "Stiffener", hint: "5 f, or its name on the shelf", detail: true },
+    { thing: "tube outside", sort: "stiffener" },
     context,
   ),
-  sheathType: shelfField(
-    { label: "Sheath, from the shelf", hint: "its name", detail: true },
-    ["sheath"],
+  sheath: shelfOrSizeField(
+    { label: "Sheath, by its inside", hint: "4.2 mm, or its name on the shelf", detail: true },
+    { thing: "bore", sort: "sheath" },
     context,
-  ),
-  sheathInside: optionalLengthField(
-    { label: "Inside of the sheath", hint: "4.2 mm; a sheath is sized by its inside", detail: true },
-    "bore",
   ),
   sheathLength: optionalLengthField({ label: "Length of the sheath, cm", detail: true }, "tube length"),
 });
 
 const toComeFields = (context: FormContext) => ({
-  tubeType: shelfField(
-    { label: "Tube to come, from the shelf", hint: "its name; blank: type its size" },
-    ["tube"],
+  size: shelfOrSizeField(
+    { label: "Tube to come", hint: "8 f, or its name on the shelf" },
+    { thing: "tube outside", sort: "tube" },
     context,
   ),
-  size: optionalLengthField({ label: "Size of the tube to come", hint: SIZE_HINT }, "tube outside"),
   takes: optionalLengthField(
     { label: "The tube to come takes a wire of (label)", hint: ".035 in, as the package says" },
     "takes",
@@ -85,12 +79,11 @@ const offeredHint = (offered: readonly string[]): string =>
 export const plannedExchangeForm = form({
   fields: (context: FormContext) => ({
     on: plannedDayField(context),
-    wireType: shelfField(
-      { label: "Wire, from the shelf", hint: "its name; blank: type its size" },
-      ["wire"],
+    wire: shelfOrSizeField(
+      { label: "Wire", hint: ".035 in, or its name on the shelf" },
+      { thing: "wire", sort: "wire" },
       context,
     ),
-    wire: optionalLengthField({ label: "Wire", hint: ".035 in, .038 in" }, "wire"),
     wireLength: optionalLengthField({ label: "Length of the wire, cm", hint: "145" }, "wire length"),
     ...toComeFields(context),
     ...besideFields(context),

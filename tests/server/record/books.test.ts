@@ -3,6 +3,7 @@ import { addProtocolVersion } from "#db/queries/versions.ts";
 import { inTransaction } from "#db/transaction.ts";
 import { protocolOf } from "#server/record/books.ts";
 import { exampleProtocol } from "#shared/protocol/example.ts";
+import { PROTOCOL_SHAPE } from "#shared/protocol/protocol.ts";
 import { SEEDED_AT, testDatabase } from "#tests/support/database.ts";
 import { frozenEvents } from "#tests/support/frozen.ts";
 
@@ -16,7 +17,13 @@ it("a version that an earlier release stored is read in the shape of today, with
   const stored = { version: 2, rows, note: "", approvedBy: null, approvedOn: null, createdAt: SEEDED_AT };
   inTransaction(db, (tx) => addProtocolVersion(tx, stored));
   const read = protocolOf(db, 2);
-  expect(read).toMatchObject({ shape: 2, version: 2, approved: null, balloon: null, redFlags: [] });
+  expect(read).toMatchObject({
+    shape: PROTOCOL_SHAPE,
+    version: 2,
+    approved: null,
+    balloon: null,
+    redFlags: [],
+  });
   expect(read.intervals).toHaveLength((rows.intervals as unknown[]).length);
 });
 

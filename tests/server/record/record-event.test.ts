@@ -72,15 +72,34 @@ describe("recording by typed texts", () => {
     record(
       db,
       "exchange planned",
-      { wire: ".038 in", size: "10 f", takes: ".038 in", on: "+3", kind: "pcn" },
+      { wire: ".038 in", size: "10 f", takes: ".038 in", on: "+3", kind: "pcn", reason: "2" },
       tubeId,
     );
-    expect(viewTube(db, tubeId).tube.plannedExchange?.seen).toEqual([
+    const planned = viewTube(db, tubeId).tube.plannedExchange;
+    expect(planned?.reason).toBe("another wire is at hand");
+    expect(planned?.checkedOn).toMatchObject({ takes: { certainty: "confirmed" }, concerns: [] });
+    expect(planned?.seen).toEqual([
       "tube in place; by size; does not pass; label",
       "tube in place; by state; in doubt; past latest date",
       "tube to come; by size; passes; label",
-      "tube to come; by state; not recorded",
+      "wire length; cannot tell; length of the wire; full length of the tube in place; external length of the tube in place; length of what goes over the wire",
+      "step; within the usual step",
+      "tract; mature",
     ]);
+  });
+
+  it("a plan is asked why it goes on where the row asks, once until a fact of the tube changes", () => {
+    using db = clinicWithPatient();
+    const tubeId = place(db);
+    const plan = { wire: ".038 in", size: "10 f", takes: ".038 in", kind: "pcn" };
+    const planned = (texts: Texts) =>
+      refusalsOf(() => record(db, "exchange planned", { ...plan, ...texts }, tubeId));
+    expect(planned({})).toMatchObject([{ code: "plan-reason-missing", field: "reason" }]);
+    expect(planned({ reason: "1" })).toEqual([]);
+    expect(planned({ on: "+5" })).toEqual([]);
+    expect(viewTube(db, tubeId).tube.plannedExchange?.reason).toBe("the operator has seen it and goes on");
+    record(db, "facts noted", { fullLength: "25" }, tubeId);
+    expect(planned({ on: "+6" })).toMatchObject([{ code: "plan-reason-missing" }]);
   });
 
   it.each<[name: string, form: FormKind, texts: Texts, code: string, field: string]>([
