@@ -1,4 +1,4 @@
-import { and, asc, count, eq, gte, inArray, isNull, lt, lte, not, or, type SQL, sql } from "drizzle-orm";
+import { and, asc, count, eq, gt, gte, inArray, isNull, lt, lte, not, or, type SQL, sql } from "drizzle-orm";
 import { prepared } from "#db/prepared.ts";
 import type { Rows } from "#db/queries/rows.ts";
 import { isWithin } from "#db/queries/step-filter.ts";
@@ -149,7 +149,12 @@ const due = part((orm) =>
 
 const calls = part(() => and(eq(openSteps.rank, listRank.call), lte(openSteps.dueOn, today)));
 
-const isLooseEnd = () => eq(openSteps.rank, listRank.looseEnd);
+/** What is to be found out for a planned exchange waits until its day. */
+const isLooseEnd = () =>
+  and(
+    eq(openSteps.rank, listRank.looseEnd),
+    not(and(eq(openSteps.kind, "find out"), gt(openSteps.dueOn, today)) ?? sql`0`),
+  );
 
 /** Exchanges planned for today, then what else has come due. */
 const visitsThenDue: Part<Asked> = {

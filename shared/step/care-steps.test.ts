@@ -11,12 +11,14 @@ import {
   died,
   type Entry,
   exchanged,
+  exchangePlanned,
   F,
   factsNoted,
   fellOut,
   followUpEnded,
   handedOver,
   hospiceDecided,
+  inch,
   placed,
   planRecorded,
   reconcileAsked,
@@ -221,6 +223,20 @@ describe("what nobody knows of a tube and somebody must", () => {
     ];
     expect(kindsAfter(elsewhere)).not.toContain("find out");
     expect(asked([...elsewhere, verified({ on: "2026-08-20" })])).toEqual(["size"]);
+  });
+
+  it.each([
+    // Row: 14 days. 30 Oct less 14 days is 16 Oct 2026.
+    ["the insides, from so many days before a planned exchange", {}, "2026-10-30", ["2026-10-16"]],
+    ["nothing where what it takes is told", { takes: confirmed(inch(0.035)) }, "2026-10-30", []],
+    ["nothing of an exchange without a day", {}, undefined, []],
+  ])("is %s", (_name, facts, planned, due) => {
+    const entries = [placed({ facts }), exchangePlanned({ on: "2026-08-20", ...(planned && { planned }) })];
+    expect(
+      stepsAfter(entries)
+        .filter(({ kind }) => kind === "find out")
+        .map(({ dueOn }) => dueOn),
+    ).toEqual(due);
   });
 
   it("of the patient is the birth date, asked once for all tubes", () => {

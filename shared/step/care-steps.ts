@@ -1,8 +1,9 @@
+import { addDays, later } from "#shared/day/day.ts";
 import type { ProtocolRow } from "#shared/protocol/interval-row.ts";
 import { rowFor } from "#shared/step/dated-steps.ts";
 import { type Draft, single, type TubeQuestion, why } from "#shared/step/draft.ts";
 import { tractTooYoung } from "#shared/step/tract-lines.ts";
-import { gapsOf, stillToFindOut } from "#shared/tube/found-out.ts";
+import { gapsOf, insideIsKnown, stillToFindOut } from "#shared/tube/found-out.ts";
 import type { Hospice, TubeState } from "#shared/tube/state.ts";
 import type { StepKind } from "#shared/tube/step-kinds.ts";
 
@@ -29,15 +30,24 @@ export const handoverDrafts = ({ handover }: TubeState): Draft[] =>
         ]),
       ];
 
+/** Insides that nobody knows matter when a wire is to go through them: from so many days before a planned exchange, by row. */
+function insidesDrafts(tube: TubeState, { planning }: TubeQuestion["protocol"]): Draft[] {
+  const row = planning?.findInsides ?? null;
+  const on = tube.plannedExchange?.on ?? null;
+  if (row === null || on === null || tube.plannedExchange === null || insideIsKnown(tube)) return [];
+  const { withinDays: days, source } = row;
+  const line = why("insides-unknown", { on, days, source }, tube.plannedExchange.eventId);
+  return [single("find out", later(addDays(on, -days), tube.catheter.recordedOn), [line])];
+}
+
 /** What nobody knows of a tube and somebody must, and what a transfer left to be found out, until the record knows it. */
-export function findOutDrafts(tube: TubeState): Draft[] {
+export function findOutDrafts({ tube, protocol }: TubeQuestion): Draft[] {
   const { catheter, toFindOut } = tube;
   const gaps = gapsOf(tube);
   const what = stillToFindOut(tube);
-  const drafts =
-    gaps.length === 0
-      ? []
-      : [single("find out", catheter.recordedOn, [why("gap", { what: gaps.join(", ") })])];
+  const drafts = insidesDrafts(tube, protocol);
+  if (gaps.length > 0)
+    drafts.push(single("find out", catheter.recordedOn, [why("gap", { what: gaps.join(", ") })]));
   if (toFindOut === null || what.length === 0) return drafts;
   const { recordedOn, eventId, askWhom } = toFindOut;
   const line = why("to-find-out", { what: what.join(", "), askWhom }, eventId);

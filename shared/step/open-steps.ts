@@ -141,7 +141,7 @@ function whileIn(at: At, patient: PatientTubes): Draft[] {
     ...elsewhere,
     ...trialDrafts(at),
     ...tipDrafts(at),
-    ...findOutDrafts(at.tube),
+    ...findOutDrafts(at),
     ...onDays.flatMap((draft) => onClinicDays(at, draft)),
   ];
 }

@@ -54,6 +54,7 @@ export const whyCodes = [
   "to-find-out",
   "gap",
   "birth-date-unknown",
+  "insides-unknown",
   "hospice-undecided",
   "hospice-decided",
   "inpatient",

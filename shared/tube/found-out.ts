@@ -5,11 +5,16 @@ import type { FindOut } from "#shared/tube/vocabulary.ts";
 
 const isKnown = ({ certainty }: Fact<unknown>): boolean => certainty !== "unknown";
 
+/** Told or measured: what wire it takes, or any of its insides. French tells neither. */
+export function insideIsKnown({ inside }: TubeState): boolean {
+  return isKnown(inside.takes) || inside.bores.some((bore) => isKnown(bore.inside));
+}
+
 /** Whether the record knows each thing that can be asked for after a transfer. Told is known, until it is seen. */
 const found = {
   side: ({ side }) => isKnown(side),
   size: ({ size }) => isKnown(size),
-  "what wire it takes": ({ inside }) => isKnown(inside.takes) || inside.bores.length > 0,
+  "what wire it takes": insideIsKnown,
   "end hole": ({ inside }) => isKnown(inside.endHole),
   "full length": ({ fullLength }) => isKnown(fullLength),
   "external length": ({ externalLength }) => isKnown(externalLength),

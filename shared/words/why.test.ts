@@ -183,6 +183,11 @@ const sentences: readonly (readonly [WhyCode, Args, string])[] = [
     { what: "size, side", askWhom: "Far Dale" },
     "To be found out after the transfer: size, side; ask Far Dale.",
   ],
+  [
+    "insides-unknown",
+    { on: "2026-10-30", days: 14, source: "CP" },
+    "An exchange is planned for Fri 30 Oct 2026, and neither what wire the tube in place takes nor its insides are known: to be found out from 14 days before (source CP).",
+  ],
   ["gap", { what: "side, size" }, "Not known: side, size."],
   [
     "birth-date-unknown",
