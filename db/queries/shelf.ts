@@ -1,4 +1,4 @@
-import { and, asc, eq, sql } from "drizzle-orm";
+import { and, asc, count, eq, sql } from "drizzle-orm";
 import { inserter, prepared } from "#db/prepared.ts";
 import { shelfChanges, shelfTypes } from "#db/schema/shelf.ts";
 import type { Database } from "#db/sqlite.ts";
@@ -36,6 +36,10 @@ const onShelf = prepared((orm) =>
     .prepare(),
 );
 
+const counted = prepared((orm) =>
+  orm.select({ types: count() }).from(shelfTypes).where(eq(shelfTypes.inUse, true)).prepare(),
+);
+
 const ofAct = prepared((orm) =>
   orm
     .select()
@@ -53,6 +57,8 @@ export const shelfTypeNamed = (db: Database, nameKey: string): ShelfRow | undefi
 
 /** What is on the shelf, by name. */
 export const typesOnShelf = (db: Database): readonly ShelfRow[] => onShelf(db).all();
+
+export const countOnShelf = (db: Database): number => counted(db).get()?.types ?? 0;
 
 /** What is on the shelf or was, by name. */
 export const everyShelfType = (db: Database): readonly ShelfRow[] => everyType(db).all();

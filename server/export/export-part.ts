@@ -3,6 +3,7 @@ import { csvLines } from "#server/export/csv/csv-table.ts";
 import { entriesTable } from "#server/export/csv/entries-table.ts";
 import { patientsTable } from "#server/export/csv/patients-table.ts";
 import { readingsTable } from "#server/export/csv/readings-table.ts";
+import { shelfTable } from "#server/export/csv/shelf-table.ts";
 import { stepsTable } from "#server/export/csv/steps-table.ts";
 import { tubesTable } from "#server/export/csv/tubes-table.ts";
 import { recordLines } from "#server/export/record-lines.ts";
@@ -15,6 +16,7 @@ const lines = {
   "tubes.csv": (db) => csvLines(tubesTable, db),
   "steps.csv": (db) => csvLines(stepsTable, db),
   "entries.csv": (db) => csvLines(entriesTable, db),
+  "shelf.csv": (db) => csvLines(shelfTable, db),
   "readings.csv": (db) => csvLines(readingsTable, db),
 } as const satisfies Record<ExportPart, (db: Database) => Iterable<string>>;
 

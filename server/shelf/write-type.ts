@@ -1,10 +1,10 @@
 import {
   addShelfChange,
   addShelfType,
+  countOnShelf,
   type ShelfRow,
   shelfTypeById,
   shelfTypeNamed,
-  typesOnShelf,
   updateShelfType,
 } from "#db/queries/shelf.ts";
 import type { KeptType } from "#db/schema/shelf.ts";
@@ -54,7 +54,7 @@ const columnsOf = (kept: KeptType, { at }: Writing) => ({
 /** A new type. Throws `shelf-name-taken`, `shelf-full`. */
 export function addType(tx: Tx, after: KeptType, by: Writing): string {
   refuseTakenName(tx, after, null);
-  if (typesOnShelf(tx).length >= MOST_TYPES)
+  if (countOnShelf(tx) >= MOST_TYPES)
     throw new DomainError({ code: "shelf-full", args: { limit: MOST_TYPES } });
   const typeId = newId();
   addShelfType(tx, { id: typeId, ...columnsOf(after, by) });

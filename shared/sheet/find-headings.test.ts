@@ -2,12 +2,13 @@ import { describe, expect, it } from "vitest";
 import { suggestColumns } from "#shared/sheet/answers.ts";
 import { findHeadings } from "#shared/sheet/find-headings.ts";
 import { MOST_COLUMNS, MOST_IN_CELL } from "#shared/sheet/sheet.ts";
+import { isHeading } from "#shared/sheet/sheet-fields.ts";
 
 const lines = (...texts: readonly string[]) =>
   texts.map((text, index) => ({ row: index + 1, cells: text.split(",") }));
 
 const found = (...texts: readonly string[]) => {
-  const result = findHeadings(lines(...texts));
+  const result = findHeadings(lines(...texts), isHeading);
   return result.ok ? result.value : result.refusal.code;
 };
 

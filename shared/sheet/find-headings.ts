@@ -1,19 +1,23 @@
 import { type Parsed, parsed, unread } from "#shared/errors/refusal.ts";
 import { heading } from "#shared/sheet/heading.ts";
 import { MOST_COLUMNS, MOST_IN_CELL, MOST_ROWS, type Sheet, type SheetLine } from "#shared/sheet/sheet.ts";
-import { isHeading } from "#shared/sheet/sheet-fields.ts";
 
 /** Above the headings stand at most a title, a date and a few blank lines. */
 const LOOKED_AT = 12;
 
 const isBlank = ({ cells }: SheetLine): boolean => cells.every((cell) => cell.trim() === "");
-/** How many cells of a line are headings, word for word. */
-export const headingsIn = ({ cells }: SheetLine): number => cells.filter(isHeading).length;
+/** Whether a text is a heading of the kind of list that is looked for, word for word. */
+export type IsHeading = (text: string) => boolean;
+
+/** How many cells of a line are headings. */
+export const headingsIn = ({ cells }: SheetLine, isHeading: IsHeading): number =>
+  cells.filter(isHeading).length;
 
 /** The line with the most cells that are headings of ours; the first of equals. */
-function headingLine(lines: readonly SheetLine[]): SheetLine | undefined {
-  const [best] = lines.slice(0, LOOKED_AT).toSorted((a, b) => headingsIn(b) - headingsIn(a));
-  return best !== undefined && headingsIn(best) > 0 ? best : undefined;
+function headingLine(lines: readonly SheetLine[], isHeading: IsHeading): SheetLine | undefined {
+  const found = (line: SheetLine): number => headingsIn(line, isHeading);
+  const [best] = lines.slice(0, LOOKED_AT).toSorted((a, b) => found(b) - found(a));
+  return best !== undefined && found(best) > 0 ? best : undefined;
 }
 
 const repeats = (headings: readonly string[], { cells }: SheetLine): boolean =>
@@ -37,12 +41,12 @@ function tooMuch(lines: readonly SheetLine[]): Parsed<never> | null {
  * Lines of cells as a sheet: headings found, titles above them and blank lines left out, headings that are repeated named.
  * Refusals: `sheet-empty`, `sheet-too-wide`, `sheet-too-long`, `cell-too-long`, `headings-missing`.
  */
-export function findHeadings(lines: readonly SheetLine[]): Parsed<Sheet> {
+export function findHeadings(lines: readonly SheetLine[], isHeading: IsHeading): Parsed<Sheet> {
   const filled = lines.filter((line) => !isBlank(line));
   if (filled.length === 0) return unread("sheet-empty");
   const refused = tooMuch(filled);
   if (refused !== null) return refused;
-  const top = headingLine(filled);
+  const top = headingLine(filled, isHeading);
   if (top === undefined) return unread("headings-missing");
   const below = filled.filter(({ row }) => row > top.row);
   const own = top.cells.slice(0, lastFilled(top));

@@ -10,6 +10,7 @@ import { plainCell, saysUnknown } from "#shared/sheet/plain-cell.ts";
 import type { SheetLine } from "#shared/sheet/sheet.ts";
 import { dateFields, labelOf, type SheetField } from "#shared/sheet/sheet-fields.ts";
 import { type TubeWords, tubeWords } from "#shared/sheet/tube-words.ts";
+import { withUnitOf } from "#shared/sheet/unit-in-heading.ts";
 
 /** How a whole sheet is read: its headings, what was answered, and the order of dates that came of it. */
 export type Reading = {
@@ -35,13 +36,6 @@ export type RowRead = {
 
 type Cells = Partial<Record<SheetField, string>>;
 
-const BARE = /^\d+(?:[.,]\d+)?$/;
-const unitIn = (text: string): string | undefined => {
-  const words = heading(text).split(" ");
-  if (words.some((word) => ["f", "fr", "french", "ch"].includes(word))) return "F";
-  return words.includes("mm") ? "mm" : undefined;
-};
-
 /** Collects what is refused, so that a row is read to its end and says everything at once. */
 class RowReader {
   readonly refusals: RowRefusal[] = [];
@@ -65,9 +59,7 @@ function cellsOf(reader: RowReader, { cells }: SheetLine): Cells {
     const title = headings[index] ?? "";
     if (field === "note") {
       if (text !== "") notes.push(heading(title) === "note" ? text : `${title}: ${text}`);
-    } else if (field === "size" && BARE.test(text))
-      found[field] = [text, unitIn(title)].filter(Boolean).join(" ");
-    else found[field] = text;
+    } else found[field] = field === "size" ? withUnitOf(title, text) : text;
   }
   return { ...found, note: notes.join("\n") };
 }

@@ -1,4 +1,4 @@
-import { heading } from "#shared/sheet/heading.ts";
+import { type ColumnNames, calledFields } from "#shared/sheet/called-fields.ts";
 
 /**
  * What a column of a clinic's list can say, in the order in which an export writes them: the field's own name, the heading that it is
@@ -93,7 +93,7 @@ const fields = {
   mode: { label: "Mode", also: ["drains to"] },
   removedOn: { label: "Removed on", also: ["removed", "date removed", "out", "date out", "removal date"] },
   note: { label: "Note", also: ["notes", "comment", "comments", "remarks"] },
-} as const satisfies Record<string, { readonly label: string; readonly also: readonly string[] }>;
+} as const satisfies Record<string, ColumnNames>;
 
 export type SheetField = keyof typeof fields;
 
@@ -115,28 +115,4 @@ export const dateFields = [
 ] as const satisfies readonly SheetField[];
 export type DateField = (typeof dateFields)[number];
 
-const called = sheetFields.map((field) => ({
-  field,
-  words: [fields[field].label, ...fields[field].also].map(heading),
-}));
-
-/** A heading says little more than what it names: "date placed, if known", not a sentence that happens to hold "size". */
-const MOST_OTHER_WORDS = 2;
-const IN_BRACKETS = /\([^)]*\)/g;
-
-const isWithin = (words: string, text: string): boolean =>
-  ` ${text} `.includes(` ${words} `) && text.split(" ").length - words.split(" ").length <= MOST_OTHER_WORDS;
-
-/** The field that a heading speaks of: by its own words, else by the longest of ours that stands in it. */
-export function fieldCalled(text: string): SheetField | undefined {
-  const typed = heading(text.replace(IN_BRACKETS, " "));
-  const exact = called.find(({ words }) => words.includes(typed));
-  if (exact !== undefined) return exact.field;
-  const within = called.flatMap(({ field, words }) =>
-    words.filter((word) => isWithin(word, typed)).map((word) => ({ field, length: word.length })),
-  );
-  return within.toSorted((a, b) => b.length - a.length)[0]?.field;
-}
-
-/** A heading that is one of ours, word for word: what tells a line of headings from a line of patients. */
-export const isHeading = (text: string): boolean => called.some(({ words }) => words.includes(heading(text)));
+export const { fieldCalled, isHeading } = calledFields<SheetField>(fields);

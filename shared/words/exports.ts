@@ -7,6 +7,8 @@ export const exportParts = {
     "Tubes: what is known of each, in the columns of a clinic's list; another Dwellbook brings it in as one.",
   "steps.csv": "Open steps: their dates, their owners, and the why behind them.",
   "entries.csv": "Every entry: what happened, when, who recorded it, and whether it stands.",
+  "shelf.csv":
+    "The shelf: every type with its sizes, in the columns of a sheet that the page Shelf brings in.",
   "readings.csv": "Readings of output that stand: drained, flush, and the net of the two.",
 } as const;
 

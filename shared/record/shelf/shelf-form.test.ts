@@ -49,13 +49,13 @@ describe("a type of the shelf as it is typed", () => {
       takesDevice: confirmed(lengthOf(3, "F")),
       bores: [
         { place: "hub", inside: confirmed(lengthOf(2, "mm")), tolerance: null },
+        { place: "valve", inside: unknownFact, tolerance: null },
         { place: "shaft", inside: confirmed(lengthOf(1.9, "mm")), tolerance: lengthOf(0.05, "mm") },
         {
           place: "end hole",
           inside: { certainty: "estimated", value: lengthOf(0.04, "in") },
           tolerance: null,
         },
-        { place: "valve", inside: unknownFact, tolerance: null },
       ],
       endHole: confirmed("open"),
       length: { certainty: "estimated", value: lengthOf(25, "cm") },
@@ -71,9 +71,9 @@ describe("a type of the shelf as it is typed", () => {
     expect(told.endHole).toMatchObject(reported);
     expect(told.bores.map(({ inside }) => inside.certainty)).toEqual([
       "reported",
+      "unknown",
       "reported",
       "estimated",
-      "unknown",
     ]);
   });
 

@@ -1,6 +1,6 @@
 import type { Refusal } from "#shared/errors/refusal.ts";
 import { type CoaxialSort, coaxialSorts, isSolid } from "#shared/fit/coaxial.ts";
-import type { Bore } from "#shared/fit/inside.ts";
+import { type Bore, places } from "#shared/fit/inside.ts";
 import { boresField } from "#shared/record/field/bores-field.ts";
 import { choiceField, choicesOf, factChoiceField } from "#shared/record/field/choice-field.ts";
 import { kindWords } from "#shared/record/field/kind-field.ts";
@@ -156,6 +156,10 @@ function sizeOf(of: BySort, sort: CoaxialSort): Fact<Length> {
   return read.value;
 }
 
+/** From the hub to the tip, however they were typed. */
+const inOrder = (bores: readonly Bore[]): readonly Bore[] =>
+  bores.toSorted((a, b) => places.indexOf(a.place) - places.indexOf(b.place));
+
 /** One type on the clinic's shelf: add it, or change what is said of it. What is left blank is unknown. */
 export const shelfForm = form({
   fields: (_context: ShelfContext) => shelfFields(),
@@ -175,7 +179,7 @@ export const shelfForm = form({
       tolerance: known(tolerance ?? unknownFact) ?? null,
       takes: say(typed.takes),
       takesDevice: say(typed.takesDevice),
-      bores: (bores ?? []).map((bore) => ({ ...bore, inside: say(bore.inside) })),
+      bores: inOrder(bores ?? []).map((bore) => ({ ...bore, inside: say(bore.inside) })),
       endHole: say(typed.endHole),
       length: say(sizeOf(typed.length, sort)),
       retention: say(typed.retention),
