@@ -1,11 +1,11 @@
 import { kindField } from "#shared/record/field/kind-field.ts";
-import { lengthField } from "#shared/record/field/length-field.ts";
 import { planField } from "#shared/record/field/plan-field.ts";
 import { sideField } from "#shared/record/field/side-field.ts";
 import { whenField } from "#shared/record/field/when-field.ts";
 import { type EntryOf, type FormContext, form } from "#shared/record/form.ts";
 import { notBeforeTube } from "#shared/record/not-before-tube.ts";
 import { SIZE_HINT } from "#shared/record/tube/fact-fields.ts";
+import { sizeOrShelfField } from "#shared/record/tube/from-shelf.ts";
 import { openingDetails, openingOf, openingRefusals } from "#shared/record/tube/opening-fields.ts";
 
 /** The side goes along with the tract unless another is typed. */
@@ -18,11 +18,11 @@ const carried = <V extends Parameters<typeof openingRefusals>[0]>(values: V, { t
 export const conversionForm = form({
   fields: (context: FormContext) => ({
     kind: kindField({ label: "Converted to" }),
-    size: lengthField({ label: "Size", hint: SIZE_HINT }, "tube outside"),
+    size: sizeOrShelfField({ label: "Size", hint: SIZE_HINT }, context),
     when: whenField({ label: "Converted on" }, context),
     plan: planField({ label: "Plan" }, context),
     side: sideField({ label: "Side", hint: "blank: as before", detail: true }),
-    ...openingDetails(),
+    ...openingDetails(context),
   }),
   check: (values, context) => [
     ...openingRefusals(carried(values, context)),

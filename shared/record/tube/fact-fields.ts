@@ -5,7 +5,9 @@ import { choicesOf, factChoiceField } from "#shared/record/field/choice-field.ts
 import { optionalLengthField } from "#shared/record/field/length-field.ts";
 import { textFactField } from "#shared/record/field/text-field.ts";
 import { wordsField } from "#shared/record/field/words-field.ts";
+import type { FormContext } from "#shared/record/form.ts";
 import { sourced } from "#shared/record/sourced.ts";
+import { filledFromShelf, fromShelfField } from "#shared/record/tube/from-shelf.ts";
 import { type Fact, unknownFact } from "#shared/tube/certainty.ts";
 import type { TubeFacts } from "#shared/tube/facts.ts";
 import { characters, retentions } from "#shared/tube/vocabulary.ts";
@@ -15,11 +17,12 @@ import { retentionWords } from "#shared/words/retentions.ts";
 export const SIZE_HINT = "8 f, 2.7 mm; ~8 f if about; ? if unknown";
 
 /** Everything that can be said of the tube itself beside its size. */
-export const factFields = () => ({
+export const factFields = (context: Pick<FormContext, "shelf">) => ({
   takes: optionalLengthField(
     { label: "Takes a wire of (label)", hint: ".035 in, as the package says", detail: true },
     "takes",
   ),
+  shelf: fromShelfField(context),
   endHole: factChoiceField(
     { label: "End hole", detail: true },
     choicesOf<"open" | "closed">(["open", "closed"]),
@@ -62,8 +65,9 @@ type Saying = {
   readonly blank: "unknown" | "says nothing";
 };
 
-/** The typed facts as an entry stores them. */
-export function factsOf(typed: TypedFacts, { toldByOthers, blank }: Saying): TubeFacts {
+/** The typed facts as an entry stores them, with what the chosen type of the shelf says of the rest. */
+export function factsOf(said: TypedFacts, { toldByOthers, blank }: Saying): TubeFacts {
+  const typed = filledFromShelf(said);
   const say = <T>(fact: Fact<T> | undefined): Fact<T> | undefined => {
     if (fact !== undefined) return sourced(fact, toldByOthers);
     return blank === "unknown" ? unknownFact : undefined;
@@ -82,5 +86,5 @@ export function factsOf(typed: TypedFacts, { toldByOthers, blank }: Saying): Tub
     flushOrder: say(typed.flushOrder),
     expectedFluid: typed.expectedFluid === undefined ? undefined : [...typed.expectedFluid],
   };
-  return Object.fromEntries(Object.entries(facts).filter(([, said]) => said !== undefined));
+  return Object.fromEntries(Object.entries(facts).filter(([, fact]) => fact !== undefined));
 }

@@ -24,7 +24,7 @@ function sideAgainst(side: Fact<Side>, tube: TubeInForm): Refusal | null {
 export const factsForm = form({
   fields: (context: FormContext) => ({
     size: optionalLengthField({ label: "Size", hint: SIZE_HINT }, "tube outside"),
-    ...factFields(),
+    ...factFields(context),
     side: sideField({ label: "Side", hint: "where it was not known; blank: as it stands", detail: true }),
     mode: optionalChoiceField({ label: "Mode", detail: true }, choicesOf(modes, modeWords), "Not said"),
     toldBy: lineField({

@@ -2,8 +2,10 @@ import type { Refusal } from "#shared/errors/refusal.ts";
 import { choicesOf, optionalChoiceField, yesNoField } from "#shared/record/field/choice-field.ts";
 import type { TypedKind } from "#shared/record/field/kind-field.ts";
 import { lineField, noteField } from "#shared/record/field/text-field.ts";
+import type { FormContext } from "#shared/record/form.ts";
 import { sourced } from "#shared/record/sourced.ts";
 import { factFields, factsOf, type TypedFacts } from "#shared/record/tube/fact-fields.ts";
+import { sizeRefusals } from "#shared/record/tube/from-shelf.ts";
 import { type Fact, unknownFact } from "#shared/tube/certainty.ts";
 import { kindOf } from "#shared/tube/kind/kinds.ts";
 import type { Opening, OperatorPlan } from "#shared/tube/payloads.ts";
@@ -12,8 +14,8 @@ import { modeWords } from "#shared/words/modes.ts";
 import { roleWords } from "#shared/words/tube-roles.ts";
 
 /** What may be said of a tube when its record opens, beside the five fields. */
-export const openingDetails = () => ({
-  ...factFields(),
+export const openingDetails = (context: Pick<FormContext, "shelf">) => ({
+  ...factFields(context),
   cavity: lineField({ label: "Cavity", hint: "where it lies, as left subphrenic", detail: true }),
   organ: lineField({ label: "Organ", hint: "blank: the usual one for the kind", detail: true }),
   route: lineField({ label: "Route", hint: "transhepatic, through the flank", detail: true }),
@@ -76,7 +78,8 @@ function settingRefusals(typed: Setting): readonly Refusal[] {
 }
 
 /** What a record that opens must say beside what its fields read. */
-export const openingRefusals = (typed: Setting & Sided): readonly Refusal[] => [
+export const openingRefusals = (typed: Setting & Sided & TypedFacts): readonly Refusal[] => [
+  ...sizeRefusals(typed),
   ...sideRefusals(typed),
   ...settingRefusals(typed),
 ];

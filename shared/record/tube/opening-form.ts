@@ -1,7 +1,6 @@
 import { whenUnknown } from "#shared/day/when.ts";
 import { type Parsed, parsed } from "#shared/errors/refusal.ts";
 import { kindField } from "#shared/record/field/kind-field.ts";
-import { lengthField } from "#shared/record/field/length-field.ts";
 import { planField } from "#shared/record/field/plan-field.ts";
 import { sideField } from "#shared/record/field/side-field.ts";
 import { lineField } from "#shared/record/field/text-field.ts";
@@ -10,6 +9,7 @@ import type { FieldSpec } from "#shared/record/field-spec.ts";
 import { type EntryOf, type FormContext, form } from "#shared/record/form.ts";
 import { notBeforeTube } from "#shared/record/not-before-tube.ts";
 import { SIZE_HINT } from "#shared/record/tube/fact-fields.ts";
+import { sizeOrShelfField } from "#shared/record/tube/from-shelf.ts";
 import { openingDetails, openingOf, openingRefusals } from "#shared/record/tube/opening-fields.ts";
 
 /** Where the tube came from: null when it was placed here, `place` null when it came from a place that nobody knows. */
@@ -38,7 +38,7 @@ export const openingForm = form({
   fields: (context: FormContext) => ({
     kind: kindField({ label: "Kind" }),
     side: sideField({ label: "Side", hint: "l, r, midline, tx; ? if unknown" }),
-    size: lengthField({ label: "Size", hint: SIZE_HINT }, "tube outside"),
+    size: sizeOrShelfField({ label: "Size", hint: SIZE_HINT }, context),
     when: whenField({ label: "Placed, or last exchanged, on" }, context),
     plan: planField({ label: "Plan" }, context),
     from: fromField(),
@@ -46,7 +46,7 @@ export const openingForm = form({
       { label: "Punctured on", hint: "if taken over, where the tract is older than the tube", detail: true },
       context,
     ),
-    ...openingDetails(),
+    ...openingDetails(context),
   }),
   check: (values) => {
     const { from, tractSince, when, plan } = values;

@@ -1,13 +1,12 @@
 import { flagField } from "#shared/record/field/choice-field.ts";
-import { lengthField, optionalLengthField } from "#shared/record/field/length-field.ts";
+import { optionalLengthField } from "#shared/record/field/length-field.ts";
 import { planField } from "#shared/record/field/plan-field.ts";
 import { lineField, noteField } from "#shared/record/field/text-field.ts";
 import { whenField } from "#shared/record/field/when-field.ts";
-import type { FieldSpec } from "#shared/record/field-spec.ts";
 import { type EntryOf, type FormContext, form } from "#shared/record/form.ts";
 import { notBeforeTube } from "#shared/record/not-before-tube.ts";
 import { factFields, factsOf, SIZE_HINT } from "#shared/record/tube/fact-fields.ts";
-import type { TubeFacts } from "#shared/tube/facts.ts";
+import { sizeOrShelfField, sizeRefusals } from "#shared/record/tube/from-shelf.ts";
 
 export type RenewalKind = "exchanged" | "upsized" | "downsized" | "salvaged" | "new puncture";
 
@@ -19,22 +18,21 @@ const dateLabels = {
   "new puncture": "New puncture on",
 } as const satisfies Record<RenewalKind, string>;
 
+const saysSize = (kind: RenewalKind): boolean => kind === "upsized" || kind === "downsized";
+
 /** An upsize or a downsize says its size, though it may be unknown; the others keep the size that stood unless one is typed. */
-function sizeField(kind: RenewalKind): FieldSpec<TubeFacts["size"]> {
-  const words = { label: "Size", hint: `blank: as before; ${SIZE_HINT}` };
-  const optional = optionalLengthField(words, "tube outside");
-  if (kind !== "upsized" && kind !== "downsized") return optional;
-  const needed = { label: "New size", hint: SIZE_HINT };
-  return { ...optional, ...needed, read: lengthField(needed, "tube outside").read };
-}
+const sizeField = (kind: RenewalKind, context: FormContext) =>
+  saysSize(kind)
+    ? sizeOrShelfField({ label: "New size", hint: SIZE_HINT }, context)
+    : optionalLengthField({ label: "Size", hint: `blank: as before; ${SIZE_HINT}` }, "tube outside");
 
 const renewalForm = <K extends RenewalKind>(kind: K) =>
   form({
     fields: (context: FormContext) => {
-      const { takes, ...facts } = factFields();
+      const { takes, ...facts } = factFields(context);
       return {
         when: whenField({ label: dateLabels[kind] }, context),
-        size: sizeField(kind),
+        size: sizeField(kind, context),
         takes: { ...takes, detail: false },
         plan: planField({ label: "Plan from now on" }, context),
         elsewhere: lineField({ label: "Done elsewhere, at", hint: "blank: done here" }),
@@ -43,7 +41,10 @@ const renewalForm = <K extends RenewalKind>(kind: K) =>
         note: noteField({ label: "Note", detail: true }),
       };
     },
-    check: ({ when, plan }) => notBeforeTube("plan", plan?.by ?? null, when.when.earliest),
+    check: ({ when, plan, ...typed }) => [
+      ...(saysSize(kind) ? sizeRefusals(typed) : []),
+      ...notBeforeTube("plan", plan?.by ?? null, when.when.earliest),
+    ],
     entry: ({ when, plan, elsewhere, difficult, note, ...typed }) => ({
       kind,
       ...when,
