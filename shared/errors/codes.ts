@@ -69,6 +69,10 @@ export const refusalCodes = [
   "length-unit-unfit",
   "length-too-fine",
   "gauge-not-listed",
+  // things that lie one in another
+  "inside-wider-than-outside",
+  "wire-has-no-inside",
+  "wire-not-innermost",
   // volumes
   "volume-missing",
   "volume-not-understood",
