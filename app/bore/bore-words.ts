@@ -52,6 +52,7 @@ export const partWords = ({ part, start }: Segment): string => `${capital(part)}
 export const ringWords = ({ place }: Deciding): string =>
   place === "whole path" ? "Ring: the size on the label, to scale" : `Ring: at the ${place}, to scale`;
 
-export function wireWords({ wire }: BoreProfile): string {
-  return wire === null ? "Wire: size unknown" : `Wire ${both(wire.width)}`;
+/** What goes through, with its width: "Wire 0.035 in (0.889 mm)". */
+export function goesWords({ wire }: BoreProfile, name: string): string {
+  return wire === null ? `${capital(name)}: size unknown` : `${capital(name)} ${both(wire.width)}`;
 }

@@ -16,6 +16,8 @@ type FieldProps = {
   /** A list of choices, or a long text; otherwise one line. */
   readonly choices?: readonly Choice[] | undefined;
   readonly long?: boolean | undefined;
+  /** Label over control over what is said, for several fields side by side. */
+  readonly stacked?: boolean;
   readonly control?: ComponentProps<"input"> & ComponentProps<"select"> & ComponentProps<"textarea">;
 };
 
@@ -24,10 +26,10 @@ export const fieldId = (name: string): string => `field-${name}`;
 
 /** Label, control, and beside it what was understood or what to mend. */
 export function Field(props: FieldProps): ReactNode {
-  const { name, label, hint, echo, doubt, problem } = props;
+  const { name, label, hint, echo, doubt, problem, stacked } = props;
   const id = fieldId(name);
   return (
-    <div className={styles.field}>
+    <div className={stacked ? styles.stacked : styles.field}>
       <label className={styles.label} htmlFor={id}>
         {label}
       </label>

@@ -18,8 +18,8 @@ export const sortNouns = {
   extension: "extension",
 } as const satisfies Record<CoaxialSort, string>;
 
-/** "the tube to come"; a name of the clinic's own is quoted behind the noun: `the wire "Standard 0.035, 145 cm"`. */
-function thing({ sort, name }: Coaxial): string {
+/** "the tube to come", "the wire"; a name of the clinic's own is quoted behind the noun: `the wire "Standard 0.035, 145 cm"`. */
+export function thing({ sort, name }: Coaxial): string {
   if (name === "") return `the ${sortNouns[sort]}`;
   return /^\p{Ll}/u.test(name) ? `the ${name}` : `the ${sortNouns[sort]} "${name}"`;
 }
@@ -34,7 +34,8 @@ function thingWithSize(of: Coaxial): string {
 export const pairWords = ({ inner, outer }: Pick<Pair, "inner" | "outer">): string =>
   `${thingWithSize(inner)} in ${thing(outer)}`;
 
-const namedIn = ({ inner, outer }: Pair): Named => ({
+/** The two of a pair as the sentences of a passage name them. */
+export const namedIn = ({ inner, outer }: Pair): Named => ({
   name: sortNouns[inner.sort],
   as: goesAs(inner).as,
   through: sortNouns[outer.sort],

@@ -16,7 +16,7 @@ import { printBoth, printLength } from "#shared/size/print-length.ts";
 /** What goes through, as the sentences name it, and through what; a tube unless it is said. */
 export type Named = { readonly name: string; readonly as: GoesAs; readonly through?: string };
 
-const WIRE: Named = { name: "wire", as: "wire" };
+export const WIRE: Named = { name: "wire", as: "wire" };
 
 const one = (name: string): string => (/^[aeiou]/.test(name) ? `an ${name}` : `a ${name}`);
 

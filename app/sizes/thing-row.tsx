@@ -1,0 +1,93 @@
+import type { ReactNode } from "react";
+import { ThingField } from "#app/sizes/thing-field.tsx";
+import type { Change, Row } from "#app/sizes/use-things.ts";
+import { Field } from "#app/ui/field.tsx";
+import type { Refusal } from "#shared/errors/refusal.ts";
+import { type CoaxialSort, coaxialSorts } from "#shared/fit/coaxial.ts";
+import { choicesOf } from "#shared/record/field/choice-field.ts";
+import { namesOf } from "#shared/record/field-spec.ts";
+import { coaxialForm } from "#shared/record/fit/coaxial-form.ts";
+import { refusalSentence } from "#shared/words/refusals.ts";
+import styles from "./sizes.module.css";
+
+type ThingRowProps = {
+  readonly row: Row;
+  /** Its place from the innermost, 1, and how many there are. */
+  readonly place: number;
+  readonly of: number;
+  readonly refusals: readonly Refusal[];
+  readonly change: (change: Change) => void;
+};
+
+/** The id of a control of a row, as the field makes it. */
+export const controlName = (key: number, field: string): string => `${key}-${field}`;
+
+const isSort = (text: string): text is CoaxialSort => coaxialSorts.some((sort) => sort === text);
+
+const legendOf = ({ row, place, of }: Pick<ThingRowProps, "row" | "place" | "of">): string => {
+  const where = place === 1 ? ", innermost" : place === of ? ", outermost" : "";
+  return `${place}${where}: ${row.sort}`;
+};
+
+/** One thing of the chain: what it is, its fields, and the buttons that move it or take it away. */
+export function ThingRow(props: ThingRowProps): ReactNode {
+  const { row, place, of, refusals, change } = props;
+  const { key, sort, texts } = row;
+  const fields = coaxialForm.fields({ sort });
+  const toMend = (field: string): string | undefined => {
+    const refusal = refusals.find((each) => each.field === field);
+    return refusal === undefined ? undefined : refusalSentence(refusal);
+  };
+  return (
+    <fieldset className={styles.thing}>
+      <legend>{legendOf(props)}</legend>
+      <div className={styles.cells}>
+        <Field
+          stacked
+          name={controlName(key, "sort")}
+          label="Sort"
+          choices={choicesOf(coaxialSorts)}
+          problem={toMend("sort")}
+          control={{
+            defaultValue: sort,
+            onChange: ({ currentTarget: { value } }) =>
+              isSort(value) && change({ do: "choose sort", key, sort: value }),
+          }}
+        />
+        {namesOf(fields).map((field) => (
+          <ThingField
+            key={field}
+            {...{ fields, field, texts }}
+            name={controlName(key, field)}
+            toMend={toMend(field)}
+            typed={(text) => change({ do: "type", key, field, text })}
+          />
+        ))}
+      </div>
+      <Moves {...{ rowKey: key, place, of, change }} />
+    </fieldset>
+  );
+}
+
+type MovesProps = Pick<ThingRowProps, "place" | "of" | "change"> & { readonly rowKey: number };
+
+/** What cannot be done stays in its place, so that the keyboard's focus does too. */
+function Moves({ rowKey: key, place, of, change }: MovesProps): ReactNode {
+  const button = (word: string, isOff: boolean, asks: Change): ReactNode => (
+    <button
+      type="button"
+      id={controlName(key, asks.do === "move" ? `move${asks.by}` : asks.do)}
+      aria-disabled={isOff}
+      onClick={() => !isOff && change(asks)}
+    >
+      {word}
+    </button>
+  );
+  return (
+    <div className={styles.moves} data-screen-only>
+      {button("Move in", place === 1, { do: "move", key, by: -1 })}
+      {button("Move out", place === of, { do: "move", key, by: 1 })}
+      {button("Remove", of === 1, { do: "remove", key })}
+    </div>
+  );
+}
