@@ -32,7 +32,7 @@ export function Convert(): ReactNode {
             8 F, 8.5Fr, 10.2 Ch, .035 in, 2,7 mm, 25 cm, 21 G
           </p>
         </div>
-        <div className={styles.converted} role="status">
+        <div id="converted" role="status">
           {text.trim() !== "" && <Converted text={text} />}
         </div>
       </div>

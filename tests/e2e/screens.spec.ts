@@ -34,6 +34,7 @@ const screens: readonly Screen[] = [
   ["Exchanges", () => "/exchanges"],
   ["Patients", () => "/patients"],
   ["whom the finder means", () => "/find"],
+  ["sizes", () => "/sizes"],
   ["the keys", () => "/keys"],
   ["the protocol", () => "/protocol"],
   ["the audit", () => "/audit"],
