@@ -34,7 +34,7 @@ export default async function SizesPage(): Promise<ReactNode> {
       {/* No patient, so no row of a kind: the rows are those for adults. */}
       <WhatPasses rows={passageRowsOf({ row: { found: "no row" }, passage })} />
       <RowsUsed protocol={protocol} />
-      <section className={styles.section}>
+      <section className={styles.measured}>
         <DataTable
           caption="Drains measured on a bench"
           columns={drainColumns}

@@ -1,4 +1,4 @@
-import type { ReactNode } from "react";
+import { type ReactNode, useState } from "react";
 import { ThingField } from "#app/sizes/thing-field.tsx";
 import type { Change, Row } from "#app/sizes/use-things.ts";
 import { Field } from "#app/ui/field.tsx";
@@ -38,6 +38,18 @@ export function ThingRow(props: ThingRowProps): ReactNode {
     const refusal = refusals.find((each) => each.field === field);
     return refusal === undefined ? undefined : refusalSentence(refusal);
   };
+  const cell = (field: keyof typeof fields): ReactNode => (
+    <ThingField
+      key={field}
+      {...{ fields, field, texts }}
+      name={controlName(key, field)}
+      toMend={toMend(field)}
+      typed={(text) => change({ do: "type", key, field, text })}
+    />
+  );
+  const shown = namesOf(fields).filter((field) => fields[field].detail !== true);
+  const folded = namesOf(fields).filter((field) => fields[field].detail === true);
+  const [isUsed] = useState(folded.some((field) => (texts[field] ?? "") !== ""));
   return (
     <fieldset className={styles.thing}>
       <legend>{legendOf(props)}</legend>
@@ -54,16 +66,12 @@ export function ThingRow(props: ThingRowProps): ReactNode {
               isSort(value) && change({ do: "choose sort", key, sort: value }),
           }}
         />
-        {namesOf(fields).map((field) => (
-          <ThingField
-            key={field}
-            {...{ fields, field, texts }}
-            name={controlName(key, field)}
-            toMend={toMend(field)}
-            typed={(text) => change({ do: "type", key, field, text })}
-          />
-        ))}
+        {shown.map(cell)}
       </div>
+      <details className={styles.more} open={isUsed || undefined}>
+        <summary>More that is known</summary>
+        <div className={styles.cells}>{folded.map(cell)}</div>
+      </details>
       <Moves {...{ rowKey: key, place, of, change }} />
     </fieldset>
   );

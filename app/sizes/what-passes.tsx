@@ -68,7 +68,7 @@ export function WhatPasses({ rows: passageRows }: { readonly rows: PassageRows }
   const chain = reading.ok ? chainOf(reading.things, passageRows) : null;
   return (
     <section className={styles.section}>
-      <h2>What passes through what</h2>
+      <h2>A chain, the innermost first</h2>
       <fieldset className={styles.starts} data-screen-only>
         <legend>Begin with</legend>
         {startingPoints.map(({ word, things }) => (

@@ -69,9 +69,6 @@ export const refusalCodes = [
   "length-unit-unfit",
   "length-too-fine",
   "gauge-not-listed",
-  // things that lie one in another
-  "inside-wider-than-outside",
-  "wire-has-no-inside",
   "wire-not-innermost",
   // volumes
   "volume-missing",

@@ -94,6 +94,7 @@ it.each<[Coaxial, string]>([
   [wire(0.035), "the wire (0.035 in) in the tube"],
   [wire(0.035, { name: "Standard, 145 cm" }), 'the wire "Standard, 145 cm" (0.035 in) in the tube'],
   [thing("needle", { outside: confirmed(inch(0.03225)) }), "the needle (21 G) in the tube"],
+  [thing("tube", { name: "the tube in place" }), "the tube in place in the tube"],
   [thing("extension", { name: "jejunal extension" }), "the jejunal extension in the tube"],
 ])("a pair is named as people name it", (inner, words) => {
   expect(pairWords({ inner, outer: thing("tube") })).toBe(words);

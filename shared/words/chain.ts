@@ -21,6 +21,7 @@ export const sortNouns = {
 /** "the tube to come", "the wire"; a name of the clinic's own is quoted behind the noun: `the wire "Standard 0.035, 145 cm"`. */
 export function thing({ sort, name }: Coaxial): string {
   if (name === "") return `the ${sortNouns[sort]}`;
+  if (name.startsWith("the ")) return name;
   return /^\p{Ll}/u.test(name) ? `the ${name}` : `the ${sortNouns[sort]} "${name}"`;
 }
 

@@ -89,9 +89,6 @@ const sentences = {
   "length-too-fine": ({ text, decimals }) => `"${text}" has more than ${decimals} decimals. Round it.`,
   "gauge-not-listed": ({ text, gauges }) =>
     `No outside is kept for ${text}, only for ${gauges} G. Type the outside in mm or in.`,
-  "inside-wider-than-outside": ({ place, inside, outside }) =>
-    `The inside (${place} ${inside}) is wider than the outside (${outside}): check both.`,
-  "wire-has-no-inside": () => "A wire has no inside: leave this blank, or choose another sort.",
   "wire-not-innermost": () => "A wire has no inside: move it innermost, or choose another sort.",
   "volume-missing": () => "Type how much, 0 for nothing, or ? if it is unknown.",
   "volume-not-understood": ({ text }) =>

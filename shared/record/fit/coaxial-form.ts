@@ -76,13 +76,14 @@ const insideFields = (sort: CoaxialSort) => ({
   ),
   endHole: ofInside(
     sort,
-    factChoiceField<"open" | "closed">({ label: "End hole" }, choicesOf(["open", "closed"])),
+    factChoiceField<"open" | "closed">({ label: "End hole", detail: true }, choicesOf(["open", "closed"])),
   ),
 });
 
 const toleranceWords: FieldWords = {
   label: "Outside more or less",
   hint: "0.1 mm; blank takes the clinic's row",
+  detail: true,
 };
 
 function widerRefusal({ by, place, inside, outside }: WiderInside): Refusal {
@@ -108,7 +109,7 @@ export const coaxialForm = form<Typed, Coaxial, { readonly sort: CoaxialSort }>(
     ),
     ...insideFields(sort),
     tolerance: optionalLengthField(toleranceWords, "bore tolerance"),
-    name: lineField({ label: "Called", hint: "if it has a name here" }),
+    name: lineField({ label: "Called", hint: "if it has a name here", detail: true }),
   }),
   check: (typed) => {
     const wider = widerInside(typed.outside, insideOf(typed));
