@@ -23,6 +23,7 @@ export default async function SizesPage(): Promise<ReactNode> {
   const { api, frame } = await signedIn();
   const { protocol } = await api.protocol.view();
   const { passage } = protocol;
+  const { types } = await api.shelf.view();
   return (
     <PageFrame
       frame={frame}
@@ -32,7 +33,7 @@ export default async function SizesPage(): Promise<ReactNode> {
     >
       <Convert />
       {/* No patient, so no row of a kind: the rows are those for adults. */}
-      <WhatPasses rows={passageRowsOf({ row: { found: "no row" }, passage })} />
+      <WhatPasses rows={passageRowsOf({ row: { found: "no row" }, passage })} shelf={types} />
       <RowsUsed protocol={protocol} />
       <section className={styles.measured}>
         <DataTable

@@ -1,5 +1,5 @@
 import type { CoaxialSort } from "#shared/fit/coaxial.ts";
-import type { TypedThing } from "#shared/record/fit/read-chain.ts";
+import type { TypedThing } from "#shared/record/shelf/read-chain.ts";
 
 const named = (sort: CoaxialSort, name: string): TypedThing => ({ sort, texts: { name } });
 const plain = (...sorts: readonly CoaxialSort[]): readonly TypedThing[] =>

@@ -16,8 +16,8 @@ type ThingFieldProps<V> = {
 /** One field of one thing. It speaks of what is to mend once it has been left; what fields say against one another, at once. */
 export function ThingField<V>({ fields, field, name, texts, toMend, typed }: ThingFieldProps<V>): ReactNode {
   const [isLeft, setIsLeft] = useState(false);
-  const { label, hint, choices, belongs } = fields[field];
-  const text = texts[field] ?? "";
+  const { label, hint, choices, belongs, initial = "" } = fields[field];
+  const text = texts[field] ?? initial;
   if (text === "" && belongs?.(texts) === false) return null;
   const { echo, problem } = readField(fields[field], text);
   return (

@@ -6,7 +6,9 @@ import type { Refusal } from "#shared/errors/refusal.ts";
 import { type CoaxialSort, coaxialSorts } from "#shared/fit/coaxial.ts";
 import { choicesOf } from "#shared/record/field/choice-field.ts";
 import { namesOf } from "#shared/record/field-spec.ts";
-import { coaxialForm } from "#shared/record/fit/coaxial-form.ts";
+import { chainFields } from "#shared/record/shelf/read-chain.ts";
+import type { ShelfType } from "#shared/shelf/shelf-type.ts";
+import { typeTexts } from "#shared/shelf/type-texts.ts";
 import { refusalSentence } from "#shared/words/refusals.ts";
 import styles from "./sizes.module.css";
 
@@ -16,6 +18,8 @@ type ThingRowProps = {
   readonly place: number;
   readonly of: number;
   readonly refusals: readonly Refusal[];
+  /** What the clinic has on its shelf, to fill the row from. */
+  readonly shelf: readonly ShelfType[];
   readonly change: (change: Change) => void;
 };
 
@@ -29,27 +33,32 @@ const legendOf = ({ row, place, of }: Pick<ThingRowProps, "row" | "place" | "of"
   return `${place}${where}: ${row.sort}`;
 };
 
+type FieldName = keyof typeof chainFields;
+const isFolded = (field: FieldName): boolean => field === "name" || chainFields[field].detail === true;
+const shown = namesOf(chainFields).filter((field) => !isFolded(field));
+const folded = namesOf(chainFields).filter(isFolded);
+
 /** One thing of the chain: what it is, its fields, and the buttons that move it or take it away. */
 export function ThingRow(props: ThingRowProps): ReactNode {
   const { row, place, of, refusals, change } = props;
   const { key, sort, texts } = row;
-  const fields = coaxialForm.fields({ sort });
   const toMend = (field: string): string | undefined => {
     const refusal = refusals.find((each) => each.field === field);
     return refusal === undefined ? undefined : refusalSentence(refusal);
   };
-  const cell = (field: keyof typeof fields): ReactNode => (
+  const asked = { ...texts, sort };
+  const cell = (field: FieldName): ReactNode => (
     <ThingField
       key={field}
-      {...{ fields, field, texts }}
+      {...{ field, fields: chainFields, texts: asked }}
       name={controlName(key, field)}
       toMend={toMend(field)}
       typed={(text) => change({ do: "type", key, field, text })}
     />
   );
-  const shown = namesOf(fields).filter((field) => fields[field].detail !== true);
-  const folded = namesOf(fields).filter((field) => fields[field].detail === true);
-  const [isUsed] = useState(folded.some((field) => (texts[field] ?? "") !== ""));
+  const [isUsed] = useState(
+    folded.some((field) => (texts[field] ?? "") !== (chainFields[field].initial ?? "")),
+  );
   return (
     <fieldset className={styles.thing}>
       <legend>{legendOf(props)}</legend>
@@ -66,6 +75,7 @@ export function ThingRow(props: ThingRowProps): ReactNode {
               isSort(value) && change({ do: "choose sort", key, sort: value }),
           }}
         />
+        <FromShelf {...props} />
         {shown.map(cell)}
       </div>
       <details className={styles.more} open={isUsed || undefined}>
@@ -74,6 +84,26 @@ export function ThingRow(props: ThingRowProps): ReactNode {
       </details>
       <Moves {...{ rowKey: key, place, of, change }} />
     </fieldset>
+  );
+}
+
+/** Fills the row with what the shelf says of a type; not shown where the shelf has none of the sort. */
+function FromShelf({ row: { key, sort }, shelf, change }: ThingRowProps): ReactNode {
+  const types = shelf.filter((type) => type.sort === sort);
+  if (types.length === 0) return null;
+  return (
+    <Field
+      stacked
+      name={controlName(key, "shelf")}
+      label="From the shelf"
+      choices={[{ value: "", label: "Choose" }, ...types.map(({ id, name }) => ({ value: id, label: name }))]}
+      control={{
+        onChange: ({ currentTarget: { value } }) => {
+          const type = types.find(({ id }) => id === value);
+          if (type !== undefined) change({ do: "fill", key, thing: { sort, texts: typeTexts(type) } });
+        },
+      }}
+    />
   );
 }
 

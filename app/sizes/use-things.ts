@@ -1,6 +1,6 @@
 import { useReducer } from "react";
 import type { CoaxialSort } from "#shared/fit/coaxial.ts";
-import type { TypedThing } from "#shared/record/fit/read-chain.ts";
+import type { TypedThing } from "#shared/record/shelf/read-chain.ts";
 
 /** One row: `key` stays with it wherever it is moved. */
 export type Row = TypedThing & { readonly key: number };
@@ -16,6 +16,7 @@ export type Change =
   | { readonly do: "start"; readonly things: readonly TypedThing[] }
   | { readonly do: "type"; readonly key: number; readonly field: string; readonly text: string }
   | { readonly do: "choose sort"; readonly key: number; readonly sort: CoaxialSort }
+  | { readonly do: "fill"; readonly key: number; readonly thing: TypedThing }
   | { readonly do: "move"; readonly key: number; readonly by: -1 | 1 }
   | { readonly do: "remove"; readonly key: number }
   | { readonly do: "add" }
@@ -53,6 +54,10 @@ export function withChange(things: Things, change: Change): Things {
         ...things,
         rows: changed(rows, change.key, (row) => ({ ...row, texts: { ...row.texts, ...typed } })),
       };
+    }
+    case "fill": {
+      const filled = { ...change.thing, key: nextKey };
+      return { rows: changed(rows, change.key, () => filled), nextKey: nextKey + 1, before: rows };
     }
     case "choose sort":
       return { ...things, rows: changed(rows, change.key, (row) => ({ ...row, sort: change.sort })) };

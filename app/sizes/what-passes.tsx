@@ -9,8 +9,8 @@ import { fieldId } from "#app/ui/field.tsx";
 import { chainOf } from "#shared/fit/chain.ts";
 import type { PassageRows } from "#shared/fit/passage.ts";
 import { namesOf } from "#shared/record/field-spec.ts";
-import { coaxialForm } from "#shared/record/fit/coaxial-form.ts";
-import { type ChainReading, readChain } from "#shared/record/fit/read-chain.ts";
+import { type ChainReading, chainFields, readChain } from "#shared/record/shelf/read-chain.ts";
+import type { ShelfType } from "#shared/shelf/shelf-type.ts";
 import styles from "./sizes.module.css";
 
 const [first] = startingPoints;
@@ -25,6 +25,10 @@ function focusAfter(change: Change, before: readonly Row[], now: readonly Row[])
     case "start":
     case "put back":
       return fieldId(controlName(now[0]?.key ?? 0, "outside"));
+    case "fill": {
+      const at = before.findIndex(({ key }) => key === change.key);
+      return fieldId(controlName(now[at]?.key ?? 0, "shelf"));
+    }
     case "remove": {
       const at = before.findIndex(({ key }) => key === change.key);
       return fieldId(controlName((now[at] ?? now.at(-1))?.key ?? 0, "outside"));
@@ -35,8 +39,10 @@ function focusAfter(change: Change, before: readonly Row[], now: readonly Row[])
   }
 }
 
+type WhatPassesProps = { readonly rows: PassageRows; readonly shelf: readonly ShelfType[] };
+
 /** Any chain without a patient: what passes through what, as it is typed. Nothing is sent and nothing is kept. */
-export function WhatPasses({ rows: passageRows }: { readonly rows: PassageRows }): ReactNode {
+export function WhatPasses({ rows: passageRows, shelf }: WhatPassesProps): ReactNode {
   const [{ rows, before }, dispatch] = useThings(first?.things ?? []);
   const last = useRef<{ readonly change: Change; readonly before: readonly Row[] } | null>(null);
   const fields = useRef<HTMLDivElement>(null);
@@ -54,8 +60,8 @@ export function WhatPasses({ rows: passageRows }: { readonly rows: PassageRows }
 
   // Keys pressed before the script ran count too.
   const opened = useEffectEvent(() => {
-    for (const { key, sort } of rows)
-      for (const field of namesOf(coaxialForm.fields({ sort }))) {
+    for (const { key } of rows)
+      for (const field of namesOf(chainFields)) {
         const text = fields.current?.querySelector<HTMLInputElement>(
           `[name="${controlName(key, field)}"]`,
         )?.value;
@@ -95,7 +101,7 @@ export function WhatPasses({ rows: passageRows }: { readonly rows: PassageRows }
             <Fragment key={row.key}>
               <PairAnswer pair={chain?.pairs[index - 1]} />
               <ThingRow
-                {...{ row, change }}
+                {...{ row, shelf, change }}
                 place={index + 1}
                 of={rows.length}
                 refusals={reading.ok ? [] : (reading.refusals[index] ?? [])}

@@ -1,3 +1,4 @@
+import { randomBytes } from "node:crypto";
 import type { Locator, Page } from "@playwright/test";
 import { expect, test } from "#tests/e2e/support/test.ts";
 import { findByKey } from "#tests/e2e/support/typing.ts";
@@ -125,9 +126,7 @@ test("bad input has its sentence by its field, and no answer is given over it", 
   ).toBeVisible();
   await typeInto(wire, { Outside: ".035 in" });
   await typeInto(tube, { "Insides, measured": "shaft 2.8 mm" });
-  await expect(tube).toContainText(
-    "The inside (shaft 2.8 mm) is wider than the outside (2.67 mm): check both.",
-  );
+  await expect(tube).toContainText("The inside (shaft 2.8 mm) is wider than the outside (8 F): check both.");
   await tube.getByLabel("Sort").selectOption("wire");
   await expect(thing(page, "2, outermost: wire")).toContainText("A wire has no inside: move it innermost");
 });
@@ -149,6 +148,26 @@ test("rows are added, moved and removed by keyboard, and what was replaced can b
   await expect(thing(page, "2, outermost: tube").getByLabel("Outside", { exact: true })).toBeFocused();
   await page.getByRole("button", { name: "Put back what stood here" }).press("Enter");
   await expect(thing(page, "2: sheath").getByLabel("Outside", { exact: true })).toHaveValue("12 f");
+});
+
+test("a row is filled from the clinic's shelf by name", async ({ page, clinic }) => {
+  const answer = await page.request.post(`${clinic.origin}/api/trpc/shelf.added`, {
+    data: {
+      actId: randomBytes(16).toString("base64url"),
+      texts: { sort: "wire", name: "Invented wire, 180 cm", outside: ".038 in", length: "180" },
+    },
+    headers: { origin: clinic.origin },
+  });
+  expect(answer.status(), await answer.text()).toBe(200);
+  await openSizes(page);
+  const wire = thing(page, "1, innermost: wire");
+  await wire.getByLabel("From the shelf").selectOption({ label: "Invented wire, 180 cm" });
+  await expect(wire.getByLabel("Outside", { exact: true })).toHaveValue("0.038 in");
+  await expect(wire.getByLabel("Length, cm")).toHaveValue("180 cm");
+  await typeInto(thing(page, "2, outermost: tube"), { "Takes a wire of (label)": ".035 in" });
+  await expect(summary(page)).toContainText(
+    'Does not pass: the wire "Invented wire, 180 cm" (0.038 in) in the tube: labelled for 0.035 in; the wire is 0.038 in.',
+  );
 });
 
 test("every role finds the page from the head; its rows say whose they are", async ({ pageOf }) => {

@@ -2,11 +2,14 @@ import { describe, expect, it } from "vitest";
 import type { RefusalCode } from "#shared/errors/codes.ts";
 import type { CoaxialSort } from "#shared/fit/coaxial.ts";
 import type { Texts } from "#shared/record/field-spec.ts";
-import { readChain, type TypedThing } from "#shared/record/fit/read-chain.ts";
+import { readChain, type TypedThing } from "#shared/record/shelf/read-chain.ts";
+import { coaxialOf } from "#shared/shelf/coaxial-of.ts";
+import { typeTexts } from "#shared/shelf/type-texts.ts";
 import { lengthOf } from "#shared/size/exact-length.ts";
 import { gaugeOutside } from "#shared/size/gauge.ts";
 import { confirmed, unknownFact } from "#shared/tube/certainty.ts";
 import { refusalSentence } from "#shared/words/refusals.ts";
+import { shelfType } from "#tests/factories/shelf-type.ts";
 
 const row = (sort: CoaxialSort, texts: Texts = {}): TypedThing => ({ sort, texts });
 const toMend = (...rows: TypedThing[]) => {
@@ -67,6 +70,22 @@ describe("what is typed of one thing", () => {
     });
   });
 
+  it("takes what others told as reported", () => {
+    const read = readChain([row("tube", { outside: "8 f", bores: "shaft 2 mm", certainty: "reported" })]);
+    expect(read.ok && read.things[0]).toMatchObject({
+      outside: { certainty: "reported" },
+      inside: { bores: [{ inside: { certainty: "reported" } }] },
+    });
+  });
+
+  it("is a type of the shelf, typed as its form would hold it", () => {
+    const type = shelfType({
+      outside: confirmed(lengthOf(0.038, "in")),
+      length: confirmed(lengthOf(145, "cm")),
+    });
+    expect(readChain([row("wire", typeTexts(type))])).toEqual({ ok: true, things: [coaxialOf(type)] });
+  });
+
   it("allows a wire that is longer than any on a shelf", () => {
     expect(toMend(row("wire", { outside: ".035 in", length: "450" }))).toEqual([]);
   });
@@ -112,7 +131,7 @@ describe("what is to mend stands by its field", () => {
   it("says which inside and which outside", () => {
     const read = readChain([row("tube", { outside: "8 f", bores: "shaft 2.8 mm" })]);
     expect(read.ok ? [] : read.refusals.flat().map(refusalSentence)).toEqual([
-      "The inside (shaft 2.8 mm) is wider than the outside (2.67 mm): check both.",
+      "The inside (shaft 2.8 mm) is wider than the outside (8 F): check both.",
     ]);
   });
 
