@@ -19,7 +19,8 @@ export function ThingField<V>({ fields, field, name, texts, toMend, typed }: Thi
   const { label, hint, choices, belongs, initial = "" } = fields[field];
   const text = texts[field] ?? initial;
   if (text === "" && belongs?.(texts) === false) return null;
-  const { echo, problem } = readField(fields[field], text);
+  // What is blank is unknown, and is not said again in every field.
+  const { echo, problem } = text.trim() === "" ? {} : readField(fields[field], text);
   return (
     <Field
       stacked

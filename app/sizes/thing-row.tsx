@@ -5,7 +5,7 @@ import { Field } from "#app/ui/field.tsx";
 import type { Refusal } from "#shared/errors/refusal.ts";
 import { type CoaxialSort, coaxialSorts } from "#shared/fit/coaxial.ts";
 import { choicesOf } from "#shared/record/field/choice-field.ts";
-import { namesOf } from "#shared/record/field-spec.ts";
+import { namesOf, type Texts } from "#shared/record/field-spec.ts";
 import { chainFields } from "#shared/record/shelf/read-chain.ts";
 import type { ShelfType } from "#shared/shelf/shelf-type.ts";
 import { typeTexts } from "#shared/shelf/type-texts.ts";
@@ -34,7 +34,12 @@ const legendOf = ({ row, place, of }: Pick<ThingRowProps, "row" | "place" | "of"
 };
 
 type FieldName = keyof typeof chainFields;
-const isFolded = (field: FieldName): boolean => field === "name" || chainFields[field].detail === true;
+/** What most chains are asked without. */
+const rarely: readonly FieldName[] = ["endHole", "name", "tolerance", "certainty"];
+const isFolded = (field: FieldName): boolean => rarely.includes(field);
+/** Something stands there that an empty row has not. */
+const says = (texts: Texts, field: FieldName): boolean =>
+  !["", chainFields[field].initial ?? ""].includes(texts[field] ?? "");
 const shown = namesOf(chainFields).filter((field) => !isFolded(field));
 const folded = namesOf(chainFields).filter(isFolded);
 
@@ -56,9 +61,7 @@ export function ThingRow(props: ThingRowProps): ReactNode {
       typed={(text) => change({ do: "type", key, field, text })}
     />
   );
-  const [isUsed] = useState(
-    folded.some((field) => (texts[field] ?? "") !== (chainFields[field].initial ?? "")),
-  );
+  const [isUsed] = useState(folded.some((field) => says(texts, field)));
   return (
     <fieldset className={styles.thing}>
       <legend>{legendOf(props)}</legend>

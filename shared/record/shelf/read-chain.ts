@@ -7,10 +7,22 @@ import { coaxialOf } from "#shared/shelf/coaxial-of.ts";
 /** One row of a chain as it is typed: the texts of the shelf's form, without what is of no account here. */
 export type TypedThing = { readonly sort: CoaxialSort; readonly texts: Texts };
 
-/** The form of one thing is the shelf's: what a thing is called, and for which kinds, is asked there and not here. */
 const noShelf = { shelf: [], changes: null };
-const { sort: _sort, retention: _retention, kinds: _kinds, ...asked } = shelfForm.fields(noShelf);
-export const chainFields = asked;
+
+/** The fields of one thing are the shelf's; how it is held and for which kinds it is are asked there and not here. */
+const { outside, length, takes, takesDevice, bores, endHole, name, tolerance, certainty } =
+  shelfForm.fields(noShelf);
+export const chainFields = {
+  outside,
+  length,
+  takes,
+  takesDevice,
+  bores,
+  endHole,
+  name,
+  tolerance,
+  certainty,
+};
 
 /** What is blank is unknown, and a thing without a name is called by its sort. */
 function readThing({ sort, texts }: TypedThing) {
@@ -18,12 +30,12 @@ function readThing({ sort, texts }: TypedThing) {
     const text = texts[field];
     return text === undefined ? [] : [[field, text] as const];
   });
-  const name = texts.name?.trim() ?? "";
+  const called = texts.name?.trim() ?? "";
   const read = shelfForm.read(
-    { ...Object.fromEntries(known), sort, name: name || sort, outside: texts.outside?.trim() || "?" },
+    { ...Object.fromEntries(known), sort, name: called || sort, outside: texts.outside?.trim() || "?" },
     noShelf,
   );
-  return read.ok ? { ...read, entry: coaxialOf({ ...read.entry, id: "", name }) } : read;
+  return read.ok ? { ...read, entry: coaxialOf({ ...read.entry, id: "", name: called }) } : read;
 }
 
 export type ChainReading =
