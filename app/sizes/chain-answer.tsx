@@ -1,8 +1,9 @@
 import type { ReactNode } from "react";
+import { AnswerLine, Grounds } from "#app/bore/answer-line.tsx";
 import { BoreDrawing } from "#app/bore/bore-drawing.tsx";
 import { boreProfile } from "#shared/fit/bore-profile.ts";
 import type { Chain, Pair } from "#shared/fit/chain.ts";
-import { chainLines, namedIn, pairLines, pairWords, thing } from "#shared/words/chain.ts";
+import { chainLines, namedIn, pairLines, pairWords, thingWords } from "#shared/words/chain.ts";
 import styles from "./sizes.module.css";
 
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
@@ -18,42 +19,20 @@ function Lines({ says, of }: LinesProps): ReactNode {
   const isShort = of.byLength === "too short" || of.byLength === "doubt";
   return (
     <>
-      <p className={styles.line} data-now={stops || undefined}>
-        {says.bySize}
-      </p>
-      <p className={styles.line} data-now={isShort || undefined}>
-        {says.byLength}
-      </p>
+      <AnswerLine now={stops}>{says.bySize}</AnswerLine>
+      <AnswerLine now={isShort}>{says.byLength}</AnswerLine>
     </>
-  );
-}
-
-function Grounds({ grounds }: { readonly grounds: readonly string[] }): ReactNode {
-  if (grounds.length === 0) return null;
-  return (
-    <details className={styles.grounds}>
-      <summary>What this rests on</summary>
-      <ul>
-        {grounds.map((ground) => (
-          <li key={ground}>{ground}</li>
-        ))}
-      </ul>
-    </details>
   );
 }
 
 /** One thing in the next. Stands between the two, where there are two. */
 export function PairAnswer({ pair }: { readonly pair: Pair | undefined }): ReactNode {
   if (pair === undefined) return null;
-  const { bySize, byLength, grounds } = pairLines(pair);
   return (
     <div className={styles.pair}>
       <h3>{capital(pairWords(pair))}</h3>
-      <Lines
-        says={{ bySize, byLength }}
-        of={{ bySize: pair.bySize.verdict, byLength: pair.byLength.verdict }}
-      />
-      <Grounds grounds={grounds} />
+      <Lines says={pairLines(pair)} of={{ bySize: pair.bySize.verdict, byLength: pair.byLength.verdict }} />
+      <Grounds bySize={pair.bySize} named={namedIn(pair)} />
     </div>
   );
 }
@@ -71,7 +50,7 @@ export function ChainAnswer({ chain }: { readonly chain: Chain }): ReactNode {
         <Lines says={says} of={{ bySize: bySize.verdict, byLength: byLength.verdict }} />
       </output>
       <BoreDrawing
-        of={capital(thing(outer))}
+        of={capital(thingWords(outer))}
         goes={namedIn(bySize.first)}
         profile={boreProfile(passage, outer.outside)}
       />

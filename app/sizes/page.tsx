@@ -33,7 +33,7 @@ export default async function SizesPage(): Promise<ReactNode> {
     >
       <Convert />
       {/* No patient, so no row of a kind: the rows are those for adults. */}
-      <WhatPasses rows={passageRowsOf({ row: { found: "no row" }, passage })} shelf={types} />
+      <WhatPasses rows={passageRowsOf({ found: "no row" }, passage)} shelf={types} />
       <RowsUsed protocol={protocol} />
       <section className={styles.measured}>
         <DataTable

@@ -65,8 +65,7 @@ export function WhatPasses({ rows: passageRows, shelf }: WhatPassesProps): React
         const text = fields.current?.querySelector<HTMLInputElement>(
           `[name="${controlName(key, field)}"]`,
         )?.value;
-        if (text && text !== chainFields[field].initial)
-          dispatch({ do: "type", key, field, text });
+        if (text && text !== chainFields[field].initial) dispatch({ do: "type", key, field, text });
       }
   });
   useEffect(() => opened(), []);

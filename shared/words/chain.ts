@@ -5,7 +5,7 @@ import { printOutside } from "#shared/shelf/outside.ts";
 import type { Length } from "#shared/size/length.ts";
 import { printLength } from "#shared/size/print-length.ts";
 import { known } from "#shared/tube/certainty.ts";
-import { type Named, sizeGrounds, sizeLine } from "#shared/words/passage.ts";
+import { type Named, sizeLine } from "#shared/words/passage.ts";
 
 /** What a thing is called in a sentence. */
 export const sortNouns = {
@@ -19,7 +19,7 @@ export const sortNouns = {
 } as const satisfies Record<CoaxialSort, string>;
 
 /** "the tube to come", "the wire"; a name of the clinic's own is quoted behind the noun: `the wire "Standard 0.035, 145 cm"`. */
-export function thing({ sort, name }: Coaxial): string {
+export function thingWords({ sort, name }: Coaxial): string {
   if (name === "") return `the ${sortNouns[sort]}`;
   if (name.startsWith("the ")) return name;
   return /^\p{Ll}/u.test(name) ? `the ${name}` : `the ${sortNouns[sort]} "${name}"`;
@@ -28,12 +28,12 @@ export function thing({ sort, name }: Coaxial): string {
 /** "the stiffener (5 F)"; its size is left out where nobody knows it. */
 function thingWithSize(of: Coaxial): string {
   const outside = known(of.outside);
-  return outside === undefined ? thing(of) : `${thing(of)} (${printOutside(outside, of.sort)})`;
+  return outside === undefined ? thingWords(of) : `${thingWords(of)} (${printOutside(outside, of.sort)})`;
 }
 
 /** "the stiffener (5 F) in the tube to come" */
 export const pairWords = ({ inner, outer }: Pick<Pair, "inner" | "outer">): string =>
-  `${thingWithSize(inner)} in ${thing(outer)}`;
+  `${thingWithSize(inner)} in ${thingWords(outer)}`;
 
 /** The two of a pair as the sentences of a passage name them. */
 export const namedIn = ({ inner, outer }: Pair): Named => ({
@@ -48,10 +48,10 @@ type Lengths = Pick<Pair, "inner" | "outer" | "byLength">;
 function comes(of: "long enough" | "too short", by: Length, { inner, outer }: Lengths): string {
   const far = printLength(by, "cm");
   if (of === "too short")
-    return `${thing(inner)} is ${far} too short to come out of the tip of ${thing(outer)}`;
+    return `${thingWords(inner)} is ${far} too short to come out of the tip of ${thingWords(outer)}`;
   return by === 0
-    ? `${thing(inner)} ends level with the tip of ${thing(outer)}`
-    : `${thing(inner)} reaches ${far} out of the tip of ${thing(outer)}`;
+    ? `${thingWords(inner)} ends level with the tip of ${thingWords(outer)}`
+    : `${thingWords(inner)} reaches ${far} out of the tip of ${thingWords(outer)}`;
 }
 
 function lengthSays(lengths: Lengths): string {
@@ -63,7 +63,7 @@ function lengthSays(lengths: Lengths): string {
     case "doubt":
       return `${comes(byLength.of, byLength.by, lengths)}; a length is ${byLength.certainty}, not confirmed`;
     case "cannot tell": {
-      const unknown = { inner: thing(inner), outer: thing(outer) };
+      const unknown = { inner: thingWords(inner), outer: thingWords(outer) };
       return `length of ${byLength.missing.map((each) => unknown[each]).join(" and of ")} unknown`;
     }
   }
@@ -80,11 +80,10 @@ const opening = {
 export const reachLine = (lengths: Lengths): string =>
   `${opening[lengths.byLength.verdict]}: ${lengthSays(lengths)}.`;
 
-/** One thing in the next, in two lines that do not hide one another, and what the first rests on. */
+/** One thing in the next, in two lines that do not hide one another. */
 export const pairLines = (pair: Pair) => ({
   bySize: sizeLine(pair.bySize, namedIn(pair)),
   byLength: reachLine(pair),
-  grounds: sizeGrounds(pair.bySize, namedIn(pair)),
 });
 
 /**
