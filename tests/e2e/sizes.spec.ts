@@ -32,6 +32,7 @@ const begin = (page: Page, word: string) => page.getByRole("button", { name: wor
 
 test("converts as one types, and asks where it is not clear", async ({ page }) => {
   await openSizes(page);
+  const sent = requestsOf(page);
   const size = page.getByLabel("A size with its unit");
   const converted = page.locator("#converted");
   const typing = async (text: string) => {
@@ -63,6 +64,7 @@ test("converts as one types, and asks where it is not clear", async ({ page }) =
     await typing(text);
     await expect(converted).toContainText(says);
   }
+  expect(sent).toEqual([]);
 });
 
 test("a wire passes the shaft and stops at the end hole: where, by how much, in which unit", async ({
