@@ -68,6 +68,7 @@ export type Ready = {
   /** Tubes of the shelf by size, below and above the one to come, nearest first; sizes by the row where the shelf has none. */
   readonly below: { readonly size: Length | null; readonly types: readonly ShelfType[] };
   readonly above: { readonly size: Length | null; readonly types: readonly ShelfType[] };
+  /** Of the shelf, each through the tube in place (0), the tube to come (1) and the stiffener, if any (2). */
   readonly wires: readonly OneOfOurs<Coaxial>[];
 };
 
@@ -133,6 +134,16 @@ function beside(toCome: Fact<Length>, tubes: readonly ShelfType[], planning: Pla
   return { below: nearest(-1), above: nearest(1) };
 }
 
+/** Of the shelf, for a step up between known sizes, whether or not a row speaks of the step; null where there is none. */
+function dilatorsFor(inPlace: Fact<Length>, toCome: Fact<Length>, shelf: readonly ShelfType[]) {
+  const [from, to] = [known(inPlace), known(toCome)];
+  if (from === undefined || to === undefined || to <= from) return null;
+  return dilatorsBetween(
+    shelf.filter(({ sort }) => sort === "dilator"),
+    { from, to },
+  );
+}
+
 type Verdicts = Pick<
   ExchangeAnswer,
   "throughOld" | "throughNew" | "throughSheath" | "length" | "step" | "tract"
@@ -193,24 +204,19 @@ export function exchangeAnswer(
   const length = wireLength({ ...tube, wire: plan.wire.length, devices, row: planning?.wire ?? null });
   const step = upsizeStep(tube.size, plan.toCome.outside, planning?.upsize ?? null);
   const tract = tractAnswer(plan.on, tube, rows);
-  const upsizing = "from" in step && step.to > step.from;
   const wires = shelf.filter(({ sort }) => sort === "wire").map(coaxialOf);
+  const around = [plan.toCome, ...(plan.stiffener === null ? [] : [plan.stiffener])];
   return {
     ...passages,
     length,
     step,
-    dilators: upsizing
-      ? dilatorsBetween(
-          shelf.filter(({ sort }) => sort === "dilator"),
-          step,
-        )
-      : null,
+    dilators: dilatorsFor(tube.size, plan.toCome.outside, shelf),
     tract,
     release: releaseOf(tube, planning),
     notOverWire: planning?.notOverWire.find(({ kinds }) => kinds.includes(tube.kind)) ?? null,
     ready: {
       ...beside(plan.toCome.outside, tubesFor(shelf, plan.kind), planning),
-      wires: whichPass(wires, [tube.inside, plan.toCome.inside], rows.passage),
+      wires: whichPass(wires, [tube.inside, ...around.map(({ inside }) => inside)], rows.passage),
     },
     doubts: doubtsOf({ ...passages, length, step, tract }),
   };

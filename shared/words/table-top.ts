@@ -1,6 +1,8 @@
 import type { Coaxial } from "#shared/fit/coaxial.ts";
 import type { ExchangeAnswer, ExchangePlan } from "#shared/fit/exchange-plan.ts";
+import type { Length } from "#shared/size/length.ts";
 import { printBoth, printLength } from "#shared/size/print-length.ts";
+import { unknownFact } from "#shared/tube/certainty.ts";
 import { kindOf } from "#shared/tube/kind/kinds.ts";
 import { readyLines, releaseLines } from "#shared/words/exchange-plan.ts";
 import { toldFact } from "#shared/words/facts.ts";
@@ -8,27 +10,37 @@ import { toldFact } from "#shared/words/facts.ts";
 /** Lines of a printed list under a head. */
 export type TableTopGroup = { readonly head: string; readonly lines: readonly string[] };
 
-/** A thing by its name on the shelf, its size in the trade's unit, and its length. A sheath is sized by its inside. */
-function thingLine(what: string, { sort, name, outside, inside, length }: Coaxial): string {
-  const size =
-    sort === "sheath"
-      ? inside.bores.map((bore) =>
-          toldFact(bore.inside, {
-            what: "inside",
-            print: (of) => `inside ${printBoth(of, "mm", "F")}`,
-            telling: "marked",
-          }),
-        )
-      : [
-          toldFact(outside, {
-            what: "size",
-            print: (of) => printLength(of, sort === "wire" ? "in" : "F"),
-            telling: "marked",
-          }),
-        ];
-  const long = toldFact(length, { what: "length", print: (of) => printLength(of, "cm"), telling: "marked" });
-  const named = name.startsWith("the ") ? what : `${what}: ${name}`;
-  return [named, ...size, long].join(", ");
+const outsideOf = ({ sort, outside }: Coaxial): string =>
+  toldFact(outside, {
+    what: "size",
+    print: (of) => printLength(of, sort === "wire" ? "in" : "F"),
+    telling: "marked",
+  });
+
+/** A sheath is sized by its inside, as it was measured or else as its package says. */
+function sheathSizes({ inside: { bores, takesDevice = unknownFact } }: Coaxial): readonly string[] {
+  const measured = bores.map((bore) =>
+    toldFact(bore.inside, {
+      what: "inside",
+      print: (of) => `inside ${printBoth(of, "mm", "F")}`,
+      telling: "marked",
+    }),
+  );
+  if (measured.length > 0) return measured;
+  const labelled = { print: (of: Length) => `takes ${printBoth(of, "F", "mm")}`, telling: "marked" } as const;
+  return [toldFact(takesDevice, { what: "inside", ...labelled })];
+}
+
+/** A thing by its name on the shelf, its size in the trade's unit, and its length. */
+function thingLine(what: string, thing: Coaxial): string {
+  const sizes = thing.sort === "sheath" ? sheathSizes(thing) : [outsideOf(thing)];
+  const long = toldFact(thing.length, {
+    what: "length",
+    print: (of) => printLength(of, "cm"),
+    telling: "marked",
+  });
+  const named = thing.name.startsWith("the ") ? what : `${what}: ${thing.name}`;
+  return [named, ...sizes, long].join(", ");
 }
 
 const planned = ({ kind, wire, toCome, stiffener, sheath }: ExchangePlan): readonly string[] => [

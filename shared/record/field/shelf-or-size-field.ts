@@ -19,11 +19,11 @@ export const isType = (said: SizeOrType): said is ShelfType => "sort" in said;
 type Things = { readonly thing: LengthField["thing"]; readonly sort: CoaxialSort };
 
 /** What a size begins with; anything else is the beginning of a name. */
-const SIZE_BEGINS = /^[~?.\d-]/;
+const SIZE_BEGINS = /^[~?.,\d−-]/;
 
 /**
  * "0.035 in", or the name of a type on the clinic's shelf, in any case or by a beginning that only one has. A name that reads like a size
- * is the name where it is written out in full. Blank is undefined.
+ * is the name where it is written out in full; a bare number asks for its unit. Blank is undefined.
  */
 export function shelfOrSizeField(
   words: FieldWords,
@@ -38,11 +38,11 @@ export function shelfOrSizeField(
     ...words,
     read: (text) => {
       if (text.trim() === "") return parsed(undefined);
-      if (!isNamed(text) && SIZE_BEGINS.test(text.trim())) {
-        const read = size.read(text);
-        return read.ok || !type.read(text).ok ? read : parsedType(type.read(text));
-      }
-      return parsedType(type.read(text));
+      const named = parsedType(type.read(text));
+      if (isNamed(text) || !SIZE_BEGINS.test(text.trim())) return named;
+      const read = size.read(text);
+      const isNoSize = !read.ok && read.refusal.code === "length-not-understood";
+      return isNoSize && named.ok ? named : read;
     },
     echo: (said) => {
       if (said === undefined) return "";
