@@ -1,8 +1,9 @@
 import type { ReactNode } from "react";
 import { AnswerLine } from "#app/bore/answer-line.tsx";
 import type { ExchangeAnswer } from "#shared/fit/exchange-plan.ts";
+import type { BySize } from "#shared/fit/passage.ts";
 import type { PlanningRows } from "#shared/protocol/planning-rows.ts";
-import { doubtWords } from "#shared/words/exchange-plan.ts";
+import { dilatorLine, doubtWords, lengthLine, stepLine, tractLine } from "#shared/words/exchange-plan.ts";
 import { sizeLine } from "#shared/words/passage.ts";
 import styles from "./passage.module.css";
 
@@ -11,29 +12,44 @@ type PlanInShortProps = {
   readonly reasons: PlanningRows["reasons"];
 };
 
-/** What a plan needs someone for, in two or three lines beside the wire; the whole stands beneath the form. */
+/** What a plan says, in short: all of it in one look while it is typed. The whole, with its grounds, stands beneath the form. */
 export function PlanInShort({ answer, reasons }: PlanInShortProps): ReactNode {
-  const { doubts, throughOld, throughNew } = answer;
+  const { doubts, throughOld, throughNew, length, step, dilators, tract, ready } = answer;
   const asked = doubts.filter((doubt) => reasons?.asks.includes(doubt));
+  const dilating = dilatorLine(dilators);
+  const passing = ready.wires.filter(({ verdict }) => verdict === "passes").map(({ type }) => type.name);
+  const [inNew] = throughNew.pairs;
   return (
-    <output className={styles.lines}>
-      <AnswerLine now={throughOld.pair.bySize.verdict === "does not pass"}>
-        In the tube in place: {sizeLine(throughOld.pair.bySize)}
-      </AnswerLine>
-      {throughNew.pairs.slice(0, 1).map(({ bySize }) => (
-        <AnswerLine key="new" now={bySize.verdict === "does not pass"}>
-          In the tube to come: {sizeLine(bySize)}
-        </AnswerLine>
-      ))}
-      {doubts.length > 0 && (
-        <AnswerLine>Of this plan: {doubts.map((doubt) => doubtWords[doubt]).join("; ")}.</AnswerLine>
+    <output className={styles.short}>
+      <SizeLine of="Tube in place" bySize={throughOld.pair.bySize} />
+      {inNew !== undefined && (
+        <SizeLine of={inNew.outer.sort === "tube" ? "Tube to come" : "Stiffener"} bySize={inNew.bySize} />
       )}
+      <AnswerLine now={length.verdict === "too short"}>Length: {lengthLine(length)}</AnswerLine>
+      <AnswerLine now={step.verdict === "over the step with a note"}>
+        {stepLine(step)}
+        {dilating !== null && ` Dilators: ${dilating}`}
+      </AnswerLine>
+      <AnswerLine now={tract.maturity === "immature"}>{tractLine(tract)}</AnswerLine>
+      <AnswerLine>
+        {passing.length === 0
+          ? "No wire on the shelf is known to pass both tubes."
+          : `On the shelf these pass both tubes: ${passing.join("; ")}.`}
+      </AnswerLine>
       {asked.length > 0 && (
         <AnswerLine>
           The clinic's row asks for a reason where {asked.map((doubt) => doubtWords[doubt]).join(" or ")}: one
-          key in the last field.
+          key in that field.
         </AnswerLine>
       )}
     </output>
   );
 }
+
+type SizeLineProps = { readonly of: string; readonly bySize: BySize };
+
+const SizeLine = ({ of, bySize }: SizeLineProps): ReactNode => (
+  <AnswerLine now={bySize.verdict === "does not pass" || bySize.verdict === "doubt"}>
+    {of}: {sizeLine(bySize)}
+  </AnswerLine>
+);

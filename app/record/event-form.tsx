@@ -22,7 +22,7 @@ export type ShownForm<V> = {
   readonly check?: (values: V, context: FormContext) => readonly Refusal[];
 };
 
-type Warnings<V> = Pick<Parameters<typeof RecordingForm<V, unknown>>[0], "after" | "beneath">;
+type Warnings<V> = Pick<Parameters<typeof RecordingForm<V, unknown>>[0], "after" | "beneath" | "beside">;
 
 type Props<V> = EventFormProps & { readonly form: ShownForm<V>; readonly warnings?: Warnings<V> };
 

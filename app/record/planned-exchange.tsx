@@ -16,7 +16,7 @@ type Typed = TypedPlan & {
   readonly kind?: { readonly kind: TubeKind } | undefined;
 };
 
-/** Plan the exchange: what the recorded facts say of it is said as it is typed, in short by the wire and in full beneath. */
+/** Plan the exchange: what the recorded facts say of it is said as it is typed, in short at the side and in full beneath. */
 export function PlannedExchange(props: EventFormProps): ReactNode {
   const { plan, context } = props;
   const answer = ({ on = null, kind, ...typed }: Typed): ExchangeAnswer | null =>
@@ -31,14 +31,11 @@ export function PlannedExchange(props: EventFormProps): ReactNode {
       {...props}
       form={plannedExchangeForm}
       warnings={{
-        after: {
-          field: "wireLength",
-          says: (typed) => {
-            const says = answer(typed);
-            return (
-              says !== null && <PlanInShort answer={says} reasons={plan?.rows.planning?.reasons ?? null} />
-            );
-          },
+        beside: (typed) => {
+          const says = answer(typed);
+          return (
+            says !== null && <PlanInShort answer={says} reasons={plan?.rows.planning?.reasons ?? null} />
+          );
         },
         beneath: (typed) => {
           const says = answer(typed);

@@ -17,6 +17,8 @@ type RecordingFormProps<V, Result> = RecordingPlan<V, Result> & {
   readonly saved: (result: Result) => ReactNode;
   /** What the fields say together so far, such as whether a wire passes. It warns and never blocks. */
   readonly beneath?: (values: Partial<V>) => ReactNode;
+  /** The same, in short and in sight while one types: at the side of the fields, or beneath them on a narrow page. */
+  readonly beside?: (values: Partial<V>) => ReactNode;
   /** The same, in short, right after the field that it speaks of. */
   readonly after?: { readonly field: keyof V & string; readonly says: (values: Partial<V>) => ReactNode };
 };
@@ -28,7 +30,7 @@ const LOOK = "Open the record as it now stands, in a new tab.";
  * with what was typed kept. Nothing typed is lost by an error, a lost answer, a session that ended or a closed tab.
  */
 export function RecordingForm<V, Result>(props: RecordingFormProps<V, Result>): ReactNode {
-  const { fields, act, saved, beneath, after, draft } = props;
+  const { fields, act, saved, beneath, beside, after, draft } = props;
   const form = useRef<HTMLFormElement>(null);
   const { texts, phase, refusals, attempt, typed, submit, leave } = useRecording(props, form);
   const [hadDraft] = useState(draft !== null);
@@ -53,7 +55,7 @@ export function RecordingForm<V, Result>(props: RecordingFormProps<V, Result>): 
   return (
     <form
       ref={form}
-      className={styles.form}
+      className={beside ? styles.wideForm : styles.form}
       method="post"
       noValidate
       onSubmit={(event) => {
@@ -71,13 +73,16 @@ export function RecordingForm<V, Result>(props: RecordingFormProps<V, Result>): 
           No answer came, so it is not known whether this was entered. Save again: it is entered only once.
         </NoticeLine>
       )}
-      <RecordingFields
-        plan={props}
-        texts={texts}
-        problems={problems}
-        typed={typed}
-        after={after && { field: after.field, says: after.says(readWhatCan(fields, texts)) }}
-      />
+      <div className={beside && styles.withBeside}>
+        <RecordingFields
+          plan={props}
+          texts={texts}
+          problems={problems}
+          typed={typed}
+          after={after && { field: after.field, says: after.says(readWhatCan(fields, texts)) }}
+        />
+        {beside && <div className={styles.beside}>{beside(readWhatCan(fields, texts))}</div>}
+      </div>
       {beneath?.(readWhatCan(fields, texts))}
       <div className={styles.acts}>
         <button type="submit" disabled={phase.kind === "opening"} aria-disabled={phase.kind === "sending"}>

@@ -3,9 +3,11 @@ import { newId } from "#server/ids.ts";
 import { append } from "#server/record/append.ts";
 import { entryContext } from "#server/record/entry-context.ts";
 import type { Doing, RecordedAct } from "#server/record/record-event.ts";
+import { withWhatWasSeen } from "#server/record/see-passages.ts";
 import { DomainError } from "#shared/errors/refusal.ts";
 import type { Amending } from "#shared/record/act.ts";
 import { readAmendment } from "#shared/record/amend/read-amendment.ts";
+import type { Entry } from "#shared/record/form.ts";
 
 /** Puts what an entry should have said in its place, with the reason; the first text stays in the story. */
 export function recordAmendment({ db, staff }: Doing, input: Amending): RecordedAct {
@@ -14,14 +16,21 @@ export function recordAmendment({ db, staff }: Doing, input: Amending): Recorded
     const { kind, context, event } = entryContext(tx, at, { patientId, eventId: amends });
     const read = readAmendment(kind, texts, context);
     if (!read.ok) throw new DomainError(read.refusals);
+    const tubeId = event.tubes.at(-1) ?? null;
+    const { reason, when, time } = read.entry;
+    const { payload } = withWhatWasSeen(
+      tx,
+      { kind, when, time, payload: read.entry.payload } as Entry,
+      tubeId,
+    );
     const command = {
       eventId: newId(),
       kind: "amended",
       tubes: [],
-      when: read.entry.when,
-      time: read.entry.time,
+      when,
+      time,
       daySequence: event.daySequence,
-      payload: read.entry,
+      payload: { reason, when, time, payload },
       amends,
       lastSeen,
     } as const;
@@ -29,7 +38,7 @@ export function recordAmendment({ db, staff }: Doing, input: Amending): Recorded
     return {
       actId,
       patientId,
-      tubeId: event.tubes.at(-1) ?? null,
+      tubeId,
       eventIds: events.map(({ id }) => id),
       typed: texts,
     };

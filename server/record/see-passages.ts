@@ -16,15 +16,13 @@ const sameAs = (before: ExchangePlanned | null, now: ExchangePlanned): boolean =
 
 /**
  * A planned exchange keeps what its maker saw, and the facts of the tube in place that it was checked on. Where the clinic's row asks for a
- * reason and none is given, it is refused (`plan-reason-missing`), once a tube until a fact changes. Every other entry stays as it is.
+ * reason and none is given, it is refused (`plan-reason-missing`), once a tube until a fact changes.
  */
-export function withWhatWasSeen(db: Database, entry: Entry, tubeId: string | null): Entry {
-  if (entry.kind !== "exchange planned" || tubeId === null) return entry;
+export function planAsSeen(db: Database, planned: ExchangePlanned, tubeId: string): ExchangePlanned {
   const view = viewTube(db, tubeId);
   const { tube, rows } = planBeside(view);
-  const answer = exchangeAnswer(exchangePlanOf(entry.payload), tube, { rows, shelf: [] });
-  const seen = { seen: seenCodes(answer), checkedOn: checkedOn(tube) };
-  const payload: ExchangePlanned = { ...entry.payload, ...seen };
+  const answer = exchangeAnswer(exchangePlanOf(planned), tube, { rows, shelf: [] });
+  const payload = { ...planned, seen: seenCodes(answer), checkedOn: checkedOn(tube) };
   const asks: readonly PlanDoubt[] = rows.planning?.reasons?.asks ?? [];
   const offered = rows.planning?.reasons?.offered ?? [];
   const before = view.tube.plannedExchange;
@@ -40,5 +38,11 @@ export function withWhatWasSeen(db: Database, entry: Entry, tubeId: string | nul
         offered: offered.map((words, index) => `${index + 1} ${words}`).join("; "),
       },
     });
-  return { ...entry, payload: { ...payload, reason } };
+  return { ...payload, reason };
+}
+
+/** An entry as it is kept: a planned exchange with what was seen of it, every other as it stands. */
+export function withWhatWasSeen(db: Database, entry: Entry, tubeId: string | null): Entry {
+  if (entry.kind !== "exchange planned" || tubeId === null) return entry;
+  return { ...entry, payload: planAsSeen(db, entry.payload, tubeId) };
 }
