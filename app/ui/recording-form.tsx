@@ -83,7 +83,6 @@ export function RecordingForm<V, Result>(props: RecordingFormProps<V, Result>): 
         />
         {beside && <div className={styles.beside}>{beside(readWhatCan(fields, texts))}</div>}
       </div>
-      {beneath?.(readWhatCan(fields, texts))}
       <div className={styles.acts}>
         <button type="submit" disabled={phase.kind === "opening"} aria-disabled={phase.kind === "sending"}>
           {phase.kind === "sending" ? "Saving ..." : act}
@@ -93,6 +92,7 @@ export function RecordingForm<V, Result>(props: RecordingFormProps<V, Result>): 
         </button>
         <span className={styles.keys}>Enter saves. Escape leaves.</span>
       </div>
+      {beneath?.(readWhatCan(fields, texts))}
     </form>
   );
 }

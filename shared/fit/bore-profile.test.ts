@@ -132,6 +132,11 @@ describe("the wire", () => {
     expect(segments.at(-1)?.end.inner).toEqual({ known: "closed", certainty: "confirmed" });
   });
 
+  it("a label that stops it too leaves it to stop at the place", () => {
+    const { wire, segments } = profile(0.038, { ...endHole(0.035), takes: confirmed(inch(0.035)) });
+    expect(wire).toMatchObject({ ends: "stopped", to: segments.at(-1)?.from });
+  });
+
   it("a label names no place: the wire stops where it goes in", () => {
     const { wire, deciding } = profile(0.038, { takes: confirmed(inch(0.035)) });
     expect(wire).toMatchObject({ to: 0, ends: "stopped" });

@@ -39,7 +39,9 @@ export function wireBar(wire: Fact<Length>, bySize: BySize, segments: readonly S
   if (width === undefined) return null;
   const first = (outcome: "doubt" | "does not pass") => {
     const those = bySize.compared.filter((each) => weigh(each, wire) === outcome);
-    return Math.min(...those.map((each) => positionOf(each, segments)));
+    // A label names no place: it is drawn only where no place is known to do the same.
+    const placed = those.filter(({ basis }) => basis !== "label");
+    return Math.min(...(placed.length > 0 ? placed : those).map((each) => positionOf(each, segments)));
   };
   switch (bySize.verdict) {
     case "passes":

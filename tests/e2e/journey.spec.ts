@@ -81,6 +81,9 @@ test("from a tube taken over in March, size unknown, to its exchange, its net da
       page.getByText("Does not pass: labelled for 0.035 in; the wire is 0.038 in.").first(),
     ).toBeVisible();
     await save(page, "Plan the exchange");
+    await expect(page.getByText(/The clinic's row asks why this goes on/).first()).toBeVisible();
+    await type(page, { "Reason to go on all the same": "1" });
+    await save(page, "Plan the exchange");
     await expect(page.getByText("Plan the exchange: saved.")).toBeVisible();
   });
 

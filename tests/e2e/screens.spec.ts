@@ -54,6 +54,7 @@ const screens: readonly Screen[] = [
   ],
   ["a tube past its latest date", ({ tube }) => tube("Brackenfold")],
   ["a tube with a planned exchange and its bore profile", ({ tube }) => tube("Mossgate")],
+  ["the table-top list of a planned exchange", ({ tube }) => `${tube("Mossgate")}/table-top`],
   ["a tube that is out", ({ tube }) => tube("Pebblecroft")],
   ["a tube with an unknown date", ({ tube }) => tube("Wrenhollow")],
   ["a stent without an outside part", ({ tube }) => tube("Tumbleweir")],
