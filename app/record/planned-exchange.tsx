@@ -6,7 +6,10 @@ import { PlanInShort } from "#app/bore/plan-in-short.tsx";
 import { EventForm } from "#app/record/event-form.tsx";
 import type { EventFormProps } from "#app/record/form-props.ts";
 import type { Day } from "#shared/day/day.ts";
+import type { Refusal } from "#shared/errors/refusal.ts";
 import { type ExchangeAnswer, exchangeAnswer } from "#shared/fit/exchange-plan.ts";
+import { checkedOn } from "#shared/fit/tube-in-place.ts";
+import { reasonMissing, reasonOf } from "#shared/record/tube/plan-reason.ts";
 import { type TypedPlan, thingsOf } from "#shared/record/tube/plan-things.ts";
 import { plannedExchangeForm } from "#shared/record/tube/planned-exchange-form.ts";
 import type { TubeKind } from "#shared/tube/kind/kinds.ts";
@@ -29,7 +32,13 @@ export function PlannedExchange(props: EventFormProps): ReactNode {
   return (
     <EventForm
       {...props}
-      form={plannedExchangeForm}
+      form={{
+        ...plannedExchangeForm,
+        check: (typed, beside) => [
+          ...(plannedExchangeForm.check?.(typed, beside) ?? []),
+          ...reasonAsked(plan, answer(typed), typed),
+        ],
+      }}
       warnings={{
         beside: (typed) => {
           const says = answer(typed);
@@ -44,4 +53,19 @@ export function PlannedExchange(props: EventFormProps): ReactNode {
       }}
     />
   );
+}
+
+type Reasoned = TypedPlan & { readonly reason: string | null };
+
+/** The reason that a row asks for is asked before anything is sent; the server asks again. */
+function reasonAsked(
+  plan: EventFormProps["plan"],
+  answer: ExchangeAnswer | null,
+  { reason, ...typed }: Reasoned,
+): readonly Refusal[] {
+  if (plan === null || answer === null) return [];
+  const now = { reason, things: thingsOf(typed), checkedOn: checkedOn(plan.tube) };
+  const rows = plan.rows.planning?.reasons ?? null;
+  const missing = reasonMissing(reasonOf({ before: plan.before, now }, rows), answer.doubts, rows);
+  return missing === null ? [] : [missing];
 }

@@ -3,16 +3,9 @@ import { viewTube } from "#server/tubes/view-tube.ts";
 import { DomainError } from "#shared/errors/refusal.ts";
 import { exchangeAnswer } from "#shared/fit/exchange-plan.ts";
 import { checkedOn, planBeside, seenCodes } from "#shared/fit/tube-in-place.ts";
-import type { PlanDoubt } from "#shared/protocol/planning-rows.ts";
 import type { Entry } from "#shared/record/form.ts";
-import { reasonInWords } from "#shared/record/tube/plan-reason.ts";
+import { reasonMissing, reasonOf } from "#shared/record/tube/plan-reason.ts";
 import { type ExchangePlanned, exchangePlanOf } from "#shared/tube/exchange-planned.ts";
-import { doubtWords } from "#shared/words/exchange-plan.ts";
-
-/** Another plan of the same things on the same facts: what was asked of it once is not asked again. */
-const sameAs = (before: ExchangePlanned | null, now: ExchangePlanned): boolean =>
-  before !== null &&
-  JSON.stringify([before.things, before.checkedOn]) === JSON.stringify([now.things, now.checkedOn]);
 
 /**
  * A planned exchange keeps what its maker saw, and the facts of the tube in place that it was checked on. Where the clinic's row asks for a
@@ -23,21 +16,10 @@ export function planAsSeen(db: Database, planned: ExchangePlanned, tubeId: strin
   const { tube, rows } = planBeside(view);
   const answer = exchangeAnswer(exchangePlanOf(planned), tube, { rows, shelf: [] });
   const payload = { ...planned, seen: seenCodes(answer), checkedOn: checkedOn(tube) };
-  const asks: readonly PlanDoubt[] = rows.planning?.reasons?.asks ?? [];
-  const offered = rows.planning?.reasons?.offered ?? [];
-  const before = view.tube.plannedExchange;
-  const given = sameAs(before, payload) ? (before?.reason ?? null) : null;
-  const reason = reasonInWords(payload.reason ?? given, offered);
-  const asked = answer.doubts.filter((doubt) => asks.includes(doubt));
-  if (reason === null && asked.length > 0)
-    throw new DomainError({
-      code: "plan-reason-missing",
-      field: "reason",
-      args: {
-        doubts: asked.map((doubt) => doubtWords[doubt]).join(" and "),
-        offered: offered.map((words, index) => `${index + 1} ${words}`).join("; "),
-      },
-    });
+  const reasons = rows.planning?.reasons ?? null;
+  const reason = reasonOf({ before: view.tube.plannedExchange, now: payload }, reasons);
+  const missing = reasonMissing(reason, answer.doubts, reasons);
+  if (missing !== null) throw new DomainError(missing);
   return { ...payload, reason };
 }
 

@@ -1,5 +1,4 @@
 import type { Page } from "@playwright/test";
-import { enterTube } from "#tests/e2e/support/enter-tube.ts";
 import { expect, test } from "#tests/e2e/support/test.ts";
 import { open, save, toMend, type } from "#tests/e2e/support/typing.ts";
 

@@ -54,7 +54,7 @@ export default async function RecordTubePage({ params }: RecordTubePageProps): P
           draft={await api.draft.load({ form: `record.${slugOf(kind)}`, subject: tubeId })}
           leaveTo={leaveTo}
           amends={null}
-          plan={kind === "exchange planned" ? planBeside(view) : null}
+          plan={kind === "exchange planned" ? { ...planBeside(view), before: tube.plannedExchange } : null}
         />
       ) : (
         <NotForYou back={leaveTo} />
