@@ -6,6 +6,7 @@ import { hashPassword } from "#server/sign-in/password.ts";
 import { addAccount } from "#server/staff/add-account.ts";
 import { inventedClinic } from "./invented-clinic.ts";
 import { people } from "./people.ts";
+import { stockShelf } from "./stock-shelf.ts";
 import { tellStories } from "./tell.ts";
 
 const clinic = { name: "Quillmere Tube Clinic", zone: "Europe/London", phone: "555 0100", isDemo: true };
@@ -28,6 +29,7 @@ async function fill(file: string): Promise<void> {
     for (const account of accounts) addAccount(tx, account, at);
   });
   const startDay = today(db);
+  stockShelf({ db, startDay });
   tellStories({ db, startDay }, inventedClinic({ startDay, seed: SEED }));
   db.sqlite.close();
   const signIns = people.map(({ role, userName, password }) => ({ role, userName, password }));

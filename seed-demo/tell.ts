@@ -12,7 +12,7 @@ export type Teller = { readonly db: Database; readonly startDay: Day };
 
 type Told = { readonly story: Story; readonly act: Act; readonly instant: Instant };
 
-function instantOf({ db, startDay }: Teller, { daysAgo, at }: Act): Instant {
+export function instantOf({ db, startDay }: Teller, { daysAgo, at }: Pick<Act, "daysAgo" | "at">): Instant {
   const read = instantAt(addDays(startDay, -daysAgo), at, clinicOf(db).zone);
   if (!read.ok) throw new Error(`no such time: ${daysAgo} days ago ${at}`);
   return read.value;
@@ -28,7 +28,7 @@ function inTime(teller: Teller, stories: readonly Story[]): Told[] {
 }
 
 /** Moves the demo's clock, so that each act is recorded at the instant at which it happened. */
-const setClock = (tx: Tx, to: Instant): void => setClockOffset(tx, to - machineNow());
+export const setClock = (tx: Tx, to: Instant): void => setClockOffset(tx, to - machineNow());
 
 /**
  * Tells the stories through the use cases, act by act, and sets the clock right again. What would happen only later today is

@@ -29,6 +29,7 @@ const places = [
   { href: "/exchanges", word: "Exchanges" },
   // Goes on to the finder, which then has the focus.
   { href: `/patients#${FINDER_ID}`, word: "Patients" },
+  { href: "/shelf", word: "Shelf" },
   { href: "/sizes", word: "Sizes" },
   { href: "/keys", word: "Keys" },
 ] as const;

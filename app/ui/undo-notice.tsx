@@ -10,12 +10,16 @@ type UndoNoticeProps = {
   readonly said: string;
   /** Amends the act away. Must carry one act id, so that pressing twice undoes once. */
   readonly undo: () => Promise<unknown>;
+  /** What is said once it is undone; of an entry, that it stays in the story. */
+  readonly after?: string;
   /** Where to go on: links. */
   readonly children?: ReactNode;
 };
 
+const IN_STORY = "It stays in the story as undone.";
+
 /** Says what was saved and offers to take it back at once. */
-export function UndoNotice({ said, undo, children }: UndoNoticeProps): ReactNode {
+export function UndoNotice({ said, undo, after = IN_STORY, children }: UndoNoticeProps): ReactNode {
   const [state, setState] = useState<"offered" | "undoing" | "undone">("offered");
   const [problem, setProblem] = useState<string | null>(null);
 
@@ -30,7 +34,7 @@ export function UndoNotice({ said, undo, children }: UndoNoticeProps): ReactNode
   if (state === "undone")
     return (
       <NoticeLine>
-        Undone: {said} It stays in the story as undone. {children}
+        Undone: {said} {after} {children}
       </NoticeLine>
     );
   return (

@@ -9,6 +9,8 @@ export type DemoAddresses = {
   readonly entry: (familyName: string) => { readonly event: string; readonly act: string };
   readonly reading: (familyName: string) => string;
   readonly person: (userName: string) => string;
+  /** A type on the shelf by its name. */
+  readonly type: (name: string) => string;
 };
 
 /** Reads them from the database that is served; closes it after. */
@@ -36,6 +38,7 @@ export function withDemoAddresses<T>(database: string, work: (demo: DemoAddresse
       tube: (name) => `/tubes/${tubeId(name)}`,
       entry: (name) => ({ event: newest("id", name), act: newest("act_id", name) }),
       reading: (name) => one("select id from readings where tube_id = ? limit 1", tubeId(name)),
+      type: (name) => `/shelf/${one("select id from shelf_types where name = ?", name)}`,
       person: (userName) => one("select id from staff where user_name = ?", userName),
     });
   } finally {
