@@ -44,7 +44,7 @@ const dilators = [7, 8, 9, 10, 12, 14, 16, 18].map(
 
 const drain = {
   sort: "tube",
-  kinds: "abscess drain, collection drain",
+  kinds: "abscess drain",
   endHole: "open",
   retention: "locking loop",
 };

@@ -47,12 +47,12 @@ export function BringSheet({ sheet, preview }: BringSheetProps): ReactNode {
   return (
     <div className={styles.acts}>
       {changed > 0 && (
-        <label>
-          <input type="checkbox" checked={changes} onChange={(event) => setChanges(event.target.checked)} />{" "}
+        <label className={styles.choice}>
+          <input type="checkbox" checked={changes} onChange={(event) => setChanges(event.target.checked)} />
           Change the {types(changed)} that the shelf has under the same name
         </label>
       )}
-      <button type="button" disabled={isWorking || count === 0} onClick={() => void press()}>
+      <button type="submit" disabled={isWorking || count === 0} onClick={() => void press()}>
         {isWorking ? "Bringing in" : `Bring in ${types(count)}`}
       </button>
       {problem === null ? (

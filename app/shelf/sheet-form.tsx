@@ -58,6 +58,10 @@ export function SheetForm({ headings }: SheetFormProps): ReactNode {
     problems.find(({ field }) => field === name)?.sentence;
   return (
     <>
+      <p className={styles.headings}>
+        Its headings say what stands below them: {headings.join(", ")}. Only Name and Sort have to be there. A
+        blank cell says nothing of a type; ? says that nobody knows.
+      </p>
       <form className={styles.upload} method="post" onSubmit={(event) => void submit(event)} noValidate>
         <ErrorSummary problems={problems} attempt={attempt} />
         <Field
@@ -70,7 +74,7 @@ export function SheetForm({ headings }: SheetFormProps): ReactNode {
         <Field
           name="pasted"
           label="Or paste rows"
-          hint={`with their headings: ${headings.join(", ")}. Only Name and Sort are needed`}
+          hint="copied from the spreadsheet, the line of headings with them"
           long
           problem={problemOf("pasted")}
           control={{ rows: 6 }}

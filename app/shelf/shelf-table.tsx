@@ -6,9 +6,11 @@ import styles from "./shelf.module.css";
 
 type Row = TypeWords & { readonly id: string };
 
-/** What a cell says, and quietly where nobody knows. */
-const Said = ({ words }: { readonly words: string }): ReactNode =>
-  words === "unknown" ? <span className={styles.soft}>{words}</span> : <bdi>{words}</bdi>;
+/** What a cell says, quietly where nobody knows, and nothing where its sort has none. */
+function said(words: string): ReactNode {
+  if (words === "") return null;
+  return words === "unknown" ? <span className={styles.soft}>{words}</span> : <bdi>{words}</bdi>;
+}
 
 type Column = { readonly head: string; readonly of: keyof TypeWords; readonly figure?: boolean };
 
@@ -21,14 +23,14 @@ const columns: readonly Column[] = [
   { head: "End hole", of: "endHole" },
   { head: "Held by", of: "retention" },
   { head: "For", of: "kinds" },
-  { head: "Known from", of: "knownFrom" },
+  { head: "Known", of: "known" },
 ];
 
 /** The same columns wherever types are shown. */
 export const typeColumns = columns.map(({ head, of, figure = false }) => ({
   head,
   figure,
-  cell: (row: TypeWords): ReactNode => <Said words={row[of]} />,
+  cell: (row: TypeWords): ReactNode => said(row[of]),
 }));
 
 type ShelfTableProps = {

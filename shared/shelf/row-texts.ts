@@ -1,4 +1,5 @@
 import type { Parsed, Refusal } from "#shared/errors/refusal.ts";
+import type { Place } from "#shared/fit/inside.ts";
 import { boresField } from "#shared/record/field/bores-field.ts";
 import type { Texts } from "#shared/record/field-spec.ts";
 import { plainCell, saysUnknown } from "#shared/sheet/plain-cell.ts";
@@ -9,7 +10,12 @@ import type { ColumnsRead, ShelfColumn } from "#shared/shelf/shelf-columns.ts";
 /** What is to be mended in a row, with the column where it stands; null where it concerns the row. */
 export type RowRefusal = { readonly column: ShelfColumn | null; readonly refusal: Refusal };
 
-export type ShelfRowRead = { readonly texts: Texts; readonly refusals: readonly RowRefusal[] };
+/** `insides`: a text for each place that the row speaks of. */
+export type ShelfRowRead = {
+  readonly texts: Texts;
+  readonly insides: Readonly<Partial<Record<Place, string>>>;
+  readonly refusals: readonly RowRefusal[];
+};
 
 type Cells = Partial<Record<ShelfColumn, string>>;
 
@@ -32,20 +38,21 @@ const places = [
   ["endHoleInside", "end hole"],
   ["valve", "valve"],
   ["stopcock", "stopcock"],
-] as const satisfies readonly (readonly [ShelfColumn, string])[];
+] as const satisfies readonly (readonly [ShelfColumn, Place])[];
 
 const REPORTED = /^(?:reported|told(?: by others)?|not (?:seen|measured)(?: here)?)$/i;
 const ESTIMATED = /^(?:estimated|estimate|about|approx(?:imate(?:ly)?)?|~)$/i;
 const CONFIRMED = /^(?:confirmed|measured(?: here)?|label(?:led)?|(?:the )?package)$/i;
 
-/** How well a whole row is known; in a word that is none of these the form says what it takes. */
+/** How well a whole row is known; a word that is none of these is left to the form to refuse. */
 function certaintyOf(cell: string): { readonly certainty: string; readonly isAbout: boolean } {
   if (ESTIMATED.test(cell)) return { certainty: "confirmed", isAbout: true };
   if (REPORTED.test(cell)) return { certainty: "reported", isAbout: false };
-  return { certainty: cell === "" || CONFIRMED.test(cell) ? "confirmed" : cell, isAbout: false };
+  return { certainty: CONFIRMED.test(cell) ? "confirmed" : cell, isAbout: false };
 }
 
-const UNMEASURED = /^(?:\?+|unknown|not (?:known|measured))$/i;
+/** A fact that the thing has and nobody knows; a dash or "n/a" may as well say that it has none, and says nothing. */
+const NOBODY_KNOWS = /^(?:\?+|unknown|unk|not (?:known|measured))\.?$/i;
 
 const bores = boresField({ label: "" });
 
@@ -71,7 +78,14 @@ function readCells(line: SheetLine, headings: readonly string[], columns: Column
   return { cells, refusals };
 }
 
-/** One row as a person would type it into the form of a type, and what keeps it from being typed. */
+/** What a cell says of a fact: "" for nothing, "?" for unknown. */
+function factCell(cell: string, isAbout: boolean): string {
+  if (NOBODY_KNOWS.test(cell)) return "?";
+  if (saysUnknown(cell)) return "";
+  return isAbout && cell !== "" && !cell.startsWith("~") ? `~${cell}` : cell;
+}
+
+/** One row as a person would type it into the form of a type, and what keeps it from being typed. A blank text says nothing. */
 export function shelfRowTexts(
   line: SheetLine,
   { headings, columns }: { readonly headings: readonly string[]; readonly columns: ColumnsRead },
@@ -82,32 +96,29 @@ export function shelfRowTexts(
     return saysUnknown(cell) ? "" : cell;
   };
   const { certainty, isAbout } = certaintyOf(said("certainty"));
-  const size = (column: ShelfColumn): string => {
-    const text = said(column);
-    return isAbout && text !== "" && !text.startsWith("~") ? `~${text}` : text;
-  };
-  const inside = places.flatMap(([column, place]) => {
-    // A place that the thing has and nobody measured; a dash is a place that it has not.
-    const text = UNMEASURED.test(cells[column] ?? "") ? "?" : size(column);
+  const size = (column: ShelfColumn): string => factCell(cells[column] ?? "", isAbout);
+  const word = (column: ShelfColumn): string => factCell(cells[column] ?? "", false);
+  const insides = places.flatMap(([column, place]): [Place, string][] => {
+    const text = size(column);
     if (text === "") return [];
     const read = bores.read(`${place} ${text}`);
     if (!read.ok) refusals.push({ column, refusal: read.refusal });
-    return read.ok ? [`${place} ${text}`] : [];
+    return read.ok ? [[place, text]] : [];
   });
   return {
     refusals,
+    insides: Object.fromEntries(insides),
     texts: {
       sort: said("sort"),
       name: said("name"),
-      outside: size("outside") || "?",
+      outside: size("outside"),
       takes: size("takes"),
       takesDevice: size("takesDevice"),
-      bores: inside.join(", "),
-      endHole: said("endHole"),
+      endHole: word("endHole"),
       length: size("length"),
-      retention: said("retention"),
+      retention: word("retention"),
       kinds: said("kinds").replaceAll(";", ","),
-      tolerance: said("tolerance"),
+      tolerance: word("tolerance"),
       certainty,
     },
   };

@@ -136,11 +136,42 @@ describe("a row beside the shelf", () => {
   it.each([
     ["the same is here already", "Standard 0.035|wire|.035 in|145", "here already"],
     ["another length changes it", "Standard 0.035|wire|.035 in|180", "changes"],
-    ["less said changes it too", "Standard 0.035|wire|.035 in|", "changes"],
+    ["a blank cell says nothing", "Standard 0.035|wire||", "here already"],
+    ["a ? says that nobody knows", "Standard 0.035|wire|.035 in|?", "changes"],
     ["another spelling of the name changes it", "standard 0.035|wire|.035 in|145", "changes"],
     ["another name is new", "Standard|wire|.035 in|145", "new"],
   ])("%s", (_, row, stands) => {
     expect(stand("Name|Sort|Size|Length", [row], [there]).map((each) => each.stands)).toEqual([stands]);
+  });
+});
+
+describe("what a sheet does not speak of", () => {
+  const there = shelfType({
+    sort: "tube",
+    name: "Drain",
+    outside: { certainty: "reported", value: lengthOf(8, "F") },
+    bores: [
+      { place: "hub", inside: { certainty: "reported", value: lengthOf(2, "mm") }, tolerance: null },
+      { place: "shaft", inside: unknownFact, tolerance: null },
+    ],
+    kinds: ["nephrostomy"],
+  });
+
+  it("stays as it is on the shelf, place by place, and as well known", () => {
+    const [row] = stand("Name|Sort|Shaft", ["Drain|tube|1.9 mm"], [there]);
+    const { id: _id, ...bare } = there;
+    expect(typeOf(row)).toEqual({
+      ...bare,
+      bores: [
+        there.bores[0],
+        { place: "shaft", inside: { certainty: "reported", value: lengthOf(1.9, "mm") }, tolerance: null },
+      ],
+    });
+  });
+
+  it("is unknown where the row says that it is another sort of thing", () => {
+    const [row] = stand("Name|Sort", ["Drain|wire"], [there]);
+    expect(typeOf(row)).toMatchObject({ sort: "wire", outside: unknownFact, bores: [], kinds: [] });
   });
 });
 

@@ -1,8 +1,10 @@
 import type { Refusal } from "#shared/errors/refusal.ts";
+import type { CoaxialSort } from "#shared/fit/coaxial.ts";
+import type { Texts } from "#shared/record/field-spec.ts";
 import { shelfForm } from "#shared/record/shelf/shelf-form.ts";
 import type { SheetLine } from "#shared/sheet/sheet.ts";
 import { nameKey } from "#shared/shelf/name-key.ts";
-import { shelfRowTexts } from "#shared/shelf/row-texts.ts";
+import { type ShelfRowRead, shelfRowTexts } from "#shared/shelf/row-texts.ts";
 import {
   type ColumnsRead,
   columnLabel,
@@ -10,7 +12,7 @@ import {
   shelfColumns,
 } from "#shared/shelf/shelf-columns.ts";
 import type { NewShelfType, ShelfType } from "#shared/shelf/shelf-type.ts";
-import { typeTexts } from "#shared/shelf/type-texts.ts";
+import { boreText, typeTexts } from "#shared/shelf/type-texts.ts";
 
 /** What is wrong with a row, under the heading where it is mended; null where it concerns the row. */
 export type Reason = { readonly label: string | null; readonly refusal: Refusal };
@@ -43,17 +45,41 @@ const isSame = (one: NewShelfType, other: NewShelfType): boolean => {
   return Object.keys(texts).every((name) => texts[name] === others[name]);
 };
 
+/** What the form needs of a new type where the row says nothing. */
+const BLANK: Texts = { outside: "?", certainty: "confirmed" };
+
+/** What the row says, and of what it does not speak what the shelf has: a sheet without a column takes nothing away. */
+function textsBeside({ texts, insides }: ShelfRowRead, was: ShelfType | undefined): Texts {
+  const spoken = Object.entries(texts).filter(([, text]) => text !== "");
+  // Of another sort nothing is known by what this one was.
+  const kept = was !== undefined && readsAs(was.sort, texts) ? was : undefined;
+  const stood = (kept?.bores ?? []).map((bore): [string, string] => [bore.place, boreText(bore)]);
+  const bores = Object.entries({ ...Object.fromEntries(stood), ...insides });
+  return {
+    ...(kept === undefined ? BLANK : typeTexts(kept)),
+    ...Object.fromEntries(spoken),
+    bores: bores.map(([place, text]) => `${place} ${text}`).join(", "),
+  };
+}
+
+const sortOf = shelfForm.fields(NOBODY).sort;
+
+function readsAs(sort: CoaxialSort, { sort: text = "" }: Texts): boolean {
+  const read = sortOf.read(text);
+  return read.ok && read.value === sort;
+}
+
 function standRow(line: SheetLine, { shelf, ...reading }: ReadingShelf): ShelfStanding {
   const { row, cells } = line;
-  const { texts, refusals } = shelfRowTexts(line, reading);
-  const read = shelfForm.read(texts, NOBODY);
+  const said = shelfRowTexts(line, reading);
+  const was = shelf.find(({ name }) => nameKey(name) === nameKey(said.texts.name ?? ""));
+  const read = shelfForm.read(textsBeside(said, was), NOBODY);
   const reasons = [
-    ...refusals.map(({ column, refusal }) => ({ label: column && columnLabel(column), refusal })),
+    ...said.refusals.map(({ column, refusal }) => ({ label: column && columnLabel(column), refusal })),
     ...(read.ok ? [] : read.refusals.map((refusal) => ({ label: labelOf(refusal), refusal }))),
   ];
   if (!read.ok || reasons.length > 0) return { row, stands: "set aside", cells, reasons };
   const type = read.entry;
-  const was = shelf.find(({ name }) => nameKey(name) === nameKey(type.name));
   if (was === undefined) return { row, stands: "new", type };
   return isSame(was, type)
     ? { row, stands: "here already", type: was }

@@ -26,13 +26,13 @@ describe("a type in words", () => {
       name: "Drain 8",
       sort: "tube",
       outside: "about 8 F ± 0.05 mm",
-      takes: "a wire of 0.038 in",
-      insides: "shaft 1.9 mm (0.075 in) ± 0.05 mm, valve unknown",
+      takes: "wire 0.038 in",
+      insides: "shaft 1.9 mm ± 0.05 mm, valve unknown",
       length: "unknown",
       endHole: "unknown",
       retention: "locking loop",
       kinds: "abscess drain",
-      knownFrom: "told by others",
+      known: "reported",
     });
   });
 
@@ -46,7 +46,7 @@ describe("a type in words", () => {
       kinds: "",
     });
     expect(typeWords(shelfType({ sort: "sheath", takesDevice: F(9) }))).toMatchObject({
-      takes: "a device of 9 F",
+      takes: "device 9 F",
       insides: "unknown",
       endHole: "unknown",
       kinds: "",

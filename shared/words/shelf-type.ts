@@ -3,7 +3,8 @@ import { printOutside } from "#shared/shelf/outside.ts";
 import type { NewShelfType } from "#shared/shelf/shelf-type.ts";
 import { toldByOthers } from "#shared/shelf/type-texts.ts";
 import type { Length } from "#shared/size/length.ts";
-import { printBoth, printLength } from "#shared/size/print-length.ts";
+import { printExactly } from "#shared/size/print-exactly.ts";
+import { printLength } from "#shared/size/print-length.ts";
 import type { Fact } from "#shared/tube/certainty.ts";
 import { kindOf } from "#shared/tube/kind/kinds.ts";
 
@@ -16,16 +17,17 @@ function words<T>(fact: Fact<T>, print: (value: T) => string): string | null {
 }
 
 const give = (tolerance: Length | null): string =>
-  tolerance === null ? "" : ` ± ${printLength(tolerance, "mm")}`;
+  tolerance === null ? "" : ` ± ${printExactly(tolerance, ["mm", "in"])}`;
 
+/** In the unit in which it was measured: an end hole in inches stands beside wires in inches. */
 const boreWords = ({ place, inside, tolerance }: Bore): string =>
-  `${place} ${words(inside, (length) => printBoth(length, "mm", "in")) ?? UNKNOWN}${give(tolerance)}`;
+  `${place} ${words(inside, (length) => printExactly(length, ["mm", "in"])) ?? UNKNOWN}${give(tolerance)}`;
 
 function takesWords({ sort, takes, takesDevice }: NewShelfType): string {
   if (sort === "wire") return "";
   const said = [
-    words(takes, (length) => `a wire of ${printLength(length, "in")}`),
-    words(takesDevice, (length) => `a device of ${printLength(length, "F")}`),
+    words(takes, (length) => `wire ${printLength(length, "in")}`),
+    words(takesDevice, (length) => `device ${printLength(length, "F")}`),
   ].filter((each) => each !== null);
   return said.join(", ") || UNKNOWN;
 }
@@ -45,7 +47,7 @@ export function typeWords(type: NewShelfType) {
     endHole: sort === "wire" || sort === "needle" ? "" : (words(endHole, String) ?? UNKNOWN),
     retention: isTube ? (words(retention, String) ?? UNKNOWN) : "",
     kinds: isTube ? kinds.map((kind) => kindOf(kind).name).join(", ") || "any" : "",
-    knownFrom: toldByOthers(type) ? "told by others" : "package, or measured here",
+    known: toldByOthers(type) ? "reported" : "confirmed",
   };
 }
 

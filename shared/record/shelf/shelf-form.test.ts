@@ -179,12 +179,16 @@ describe("an inside against the outside of 8 F, 2.667 mm", () => {
 
 describe("what only another sort has is refused", () => {
   it("of a wire every inside", () => {
-    const insides = { takes: ".035 in", takesDevice: "5 f", bores: "shaft 1 mm", endHole: "?" };
+    const insides = { takes: ".035 in", takesDevice: "5 f", bores: "shaft 1 mm", endHole: "open" };
     expect(refused({ ...wire, ...insides })).toEqual(
-      ["takes", "takesDevice", "bores", "endHole"].map(
+      ["takes", "takesDevice", "endHole", "bores"].map(
         (field) => `${field}: A wire is solid: leave this blank, or choose another sort.`,
       ),
     );
+  });
+
+  it("but not that nobody knows it", () => {
+    expect(refused({ ...wire, takes: "?", takesDevice: "?", endHole: "?" })).toEqual([]);
   });
 
   it("of a sheath the kinds", () => {

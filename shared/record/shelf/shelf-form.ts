@@ -115,12 +115,15 @@ const sizeRefusals = ({ sort, outside, length }: Typed): readonly Refusal[] =>
     return read.ok ? [] : [{ ...read.refusal, field }];
   });
 
-/** What only another sort of thing has. */
+/** What is said of a thing and only another sort has. */
 function sortRefusals({ sort, kinds, ...typed }: Typed): readonly Refusal[] {
-  const insides = ["takes", "takesDevice", "bores", "endHole"] as const;
-  const solid = isSolid({ sort }) ? insides.filter((field) => typed[field] !== undefined) : [];
+  const facts = ["takes", "takesDevice", "endHole"] as const;
+  const said = [
+    ...facts.filter((field) => known<unknown>(typed[field] ?? unknownFact) !== undefined),
+    ...(typed.bores === undefined ? [] : (["bores"] as const)),
+  ];
   return [
-    ...solid.map((field): Refusal => ({ code: "wire-has-no-inside", field })),
+    ...(isSolid({ sort }) ? said.map((field): Refusal => ({ code: "wire-has-no-inside", field })) : []),
     ...(kinds !== undefined && sort !== "tube"
       ? [{ code: "kinds-of-no-tube", field: "kinds" } as const]
       : []),
