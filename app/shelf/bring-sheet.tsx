@@ -43,6 +43,8 @@ export function BringSheet({ sheet, preview }: BringSheetProps): ReactNode {
     router.refresh();
   };
 
+  if (fresh + changed === 0 && done === null)
+    return <p className={styles.acts}>Nothing of this sheet changes the shelf.</p>;
   if (done !== null) return <ShelfDone said={saidOf(done)} actId={done.actId} />;
   return (
     <div className={styles.acts}>

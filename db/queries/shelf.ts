@@ -1,8 +1,9 @@
-import { and, asc, count, eq, sql } from "drizzle-orm";
+import { and, asc, count, eq, lte, sql } from "drizzle-orm";
 import { inserter, prepared } from "#db/prepared.ts";
 import { shelfChanges, shelfTypes } from "#db/schema/shelf.ts";
 import type { Database } from "#db/sqlite.ts";
 import type { Tx } from "#db/transaction.ts";
+import type { Instant } from "#shared/day/instant.ts";
 
 export type ShelfRow = typeof shelfTypes.$inferSelect;
 export type ShelfChangeRow = typeof shelfChanges.$inferSelect;
@@ -49,6 +50,15 @@ const ofAct = prepared((orm) =>
     .prepare(),
 );
 
+const until = prepared((orm) =>
+  orm
+    .select()
+    .from(shelfChanges)
+    .where(lte(shelfChanges.at, sql.placeholder("at")))
+    .orderBy(asc(shelfChanges.at), asc(sql`rowid`))
+    .prepare(),
+);
+
 export const shelfTypeById = (db: Database, id: string): ShelfRow | undefined => byId(db).get({ id });
 
 /** The type of that name among those on the shelf. */
@@ -66,6 +76,10 @@ export const everyShelfType = (db: Database): readonly ShelfRow[] => everyType(d
 /** What an act changed on the shelf, in the order in which it did. */
 export const shelfChangesOfAct = (db: Database, actId: string): readonly ShelfChangeRow[] =>
   ofAct(db).all({ actId });
+
+/** Everything that was changed on the shelf until that instant, the oldest first. */
+export const shelfChangesUntil = (db: Database, at: Instant): readonly ShelfChangeRow[] =>
+  until(db).all({ at });
 
 export const addShelfType = inserter(shelfTypes);
 export const addShelfChange = inserter(shelfChanges);

@@ -5,8 +5,10 @@ import { now } from "#server/clock.ts";
 import { entryContext } from "#server/record/entry-context.ts";
 import { loadRecord, storedBehind } from "#server/record/load-record.ts";
 import type { RecordedAct } from "#server/record/record-event.ts";
+import { meantOtherwise } from "#server/shelf/named-on-shelf.ts";
 import { DomainError } from "#shared/errors/refusal.ts";
 import { retype } from "#shared/record/amend/retype.ts";
+import { typedOut } from "#shared/record/amend/typed-out.ts";
 import { eventForms, type FormKind } from "#shared/record/event-forms.ts";
 import type { FieldSpecs, Texts } from "#shared/record/field-spec.ts";
 import type { FormContext } from "#shared/record/form.ts";
@@ -35,7 +37,9 @@ export function openAmendment(db: Database, asked: { patientId: string; eventId:
   // What a list brought in was typed by its rows; one act holds many.
   const inList =
     tubeId === null ? undefined : (typedInList(db, { actId: act.id, tubeId }) as Texts | undefined);
-  const typed = (JSON.parse(act.result) as Partial<RecordedAct>).typed ?? inList ?? {};
+  const said = (JSON.parse(act.result) as Partial<RecordedAct>).typed ?? inList ?? {};
+  const type = meantOtherwise(db, said.shelf ?? "", last.recordedAt);
+  const typed = type === null ? said : typedOut(said, type);
   const then = { texts: typed, fields: fieldsOf(kind, entryContext(db, last.recordedAt, asked).context) };
   return { kind, tubeId, texts: retype(then, fieldsOf(kind, context)) };
 }
