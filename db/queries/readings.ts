@@ -1,5 +1,6 @@
 import { asc, eq, sql } from "drizzle-orm";
 import { inserter, prepared } from "#db/prepared.ts";
+import { tubes } from "#db/schema/projections.ts";
 import { readings } from "#db/schema/readings.ts";
 import type { Database } from "#db/sqlite.ts";
 
@@ -36,6 +37,20 @@ export const readingsOfAct = (db: Database, actId: string): readonly ReadingRow[
 /** Every row of a tube, replaced and voided ones too, by the end of its interval. */
 export const readingsOfTube = (db: Database, tubeId: string): readonly ReadingRow[] =>
   ofTube(db).all({ tubeId });
+
+const onePatients = prepared((orm) =>
+  orm
+    .select({ id: readings.id })
+    .from(tubes)
+    .innerJoin(readings, eq(readings.tubeId, tubes.id))
+    .where(eq(tubes.patientId, sql.placeholder("patientId")))
+    .limit(1)
+    .prepare(),
+);
+
+/** Whether anything was ever logged of a patient's tubes. */
+export const hasReadings = (db: Database, patientId: string): boolean =>
+  onePatients(db).get({ patientId }) !== undefined;
 
 export const readingById = (db: Database, id: string): ReadingRow | undefined => byId(db).get({ id });
 

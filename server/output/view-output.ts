@@ -4,11 +4,10 @@ import { readingsOfTube } from "#db/queries/readings.ts";
 import { allStaff } from "#db/queries/staff.ts";
 import type { Database } from "#db/sqlite.ts";
 import { now } from "#server/clock.ts";
-import { readingEntry } from "#server/output/stored-reading.ts";
+import { standingOf } from "#server/output/standing-readings.ts";
 import { protocolOf } from "#server/record/books.ts";
 import { DomainError } from "#shared/errors/refusal.ts";
 import { flushIsOrdered, outputOfTube } from "#shared/output/output-of-tube.ts";
-import { standingReadings } from "#shared/output/reading-log.ts";
 import { kindOf } from "#shared/tube/kind/kinds.ts";
 import type { TubeState } from "#shared/tube/state.ts";
 
@@ -18,8 +17,8 @@ export function viewOutput(db: Database, tubeId: string) {
   if (row === undefined) throw new DomainError({ code: "tube-unknown" });
   const tube = row.state as TubeState;
   const { zone } = clinicOf(db);
-  const rows = readingsOfTube(db, tubeId).toSorted((a, b) => a.recordedAt - b.recordedAt);
-  const readings = standingReadings(rows.map((stored, index) => readingEntry(stored, index + 1)));
+  const rows = readingsOfTube(db, tubeId);
+  const readings = standingOf(rows);
   const names = new Map(allStaff(db).map(({ id, fullName }) => [id, fullName]));
   const written = new Map(
     rows.map(({ id, recordedAt, recordedBy }) => [id, { recordedAt, by: names.get(recordedBy) ?? "" }]),

@@ -1,11 +1,14 @@
 import { clinicOf } from "#db/queries/clinic.ts";
+import { readingsOfTube } from "#db/queries/readings.ts";
 import { newestVersions } from "#db/queries/versions.ts";
 import type { Database } from "#db/sqlite.ts";
+import { standingOf } from "#server/output/standing-readings.ts";
 import { type PatientRecord, streamOf } from "#server/record/load-record.ts";
 import { clockText, dayAt, type Instant } from "#shared/day/instant.ts";
 import type { Refusal } from "#shared/errors/refusal.ts";
 import { type Command, decide, type Now } from "#shared/tube/decide.ts";
 import type { TubeEvent } from "#shared/tube/event.ts";
+import { fold } from "#shared/tube/fold.ts";
 import { withJoined } from "#shared/tube/join.ts";
 
 type Streams = Pick<PatientRecord, "own" | "events">;
@@ -36,5 +39,19 @@ export function decideEach(
     events = withJoined(own, (from) => streamOf(db, from));
     added.push(...decision.events);
   }
-  return { ok: true, own, events, added };
+  const takesBack = commands.some(({ amends }) => amends !== null);
+  const lost = takesBack ? readingsLost(db, record.events, events) : null;
+  return lost === null ? { ok: true, own, events, added } : { ok: false, refusals: [lost] };
+}
+
+/** What a tube drained must not drop out of sight with the entry that opened its record. */
+function readingsLost(
+  db: Database,
+  before: readonly TubeEvent[],
+  after: readonly TubeEvent[],
+): Refusal | null {
+  const stays = new Set(fold(after).tubes.map(({ id }) => id));
+  const gone = fold(before).tubes.filter(({ id }) => !stays.has(id));
+  const count = gone.reduce((sum, { id }) => sum + standingOf(readingsOfTube(db, id)).length, 0);
+  return count === 0 ? null : { code: "rests-on-readings", args: { count } };
 }

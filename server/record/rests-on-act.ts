@@ -1,4 +1,5 @@
 import { isRecordedInOtherActs } from "#db/queries/events.ts";
+import { hasReadings } from "#db/queries/readings.ts";
 import type { Database } from "#db/sqlite.ts";
 import { now } from "#server/clock.ts";
 import { clinicNow, decideEach } from "#server/record/decide-each.ts";
@@ -18,7 +19,7 @@ export type Resting = {
 export function restsOnAct(db: Database, actId: string): readonly Resting[] {
   const moment = clinicNow(db, now(db));
   return [...voidingsOfAct(db, actId)]
-    .filter(([patientId]) => isRecordedInOtherActs(db, { patientId, actId }))
+    .filter(([patientId]) => isRecordedInOtherActs(db, { patientId, actId }) || hasReadings(db, patientId))
     .flatMap(([patientId, commands]) => {
       const record = loadRecord(db, patientId);
       const { familyName, givenName } = record.patient;

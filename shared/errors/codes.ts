@@ -163,6 +163,7 @@ export const refusalCodes = [
   "joined-already",
   "others-joined",
   "rests-on-entry",
+  "rests-on-readings",
   "rests-on-join",
   "join-anew",
   // staff

@@ -190,6 +190,8 @@ const sentences = {
     "Another record was joined into that one. Join this one into it instead, from its own page.",
   "rests-on-entry": ({ entries }) =>
     `What was recorded later rests on this entry: ${entries}. Undo that first, the newest first.`,
+  "rests-on-readings": ({ count }) =>
+    `${count === 1 ? "1 emptying is" : `${count} emptyings are`} logged of the tube. Void ${count === 1 ? "it" : "them"} first, so that nothing that was measured drops out of sight.`,
   "rests-on-join": ({ entries }) =>
     `Recorded since the two were joined, of the other's tubes or of the whole patient: ${entries}. Undo that first, then the joining.`,
   "join-anew": () => "The two records are apart. Look at both again and join them anew.",

@@ -2,6 +2,7 @@ import { expect, it } from "vitest";
 import { tubes } from "#db/schema/projections.ts";
 import type { Database } from "#db/sqlite.ts";
 import { newId } from "#server/ids.ts";
+import { recordReading } from "#server/output/record-reading.ts";
 import { recordEvent } from "#server/record/record-event.ts";
 import { undoAct } from "#server/record/undo-act.ts";
 import { takingBack } from "#server/sheet/taking-back.ts";
@@ -72,4 +73,24 @@ it("counts every such record, and names the first ten", async () => {
 it("what brought in no list is none to take back", () => {
   using db = testDatabase();
   expect(() => takingBack(db, "no such act")).toThrow("nothing-to-undo");
+});
+
+it("does not let what was drained drop out of sight: a logged emptying keeps the list until it is voided", async () => {
+  using db = testDatabase();
+  const { actId } = await broughtIn(db, rows(2));
+  const [tube] = db.orm.select().from(tubes).orderBy(tubes.id).all();
+  if (tube === undefined) throw new Error("the list brought in no tube");
+  const about = { patientId: tube.patientId, tubeId: tube.id, lastSeen: 0 };
+  const logged = newId();
+  recordReading(
+    { db, staff },
+    { ...about, actId: logged, texts: { drained: "300", flushGiven: "none", to: "today 00:01" } },
+  );
+  const lost = [{ code: "rests-on-readings", args: { count: 1 } }];
+  expect(takingBack(db, actId).resting).toMatchObject({ count: 1, named: [{ refusals: lost }] });
+  expect(refusalsOf(() => undoAct({ db, staff }, { actId: newId(), undoes: actId }))).toEqual(lost);
+  undoAct({ db, staff }, { actId: newId(), undoes: logged });
+  expect(takingBack(db, actId).resting.count).toBe(0);
+  undoAct({ db, staff }, { actId: newId(), undoes: actId });
+  expect(takingBack(db, actId)).toMatchObject({ batch: { standing: 0 } });
 });
