@@ -1,10 +1,72 @@
 import type { FactRow } from "#app/facts/fact-list.tsx";
 import type { Protocol } from "#shared/protocol/protocol.ts";
+import type { Length } from "#shared/size/length.ts";
 import { printBoth } from "#shared/size/print-length.ts";
 
+type Sourced = { readonly source: string };
+
+const from = ({ source }: Sourced): string => ` (source ${source})`;
+
+const NO_ROW = "no row";
+
+function outsideRow(row: Protocol["passage"]["outsideTolerance"]): FactRow {
+  const told = (what: string, tolerance: Length | null): string =>
+    `${what} ${tolerance === null ? NO_ROW : printBoth(tolerance, "mm", "in")}`;
+  return {
+    word: "Tolerance of an outside",
+    says: `${told("of a wire", row.wire)}; ${told("of any other device", row.device)} about its stated size${from(row)}`,
+  };
+}
+
+/** What an exchange is planned by; each part that the version does not hold is told as no row. */
+function planningWords(planning: Protocol["planning"]): readonly FactRow[] {
+  const { upsize = null, wire = null, readyF = null, findInsides = null, reasons = null } = planning ?? {};
+  const row = <T extends Sourced>(word: string, part: T | null, says: (part: T) => string): FactRow => ({
+    word,
+    says: part === null ? NO_ROW : `${says(part)}${from(part)}`,
+  });
+  return [
+    row(
+      "Step when upsizing",
+      upsize,
+      ({ usualStepF, noteOverF }) => `usual ${usualStepF} F, a note over ${noteOverF} F`,
+    ),
+    row(
+      "Length of a wire",
+      wire,
+      ({ beyondTipCm, gripCm }) =>
+        `inside + ${beyondTipCm.from} to ${beyondTipCm.to} cm beyond the tip + longest device + ${gripCm} cm to hold`,
+    ),
+    row("Kept ready", readyF, ({ below, above }) => `the size ${below} F below and ${above} F above`),
+    row(
+      "Unknown insides",
+      findInsides,
+      ({ withinDays }) => `to be found out from ${withinDays} days before a planned exchange`,
+    ),
+    row(
+      "Reasons",
+      reasons,
+      ({ asks, offered }) => `asked where: ${asks.join(", ")}; on offer: ${offered.join("; ")}`,
+    ),
+    ...(planning?.release ?? []).map((each) =>
+      row(`Letting go of: ${each.retentions.join(", ")}`, each, ({ says, comesOut }) =>
+        comesOut === null ? says : `${says}; must come out: ${comesOut}`,
+      ),
+    ),
+    ...(planning?.notOverWire ?? []).map((each) =>
+      row(`Not over a wire: ${each.kinds.join(", ")}`, each, ({ says }) => says),
+    ),
+  ];
+}
+
 /** Every row that is no interval, in words, each with its source. */
-export function otherRows({ firstCall, escalation, passage, output }: Protocol): readonly FactRow[] {
-  const from = ({ source }: { readonly source: string }): string => ` (source ${source})`;
+export function otherRows({
+  firstCall,
+  escalation,
+  passage,
+  output,
+  planning,
+}: Protocol): readonly FactRow[] {
   return [
     {
       word: "First call",
@@ -22,6 +84,8 @@ export function otherRows({ firstCall, escalation, passage, output }: Protocol):
       word: "Tolerance of a bore",
       says: `${printBoth(passage.boreTolerance, "mm", "in")} where none is recorded${from(passage)}`,
     },
+    outsideRow(passage.outsideTolerance),
+    ...planningWords(planning),
     {
       word: "Low output",
       says: `net under ${output.lowNetMl} mL/24 h on ${output.lowDays} complete days running${from(output)}`,
