@@ -69,10 +69,12 @@ function readsAs(sort: CoaxialSort, { sort: text = "" }: Texts): boolean {
   return read.ok && read.value === sort;
 }
 
-function standRow(line: SheetLine, { shelf, ...reading }: ReadingShelf): ShelfStanding {
+type Named = Omit<ReadingShelf, "shelf"> & { readonly byName: ReadonlyMap<string, ShelfType> };
+
+function standRow(line: SheetLine, { byName, ...reading }: Named): ShelfStanding {
   const { row, cells } = line;
   const said = shelfRowTexts(line, reading);
-  const was = shelf.find(({ name }) => nameKey(name) === nameKey(said.texts.name ?? ""));
+  const was = byName.get(nameKey(said.texts.name ?? ""));
   const read = shelfForm.read(textsBeside(said, was), NOBODY);
   const reasons = [
     ...said.refusals.map(({ column, refusal }) => ({ label: column && columnLabel(column), refusal })),
@@ -87,10 +89,14 @@ function standRow(line: SheetLine, { shelf, ...reading }: ReadingShelf): ShelfSt
 }
 
 /** How every row of a sheet would stand; of two rows with one name the later is set aside. */
-export function standRows(lines: readonly SheetLine[], reading: ReadingShelf): readonly ShelfStanding[] {
+export function standRows(
+  lines: readonly SheetLine[],
+  { shelf, ...reading }: ReadingShelf,
+): readonly ShelfStanding[] {
+  const byName = new Map(shelf.map((type) => [nameKey(type.name), type]));
   const rows = new Map<string, number>();
   return lines.map((line) => {
-    const standing = standRow(line, reading);
+    const standing = standRow(line, { ...reading, byName });
     if (standing.stands === "set aside") return standing;
     const key = nameKey(standing.type.name);
     const first = rows.get(key);
