@@ -9,9 +9,13 @@ const from = ({ source }: Sourced): string => ` (source ${source})`;
 
 const NO_ROW = "no row";
 
+function toleranceWords(tolerance: Length | null): string {
+  if (tolerance === null) return NO_ROW;
+  return tolerance === 0 ? "none, as stated" : printBoth(tolerance, "mm", "in");
+}
+
 function outsideRow(row: Protocol["passage"]["outsideTolerance"]): FactRow {
-  const told = (what: string, tolerance: Length | null): string =>
-    `${what} ${tolerance === null ? NO_ROW : printBoth(tolerance, "mm", "in")}`;
+  const told = (what: string, tolerance: Length | null): string => `${what} ${toleranceWords(tolerance)}`;
   return {
     word: "Tolerance of an outside",
     says: `${told("of a wire", row.wire)}; ${told("of any other device", row.device)} about its stated size${from(row)}`,
