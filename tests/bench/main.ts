@@ -17,6 +17,7 @@ import { exchangesPageFigures } from "#tests/bench/exchanges-page.ts";
 import type { Figure } from "#tests/bench/figure.ts";
 import { figureTable } from "#tests/bench/figure-table.ts";
 import { fillClinic } from "#tests/bench/fill-clinic.ts";
+import { fitFigures } from "#tests/bench/fit.ts";
 import { pageScriptFigures } from "#tests/bench/page-scripts.ts";
 import { rebuildFigure } from "#tests/bench/rebuild.ts";
 import { recordFileFigures } from "#tests/bench/record-file.ts";
@@ -68,6 +69,7 @@ await measure("Scripts of the screens", () => pageScriptFigures(large.file, larg
 await measure("A durable reading", () => durableReadingFigure(large.file, large.db));
 await measure("The record as a file", () => recordFileFigures(small.file, SMALL));
 await measure("A clinic's own list", () => bringListFigures(folder, LIST_ROWS));
+await measure("What passes through what", fitFigures);
 await measure("Rebuild", () => rebuildFigure(large.db, large.events));
 
 for (const { db } of [small, large]) db.sqlite.close();
