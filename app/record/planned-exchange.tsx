@@ -48,7 +48,14 @@ export function PlannedExchange(props: EventFormProps): ReactNode {
         },
         beneath: (typed) => {
           const says = answer(typed);
-          return says !== null && <ExchangeAnswers answer={says} />;
+          return (
+            says !== null && (
+              <section>
+                <h2>What the recorded facts say</h2>
+                <ExchangeAnswers answer={says} />
+              </section>
+            )
+          );
         },
       }}
     />

@@ -4,6 +4,7 @@ import { clinicCalendarSchema } from "#shared/day/clinic-days-schema.ts";
 import { isDay } from "#shared/day/day.ts";
 import { zoneSchema } from "#shared/day/instant-schema.ts";
 import { daySchema } from "#shared/day/when-schema.ts";
+import { coaxialSorts } from "#shared/fit/coaxial.ts";
 import { eventForms, type FormKind } from "#shared/record/event-forms.ts";
 import { sizedThings } from "#shared/size/size-ranges.ts";
 
@@ -60,6 +61,16 @@ const givens = {
   "open-steps": z.strictObject(recordShape),
   /** `plan`: the form of a planned exchange: the wire, and the tube to come. */
   passage: z.strictObject({ ...ofTube, plan: texts }),
+  /** `things`, the innermost first: a sort, and the texts of its form on the page Sizes. */
+  chain: z.strictObject({
+    things: z.array(z.strictObject({ sort: z.enum(coaxialSorts), typed: texts })).min(2),
+  }),
+  /** `plan` as above; `shelf`: types as their form takes them. */
+  "planned-exchange": z.strictObject({
+    ...ofTube,
+    plan: texts,
+    shelf: z.array(texts).optional(),
+  }),
   "net-output": z.strictObject(ofTube),
 } as const;
 
@@ -85,6 +96,8 @@ export const caseSchemas = {
   "tube-state": caseOf("tube-state"),
   "open-steps": caseOf("open-steps"),
   passage: caseOf("passage"),
+  chain: caseOf("chain"),
+  "planned-exchange": caseOf("planned-exchange"),
   "net-output": caseOf("net-output"),
 } as const;
 

@@ -1,10 +1,12 @@
 import type { CaseRecord, WorkedCase } from "#shared/case/case-schema.ts";
+import { chainAnswer } from "#shared/case/chain-answer.ts";
 import { type Difference, differences } from "#shared/case/differences.ts";
 import type { Json } from "#shared/case/json.ts";
 import { lengthAnswer } from "#shared/case/length-answer.ts";
 import { type CaseBooks, type Looking, lookAt } from "#shared/case/looking.ts";
 import { outputAnswer } from "#shared/case/output-answer.ts";
 import { passageAnswer } from "#shared/case/passage-answer.ts";
+import { plannedAnswer } from "#shared/case/planned-answer.ts";
 import { stepsAnswer } from "#shared/case/steps-answer.ts";
 import { type Telling, told } from "#shared/case/telling.ts";
 import { tubeAnswer } from "#shared/case/tube-answer.ts";
@@ -49,6 +51,10 @@ function answerOf({ compute, given }: WorkedCase, books: CaseBooks): Telling<Jso
     }
     case "passage":
       return lookAtTube(given, books, (looking, tube) => passageAnswer(given, looking, tube));
+    case "chain":
+      return chainAnswer(given, books);
+    case "planned-exchange":
+      return lookAtTube(given, books, (looking, tube) => plannedAnswer(given, looking, tube));
     case "net-output":
       return lookAtTube(given, books, (looking, tube) => told(outputAnswer(looking, tube, given.zone)));
   }

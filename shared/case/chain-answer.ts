@@ -1,0 +1,42 @@
+import type { Given } from "#shared/case/case-schema.ts";
+import type { Json } from "#shared/case/json.ts";
+import type { CaseBooks } from "#shared/case/looking.ts";
+import { mistake, type Telling, told } from "#shared/case/telling.ts";
+import { chainOf } from "#shared/fit/chain.ts";
+import { passageRowsOf } from "#shared/fit/tube-in-place.ts";
+import { chainFields, readChain } from "#shared/record/shelf/read-chain.ts";
+import { pairLines } from "#shared/words/chain.ts";
+
+/** Things that lie one in another, as the page Sizes reads and answers them: each pair, and the first that decides. */
+export function chainAnswer({ things }: Given<"chain">, { protocol }: CaseBooks): Telling<Json> {
+  const fields = Object.keys(chainFields);
+  const odd = things.flatMap(({ typed }) => Object.keys(typed)).find((name) => !fields.includes(name));
+  if (odd !== undefined)
+    return mistake("case-form-lacks-field", {
+      place: 0,
+      form: "chain",
+      field: odd,
+      fields: fields.join(", "),
+    });
+  const read = readChain(things.map(({ sort, typed }) => ({ sort, texts: typed })));
+  if (!read.ok) {
+    const entry = read.refusals.findIndex((refusals) => refusals.length > 0);
+    return { kind: "refused", entry, refusals: read.refusals.flat() };
+  }
+  const chain = chainOf(read.things, passageRowsOf({ found: "no row" }, protocol.passage));
+  return told({
+    bySize: chain.bySize?.verdict ?? null,
+    byLength: chain.byLength?.verdict ?? null,
+    pairs: chain.pairs.map((pair) => {
+      const { bySize, byLength } = pairLines(pair);
+      return {
+        inner: pair.inner.sort,
+        outer: pair.outer.sort,
+        bySize: pair.bySize.verdict,
+        sizeLine: bySize,
+        byLength: pair.byLength.verdict,
+        lengthLine: byLength,
+      };
+    }),
+  });
+}
