@@ -65,6 +65,7 @@ test("an upsizing 8 F to 12 F in a ten-day-old tract with a wire that stops at t
     await open(page, `${tube}/record/facts-noted`);
     await type(page, { Size: "8.5 f" });
     await save(page, "Note facts of the tube");
+    await expect(page.getByText("Note facts of the tube: saved.")).toBeVisible();
     await page.goto(tube);
     await expect(page.getByText(/This plan was checked on other facts.*Changed since: size/)).toBeVisible();
   });
