@@ -1,27 +1,23 @@
 import type { Given } from "#shared/case/case-schema.ts";
 import type { Json } from "#shared/case/json.ts";
+import { lackingField } from "#shared/case/lacking-field.ts";
 import type { CaseBooks } from "#shared/case/looking.ts";
-import { mistake, type Telling, told } from "#shared/case/telling.ts";
+import { type Telling, told } from "#shared/case/telling.ts";
 import { chainOf } from "#shared/fit/chain.ts";
 import { passageRowsOf } from "#shared/fit/tube-in-place.ts";
 import { chainFields, readChain } from "#shared/record/shelf/read-chain.ts";
 import { pairLines } from "#shared/words/chain.ts";
 
-/** Things that lie one in another, as the page Sizes reads and answers them: each pair, and the first that decides. */
+/** Things that lie one in another, as the page Sizes reads and answers them: each pair, and the first that decides. A refusal names the place of its thing. */
 export function chainAnswer({ things }: Given<"chain">, { protocol }: CaseBooks): Telling<Json> {
-  const fields = Object.keys(chainFields);
-  const odd = things.flatMap(({ typed }) => Object.keys(typed)).find((name) => !fields.includes(name));
-  if (odd !== undefined)
-    return mistake("case-form-lacks-field", {
-      place: 0,
-      form: "chain",
-      field: odd,
-      fields: fields.join(", "),
-    });
+  for (const [index, { sort, typed }] of things.entries()) {
+    const lacking = lackingField(typed, { form: sort, place: index + 1, fields: chainFields });
+    if (lacking !== null) return lacking;
+  }
   const read = readChain(things.map(({ sort, typed }) => ({ sort, texts: typed })));
   if (!read.ok) {
-    const entry = read.refusals.findIndex((refusals) => refusals.length > 0);
-    return { kind: "refused", entry, refusals: read.refusals.flat() };
+    const at = read.refusals.findIndex((refusals) => refusals.length > 0);
+    return { kind: "refused", entry: at + 1, refusals: read.refusals[at] ?? [] };
   }
   const chain = chainOf(read.things, passageRowsOf({ found: "no row" }, protocol.passage));
   return told({

@@ -1,7 +1,8 @@
 import type { Given } from "#shared/case/case-schema.ts";
 import type { Json } from "#shared/case/json.ts";
+import { lackingField } from "#shared/case/lacking-field.ts";
 import type { Looking } from "#shared/case/looking.ts";
-import { mistake, type Telling, told } from "#shared/case/telling.ts";
+import { type Telling, told } from "#shared/case/telling.ts";
 import { type ExchangeAnswer, exchangeAnswer } from "#shared/fit/exchange-plan.ts";
 import { planBeside } from "#shared/fit/tube-in-place.ts";
 import { formBeside } from "#shared/record/form-beside.ts";
@@ -24,12 +25,16 @@ import { sizeLine, stateLine } from "#shared/words/passage.ts";
 
 type Asked = Omit<Given<"planned-exchange">, "entries">;
 
-/** Types as their form takes them, one after the other. */
+/** Types as their form takes them, one after the other. A refusal names the place of its type. */
 function readShelf(typed: Asked["shelf"]): Telling<readonly ShelfType[]> {
   const shelf: ShelfType[] = [];
   for (const [index, texts] of (typed ?? []).entries()) {
-    const read = shelfForm.read(texts, { shelf, changes: null });
-    if (!read.ok) return { kind: "refused", entry: index, refusals: read.refusals };
+    const context = { shelf, changes: null };
+    const place = index + 1;
+    const lacking = lackingField(texts, { form: "shelf", place, fields: shelfForm.fields(context) });
+    if (lacking !== null) return lacking;
+    const read = shelfForm.read(texts, context);
+    if (!read.ok) return { kind: "refused", entry: place, refusals: read.refusals };
     shelf.push({ ...read.entry, id: String(index) });
   }
   return told(shelf);
@@ -43,15 +48,9 @@ export function planTold(given: Asked, looking: Looking, tube: TubeState): Telli
   if (onShelf.kind !== "told") return onShelf;
   const shelf = onShelf.value;
   const context = formBeside({ at: now, zone: given.zone, tubes, tube, newTubeId: "", staff: [], shelf });
-  const fields = Object.keys(plannedExchangeForm.fields(context));
-  const field = Object.keys(given.plan).find((name) => !fields.includes(name));
-  if (field !== undefined)
-    return mistake("case-form-lacks-field", {
-      place: 0,
-      form: "exchange planned",
-      field,
-      fields: fields.join(", "),
-    });
+  const fields = plannedExchangeForm.fields(context);
+  const lacking = lackingField(given.plan, { form: "exchange planned", place: 0, fields });
+  if (lacking !== null) return lacking;
   const read = plannedExchangeForm.read(given.plan, context);
   if (!read.ok) return { kind: "refused", entry: null, refusals: read.refusals };
   const row = rowFor({ tube, conditions, age: ageOf(tube, books.bornOn), protocol });

@@ -78,3 +78,42 @@ describe("a worked case", () => {
     expect(says(run(entries))).toContain(sentence);
   });
 });
+
+describe("things and types that are typed in a case", () => {
+  const ran = (compute: string, given: object) => {
+    const one = { name: "one", note: "", compute, given, expect: { bySize: "passes" } };
+    const read = readCases(JSON.stringify([one]));
+    if (!read.ok) throw new Error(read.refusals.map(refusalSentence).join(" "));
+    const [result] = read.cases.map((worked) => runCase(worked, books));
+    if (result === undefined) throw new Error("no result");
+    return result;
+  };
+  const record = { zone: "Europe/London", start: "2026-08-14", today: "+77", entries: [placed()] };
+  const wire = { sort: "wire", name: "Thin", outside: ".018 in" };
+
+  it("take no field that their form does not have", () => {
+    const things = [
+      { sort: "wire", typed: { outside: ".035 in" } },
+      { sort: "tube", typed: { size: "8 f" } },
+    ];
+    expect(says(ran("chain", { things }))).toContain('Entry 2, the form "tube", has no field "size".');
+    const shelf = [wire, { ...wire, size: ".018 in" }];
+    expect(says(ran("planned-exchange", { ...record, plan: {}, shelf }))).toContain(
+      'Entry 2, the form "shelf", has no field "size".',
+    );
+    expect(says(ran("planned-exchange", { ...record, plan: { bore: "1 mm" } }))).toContain(
+      'The form "exchange planned", has no field "bore".',
+    );
+  });
+
+  it("are refused with their place in the list", () => {
+    expect(ran("planned-exchange", { ...record, plan: {}, shelf: [wire, wire] })).toMatchObject({
+      got: { refused: ["shelf-name-taken"], entry: 2 },
+    });
+    const things = [
+      { sort: "wire", typed: { outside: ".018 in" } },
+      { sort: "tube", typed: { outside: "8" } },
+    ];
+    expect(ran("chain", { things })).toMatchObject({ got: { refused: ["length-needs-unit"], entry: 2 } });
+  });
+});

@@ -1,5 +1,6 @@
 import type { CaseEntry, CaseRecord } from "#shared/case/case-schema.ts";
-import { mistake, momentOf, type Telling, told } from "#shared/case/telling.ts";
+import { lackingField } from "#shared/case/lacking-field.ts";
+import { momentOf, type Telling, told } from "#shared/case/telling.ts";
 import { whichTube } from "#shared/case/which-tube.ts";
 import { clockText } from "#shared/day/instant.ts";
 import type { Reading } from "#shared/output/reading.ts";
@@ -47,15 +48,6 @@ function contextOf(record: CaseRecord, entry: CaseEntry, events: readonly TubeEv
   return told(formBeside({ at: at.value, zone, tubes, tube: tube.value, newTubeId, staff: [], shelf: [] }));
 }
 
-/** Typed into a field that the form does not have: nothing would come of it, and the case would check something else. */
-function unknownField({ entry, place, context }: Typed): Telling<never> | null {
-  const form = entry.form === "reading" ? readingForm : eventForms[entry.form];
-  const fields = Object.keys(form.fields(context));
-  const field = Object.keys(entry.typed).find((name) => !fields.includes(name));
-  if (field === undefined) return null;
-  return mistake("case-form-lacks-field", { place, form: entry.form, field, fields: fields.join(", ") });
-}
-
 function tellReading(history: History, { entry, place, context }: Typed): Telling<History> {
   const read = readReading(entry.typed, context);
   if (!read.ok) return { kind: "refused", entry: place, refusals: read.refusals };
@@ -86,7 +78,9 @@ function tellEvent(
 
 function tellEntry(history: History, typed: Typed, pins: Pins): Telling<History> {
   const { form } = typed.entry;
-  const lacking = unknownField(typed);
+  const { fields } = form === "reading" ? readingForm : eventForms[form];
+  const into = { form, place: typed.place, fields: fields(typed.context) };
+  const lacking = lackingField(typed.entry.typed, into);
   if (lacking !== null) return lacking;
   return form === "reading" ? tellReading(history, typed) : tellEvent(history, typed, { form, pins });
 }
