@@ -1,7 +1,7 @@
 "use client";
 
 import { useRouter } from "next/navigation";
-import { type ReactNode, useState } from "react";
+import { type ReactNode, useEffect, useState } from "react";
 import { api } from "#app/_trpc/client.ts";
 import { ShelfDone } from "#app/shelf/shelf-done.tsx";
 import { newActId } from "#app/ui/recording/act-id.ts";
@@ -21,8 +21,11 @@ export function Shelve({ typeId, lastUpdatedAt, inUse }: ShelveProps): ReactNode
   const router = useRouter();
   const [actId] = useState(newActId);
   const [begun] = useState(inUse);
-  const [phase, setPhase] = useState<"offered" | "sending" | "done">("offered");
+  const [phase, setPhase] = useState<"opening" | "offered" | "sending" | "done">("opening");
   const [problem, setProblem] = useState<string | null>(null);
+
+  // Until the script listens, a press would be lost.
+  useEffect(() => setPhase("offered"), []);
 
   const press = async (): Promise<void> => {
     setPhase("sending");
@@ -40,7 +43,11 @@ export function Shelve({ typeId, lastUpdatedAt, inUse }: ShelveProps): ReactNode
     return <ShelfDone said={begun ? "It is off the shelf." : "It is on the shelf again."} actId={actId} />;
   return (
     <div className={styles.acts}>
-      <button type="button" disabled={phase === "sending"} onClick={() => void press()}>
+      <button
+        type="button"
+        disabled={phase === "opening" || phase === "sending"}
+        onClick={() => void press()}
+      >
         {begun ? "Take it off the shelf" : "Put it back on the shelf"}
       </button>
       <span>
