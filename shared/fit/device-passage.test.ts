@@ -2,18 +2,10 @@ import { describe, expect, it } from "vitest";
 import type { TubeInside } from "#shared/fit/inside.ts";
 import { passageBySize } from "#shared/fit/pass-by-size.ts";
 import type { Goes, PassageRows } from "#shared/fit/passage.ts";
-import { passageRowsOf } from "#shared/fit/tube-in-place.ts";
-import { exampleProtocol } from "#shared/protocol/example.ts";
-import { lengthOf } from "#shared/size/exact-length.ts";
 import type { Length } from "#shared/size/length.ts";
 import { confirmed, type Fact, unknownFact } from "#shared/tube/certainty.ts";
+import { F, mm, exampleRows as rows } from "#tests/factories/coaxial.ts";
 import { blank, estimated, inch } from "#tests/factories/tube-inside.ts";
-
-/** The example's rows: clearance 0.001 in (0.0254 mm), a bore +-0.05 mm, an outside +-0.33 mm about the size as stated. */
-const rows: PassageRows = passageRowsOf({ found: "no row" }, exampleProtocol.passage);
-
-const mm = (figure: number): Length => lengthOf(figure, "mm");
-const F = (figure: number): Length => lengthOf(figure, "F");
 
 const device = (outside: Fact<Length>, tolerance: Length | null = null): Goes => ({
   as: "device",

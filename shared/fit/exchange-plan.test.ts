@@ -249,17 +249,19 @@ describe("done when: 8 F to 12 F in a 10-day-old tract, the wire passes the shaf
   const wires = [0.038, 0.035, 0.018].map((size) =>
     shelfType({ name: `Wire ${size}`, outside: confirmed(inch(size)) }),
   );
-  const found = answer({
-    plan: {
-      on: day("2026-08-24"),
-      wire: coaxial("wire", { outside: inch(0.038), length: cm(145) }),
-      toCome: tubeOf(12),
-    },
-    tube: { inside },
-    shelf: [...wires, shelfType({ name: "Dilator 10 F", sort: "dilator", outside: confirmed(F(10)) })],
-  });
+  const upsizing = () =>
+    answer({
+      plan: {
+        on: day("2026-08-24"),
+        wire: coaxial("wire", { outside: inch(0.038), length: cm(145) }),
+        toCome: tubeOf(12),
+      },
+      tube: { inside },
+      shelf: [...wires, shelfType({ name: "Dilator 10 F", sort: "dilator", outside: confirmed(F(10)) })],
+    });
 
   it("says where, by how much and in which unit; step, dilators, tract; which of ours do pass", () => {
+    const found = upsizing();
     expect(sizeLine(found.throughOld.pair.bySize)).toBe(
       "Does not pass: at the end hole the wire is 0.003 in (0.076 mm) too thick.",
     );

@@ -13,7 +13,7 @@ import { exampleProtocol } from "#shared/protocol/example.ts";
 import { rowFor } from "#shared/step/dated-steps.ts";
 import { openSteps } from "#shared/step/open-steps.ts";
 import { confirmed, unknownFact } from "#shared/tube/certainty.ts";
-import { checkedOnSchema } from "#shared/tube/exchange-planned.ts";
+import { type CheckedOn, checkedOnSchema } from "#shared/tube/exchange-planned.ts";
 import { fold } from "#shared/tube/fold.ts";
 import { cm, coaxial, exampleRows, F, mm } from "#tests/factories/coaxial.ts";
 import { exchangePlan, planRows, planTube } from "#tests/factories/planned-exchange.ts";
@@ -107,11 +107,7 @@ describe("a tube as a plan is held against it", () => {
 describe("rows for a measured bore", () => {
   it("are the clinic's; none is made for a child", () => {
     const { passage } = exampleProtocol;
-    expect(passageRowsOf({ found: "no row" }, passage)).toEqual({
-      clearance: inch(0.001),
-      boreTolerance: mm(0.05),
-      outsideTolerance: { wire: 0, device: mm(0.33) },
-    });
+    expect(passageRowsOf({ found: "no row" }, passage)).toEqual(exampleRows);
     expect(passageRowsOf({ found: "no example for a child" }, passage)).toEqual(noRows);
   });
 
@@ -126,24 +122,25 @@ describe("rows for a measured bore", () => {
 });
 
 describe("what a plan was checked on", () => {
-  const then = checkedOn(planTube({ inside: bores(bore("shaft", 0.075)), concerns: ["crusted"] }));
+  const then: CheckedOn = {
+    size: confirmed(F(8)),
+    takes: unknownFact,
+    bores: [bore("shaft", 0.075)],
+    endHole: unknownFact,
+    concerns: ["crusted"],
+    fullLength: confirmed(cm(25)),
+    externalLength: confirmed(cm(5)),
+    retention: confirmed("locking loop"),
+  };
 
   it("is every fact of the tube in place that an answer rests on, as it is kept", () => {
-    expect(then).toEqual({
-      size: confirmed(F(8)),
-      takes: unknownFact,
-      bores: [bore("shaft", 0.075)],
-      endHole: unknownFact,
-      concerns: ["crusted"],
-      fullLength: confirmed(cm(25)),
-      externalLength: confirmed(cm(5)),
-      retention: confirmed("locking loop"),
-    });
+    const inside = bores(bore("shaft", 0.075));
+    expect(checkedOn(planTube({ inside, concerns: ["crusted"] }))).toEqual(then);
     expect(checkedOnSchema.parse(then)).toEqual(then);
     expect(changedSince(then, { ...then })).toEqual([]);
   });
 
-  it.each<[Partial<typeof then>, string]>([
+  it.each<[Partial<CheckedOn>, string]>([
     [{ size: confirmed(F(10)) }, "size"],
     [{ size: reported(F(8)) }, "size"],
     [{ takes: confirmed(inch(0.038)) }, "takes"],

@@ -39,6 +39,7 @@ describe("the step in French", () => {
 
   it("says when a size was not seen here", () => {
     expect(upsizeStep(reported(F(8)), confirmed(F(10)), row)).toMatchObject({ sure: false });
+    expect(upsizeStep(confirmed(F(8)), reported(F(10)), row)).toMatchObject({ sure: false });
   });
 
   it.each<[Fact<Length>, Fact<Length>, typeof row, readonly string[]]>([
@@ -66,6 +67,14 @@ describe("dilators between the sizes and one above", () => {
       between: ["dilator 9", "dilator 10", "dilator 12"],
       above: "dilator 14",
     });
+  });
+
+  it("one of unknown size stands in nobody's way", () => {
+    const [first, ...rest] = shelf;
+    const some = [first, { name: "no size", outside: unknownFact }, ...rest].flatMap((each) => each ?? []);
+    expect(dilatorsBetween(some, { from: F(8), to: F(12) })).toEqual(
+      dilatorsBetween(shelf, { from: F(8), to: F(12) }),
+    );
   });
 
   it("has none above the thickest, and leaves out one of unknown size", () => {

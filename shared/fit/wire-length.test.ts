@@ -75,6 +75,15 @@ describe("a wire that keeps access while the longest device goes over it", () =>
     });
   });
 
+  it("a tube that is all outside has nothing inside: 0 + 40 + 5", () => {
+    const asked = { externalLength: confirmed(cm(25)) };
+    expect(wireLength(question(45, asked))).toMatchObject({
+      verdict: "long enough",
+      by: 0,
+      sum: { inside: 0 },
+    });
+  });
+
   it("is doubt at best and at worst with a length that nobody here has measured", () => {
     for (const wire of [30, 300])
       expect(wireLength(question(wire, { externalLength: reported(cm(5)) }))).toMatchObject({

@@ -2,7 +2,7 @@ import { lessSure } from "#shared/fit/reach.ts";
 import type { PlanningRows } from "#shared/protocol/planning-rows.ts";
 import { lengthOf } from "#shared/size/exact-length.ts";
 import type { Length } from "#shared/size/length.ts";
-import type { Certainty, Fact } from "#shared/tube/certainty.ts";
+import { type Certainty, type Fact, known } from "#shared/tube/certainty.ts";
 
 /** What is asked: the wire, the tube in place, and everything that is passed over the wire. */
 export type WireLengthQuestion = {
@@ -70,9 +70,6 @@ function missingOf({
 const plus = (...lengths: readonly Length[]): Length =>
   lengths.reduce<number>((sum, length) => sum + length, 0) as Length;
 
-type Known = Extract<Fact<Length>, { value: Length }>;
-const isKnown = (fact: Fact<Length>): fact is Known => fact.certainty !== "unknown";
-
 function sumOf(inside: Length, device: Length, row: NonNullable<PlanningRows["wire"]>): WireLengthSum {
   const beyondTip = {
     from: lengthOf(row.beyondTipCm.from, "cm"),
@@ -95,14 +92,14 @@ function sumOf(inside: Length, device: Length, row: NonNullable<PlanningRows["wi
 export function wireLength(question: WireLengthQuestion): WireLength {
   const { wire, fullLength, externalLength, devices, row } = question;
   const missing = missingOf(question);
-  const all = [wire, fullLength, externalLength, ...devices];
-  if (missing.length > 0 || row === null || !all.every(isKnown)) return { verdict: "cannot tell", missing };
-  const [of, full, external, ...over] = all.map(({ value }) => value);
-  if (of === undefined || full === undefined || external === undefined)
+  const [of, full, external] = [wire, fullLength, externalLength].map(known);
+  const over = devices.flatMap((device) => known(device) ?? []);
+  if (missing.length > 0 || of === undefined || full === undefined || external === undefined || row === null)
     return { verdict: "cannot tell", missing };
   if (external > full) return { verdict: "external longer than full", external, full };
   const sum = sumOf((full - external) as Length, Math.max(...over) as Length, row);
-  const certainty = all.reduce<Certainty>((worst, fact) => lessSure(worst, fact.certainty), "confirmed");
+  const all = [fullLength, externalLength, ...devices];
+  const certainty = all.reduce((worst, fact) => lessSure(worst, fact.certainty), wire.certainty);
   const { from, to } = sum.needed;
   if (certainty !== "unknown" && (certainty !== "confirmed" || (of >= from && of < to)))
     return { verdict: "doubt", wire: of, sum, certainty };

@@ -13,9 +13,9 @@ const TYPES = 2000;
 const PLANS = 1000;
 const TURNS = 60;
 
-/** Wires from 0.010 in upwards, each of a size of its own. */
+/** Wires from 0.010 to 0.050 in, each of a size of its own: what passes, what is in doubt and what does not. */
 const wires: readonly Coaxial[] = Array.from({ length: TYPES }, (_, index) =>
-  coaxial("wire", { name: `wire ${index}`, outside: (inch(0.01) + index) as Length }),
+  coaxial("wire", { name: `wire ${index}`, outside: (inch(0.01) + 762 * index) as Length }),
 );
 
 const insides = [

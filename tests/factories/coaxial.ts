@@ -1,6 +1,5 @@
 import type { Coaxial, CoaxialSort } from "#shared/fit/coaxial.ts";
-import { passageRowsOf } from "#shared/fit/tube-in-place.ts";
-import { exampleProtocol } from "#shared/protocol/example.ts";
+import type { PassageRows } from "#shared/fit/passage.ts";
 import { lengthOf } from "#shared/size/exact-length.ts";
 import type { Length } from "#shared/size/length.ts";
 import { confirmed, type Fact, unknownFact } from "#shared/tube/certainty.ts";
@@ -29,5 +28,12 @@ export const coaxial = (sort: CoaxialSort, { outside, length, ...said }: Said = 
   length: asFact(length),
 });
 
-/** The example's rows: clearance 0.001 in (0.0254 mm), a bore +-0.05 mm, a wire as it is, a device +-0.33 mm about the size as stated. */
-export const exampleRows = passageRowsOf({ found: "no row" }, exampleProtocol.passage);
+/**
+ * The example's rows, written out: clearance 0.001 in (0.0254 mm), a bore +-0.05 mm, a wire as it is, a device +-0.33 mm about the size as
+ * stated. shared/fit/tube-in-place.test.ts holds that they are the example's.
+ */
+export const exampleRows: PassageRows = {
+  clearance: mm(0.0254),
+  boreTolerance: mm(0.05),
+  outsideTolerance: { wire: mm(0), device: mm(0.33) },
+};
