@@ -15,7 +15,7 @@ import { openSteps } from "#shared/step/open-steps.ts";
 import { confirmed, unknownFact } from "#shared/tube/certainty.ts";
 import { type CheckedOn, checkedOnSchema } from "#shared/tube/exchange-planned.ts";
 import { fold } from "#shared/tube/fold.ts";
-import { cm, coaxial, exampleRows, F, mm } from "#tests/factories/coaxial.ts";
+import { cm, coaxial, exampleRows, F } from "#tests/factories/coaxial.ts";
 import { exchangePlan, planRows, planTube } from "#tests/factories/planned-exchange.ts";
 import { blank, bore, bores, inch, noRows, reported, takes } from "#tests/factories/tube-inside.ts";
 import { books, checked, conditionsNoted, type Entry, history, placed } from "#tests/support/factories.ts";
