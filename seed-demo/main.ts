@@ -4,12 +4,15 @@ import { openClinic } from "#server/clinic/open-clinic.ts";
 import { machineNow, today } from "#server/clock.ts";
 import { hashPassword } from "#server/sign-in/password.ts";
 import { addAccount } from "#server/staff/add-account.ts";
+import { dayAt, type Zone } from "#shared/day/instant.ts";
 import { inventedClinic } from "./invented-clinic.ts";
+import { inventedClosures } from "./invented-closures.ts";
 import { people } from "./people.ts";
 import { stockShelf } from "./stock-shelf.ts";
 import { tellStories } from "./tell.ts";
 
-const clinic = { name: "Quillmere Tube Clinic", zone: "Europe/London", phone: "555 0100", isDemo: true };
+const zone = "Europe/London" as Zone;
+const clinic = { name: "Quillmere Tube Clinic", phone: "555 0100", isDemo: true };
 
 /** Any number would do: it draws the ordinary lives. */
 const SEED = 20;
@@ -24,8 +27,9 @@ async function fill(file: string): Promise<void> {
     })),
   );
   const at = machineNow();
+  const closures = inventedClosures(dayAt(at, zone));
   inTransaction(db, (tx) => {
-    openClinic(tx, clinic, at);
+    openClinic(tx, { ...clinic, zone, closures }, at);
     for (const account of accounts) addAccount(tx, account, at);
   });
   const startDay = today(db);

@@ -27,6 +27,7 @@ import { joinedFrom } from "#seed-demo/stories/23-joined-from.ts";
 import { joinedHere } from "#seed-demo/stories/23-joined-here.ts";
 import { onePatientTwoNumbers } from "#seed-demo/stories/23-one-patient-two-numbers.ts";
 import { sidesSwapped } from "#seed-demo/stories/23-sides-swapped.ts";
+import { latestInAClosure } from "#seed-demo/stories/24-latest-in-a-closure.ts";
 import { rebookedThreeTimes } from "#seed-demo/stories/25-rebooked-three-times.ts";
 import { inpatientAtCallTime } from "#seed-demo/stories/26-inpatient-at-call-time.ts";
 import { firstBag } from "#seed-demo/stories/27-first-bag.ts";
@@ -93,6 +94,7 @@ const onAnyDay: readonly Story[] = [
   joinedHere,
   onePatientTwoNumbers,
   sidesSwapped,
+  latestInAClosure,
   rebookedThreeTimes,
   inpatientAtCallTime,
   firstBag,

@@ -1,21 +1,25 @@
 import { addClinic, type Clinic } from "#db/queries/clinic.ts";
 import { addCalendarVersion, addProtocolVersion } from "#db/queries/versions.ts";
 import type { Tx } from "#db/transaction.ts";
-import type { ClinicCalendar } from "#shared/day/clinic-days.ts";
+import type { ClinicCalendar, Closure } from "#shared/day/clinic-days.ts";
 import { type Instant, isZone } from "#shared/day/instant.ts";
 import { DomainError } from "#shared/errors/refusal.ts";
 import { exampleProtocol } from "#shared/protocol/example.ts";
 
-export type Opening = Pick<Clinic, "name" | "phone" | "isDemo"> & { readonly zone: string };
+export type Opening = Pick<Clinic, "name" | "phone" | "isDemo"> & {
+  readonly zone: string;
+  /** Days on which it is known to be shut; none, where left out. */
+  readonly closures?: readonly Closure[];
+};
 
 /** Until a clinic says otherwise. */
 export const openingCalendar: ClinicCalendar = { version: 1, openWeekdays: [1, 2, 3, 4, 5], closures: [] };
 
 /**
  * Makes the one clinic of a new database, with version 1 of its protocol, the EXAMPLE that nobody has approved, and of its
- * calendar, Monday to Friday without closures. Throws `zone-unknown`, `text-missing`.
+ * calendar, Monday to Friday. Throws `zone-unknown`, `text-missing`.
  */
-export function openClinic(tx: Tx, { name, zone, phone, isDemo }: Opening, at: Instant): void {
+export function openClinic(tx: Tx, { name, zone, phone, isDemo, closures = [] }: Opening, at: Instant): void {
   if (name.trim() === "") {
     throw new DomainError({
       code: "text-missing",
@@ -35,5 +39,5 @@ export function openClinic(tx: Tx, { name, zone, phone, isDemo }: Opening, at: I
     createdAt: at,
   });
   const { version: first, ...content } = openingCalendar;
-  addCalendarVersion(tx, { version: first, content, createdAt: at });
+  addCalendarVersion(tx, { version: first, content: { ...content, closures }, createdAt: at });
 }

@@ -4,6 +4,7 @@ import { addStaffRow, type StaffRow } from "#db/queries/staff.ts";
 import { connect, type Database } from "#db/sqlite.ts";
 import { inTransaction } from "#db/transaction.ts";
 import { openClinic } from "#server/clinic/open-clinic.ts";
+import type { Closure } from "#shared/day/clinic-days.ts";
 import { instant } from "#shared/day/instant.ts";
 import { eventKinds } from "#shared/tube/event-kinds.ts";
 
@@ -32,7 +33,7 @@ export const people = {
   lead: { ...person, id: "staff-lead", userName: "lorne", fullName: "Lorne Leadbeater", role: "lead" },
 } as const satisfies Record<string, StaffRow>;
 
-type Sort = { readonly isDemo: boolean };
+type Sort = { readonly isDemo: boolean; readonly closures?: readonly Closure[] };
 
 let empty: Buffer | undefined;
 const images = new Map<boolean, Buffer>();
@@ -48,16 +49,17 @@ function migratedImage(): Buffer {
   return empty;
 }
 
-function clinicImage({ isDemo }: Sort): Buffer {
-  const made = images.get(isDemo);
+function clinicImage({ isDemo, closures }: Sort): Buffer {
+  const made = closures === undefined ? images.get(isDemo) : undefined;
   if (made !== undefined) return made;
   const db = connect(migratedImage());
   inTransaction(db, (tx) => {
-    openClinic(tx, { name: "Quillmere Tube Clinic", zone: "Europe/London", phone: "", isDemo }, SEEDED_AT);
+    const clinic = { name: "Quillmere Tube Clinic", zone: "Europe/London", phone: "", isDemo, closures };
+    openClinic(tx, clinic, SEEDED_AT);
     for (const person of Object.values(people)) addStaffRow(tx, person);
   });
   const image = db.sqlite.serialize();
-  images.set(isDemo, image);
+  if (closures === undefined) images.set(isDemo, image);
   db.sqlite.close();
   return image;
 }
@@ -68,7 +70,7 @@ const closing = (db: Database): Database & Disposable => ({
 });
 
 /**
- * A clinic with four people, the example protocol and a calendar of open weekdays, both in version 1.
+ * A clinic with four people, the example protocol and a calendar of open weekdays and closures, both in version 1.
  * `using db = testDatabase()` closes it with the test. Only a demo's clock can be moved.
  */
 export const testDatabase = (sort: Sort = { isDemo: false }): Database & Disposable =>

@@ -1,12 +1,13 @@
 import { afterAll, beforeAll, describe, expect, it, vi } from "vitest";
 import { patientsWithEvents } from "#db/queries/events.ts";
 import { inventedClinic } from "#seed-demo/invented-clinic.ts";
+import { inventedClosures, SHUT_FROM } from "#seed-demo/invented-closures.ts";
 import { tellStories } from "#seed-demo/tell.ts";
 import { today } from "#server/clock.ts";
 import { todayList } from "#server/lists/today-list.ts";
 import { booksOf } from "#server/record/books.ts";
 import { loadRecord } from "#server/record/load-record.ts";
-import { day } from "#shared/day/day.ts";
+import { addDays, day } from "#shared/day/day.ts";
 import { type DayPart, dayParts } from "#shared/step/day-part.ts";
 import { openSteps } from "#shared/step/open-steps.ts";
 import { eventKinds } from "#shared/tube/event-kinds.ts";
@@ -31,7 +32,7 @@ const median = (counts: readonly number[]): number =>
 /** Told whole: an act that the app refuses would throw. */
 function toldOn(startDay: string) {
   vi.useFakeTimers({ toFake: ["Date"], now: new Date(`${startDay}T09:30:00Z`) });
-  const db = testDatabase({ isDemo: true });
+  const db = testDatabase({ isDemo: true, closures: inventedClosures(day(startDay)) });
   tellStories({ db, startDay: day(startDay) }, inventedClinic({ startDay: day(startDay), seed: 20 }));
   const patients = patientsWithEvents(db).map((patientId) => {
     const { events } = loadRecord(db, patientId);
@@ -58,6 +59,18 @@ describe.each(days)("the invented clinic begun on %s", (_name, startDay) => {
 
   const tubes = () => told.patients.flatMap(({ state }) => state.tubes);
   const open = () => tubes().filter(({ status }) => status !== "ended");
+
+  it("hard case 24: a latest date in the two weeks of closure is pulled forward, and said so", () => {
+    const moved = told.patients
+      .flatMap(({ steps }) => steps)
+      .flatMap(({ latest, why }) =>
+        why.some(({ code, args }) => code === "moved" && args.end === "latest" && args.because === "closure")
+          ? [latest]
+          : [],
+      );
+    expect(moved.length).toBeGreaterThan(0);
+    for (const latest of moved) expect(latest! < addDays(day(startDay), SHUT_FROM)).toBe(true);
+  });
 
   it("sets the clock right again", () => {
     expect(today(told.db)).toBe(startDay);
