@@ -9,13 +9,12 @@ import { filledField } from "#shared/record/field/text-field.ts";
 import { wordsField } from "#shared/record/field/words-field.ts";
 import type { FieldSpecs, Texts } from "#shared/record/field-spec.ts";
 import { type FormContext, form } from "#shared/record/form.ts";
+import { insideWider } from "#shared/record/inside-wider.ts";
 import { type BySort, outsideField, wholeLengthField } from "#shared/record/shelf/by-sort-field.ts";
 import { sourced } from "#shared/record/sourced.ts";
 import { nameKey } from "#shared/shelf/name-key.ts";
-import { printOutside } from "#shared/shelf/outside.ts";
 import type { NewShelfType } from "#shared/shelf/shelf-type.ts";
 import type { Length } from "#shared/size/length.ts";
-import { printLength } from "#shared/size/print-length.ts";
 import { type Fact, known, unknownFact } from "#shared/tube/certainty.ts";
 import type { TubeKind } from "#shared/tube/kind/kinds.ts";
 import { type Retention, retentions } from "#shared/tube/vocabulary.ts";
@@ -130,27 +129,11 @@ function sortRefusals({ sort, kinds, ...typed }: Typed): readonly Refusal[] {
   ];
 }
 
-/** Where a wall stands round the inside. A hub, a valve or a stopcock is wider than what it sits on. */
-const walled: readonly Bore["place"][] = ["shaft", "end hole"];
-
-/** An inside that is wider than its outside: one of the two is wrong. */
-function insideRefusals({ sort, outside, takes, takesDevice, bores = [] }: Typed): readonly Refusal[] {
+/** A wire is solid; of everything else no inside is wider than the outside. */
+function insideRefusals({ sort, outside, takes, takesDevice, bores }: Typed): readonly Refusal[] {
   const read = outside(sort);
-  const around = read.ok ? known(read.value) : undefined;
-  if (around === undefined || isSolid({ sort })) return [];
-  const insides = [
-    { field: "takes", place: "takes a wire of", fact: takes, unit: "in" as const },
-    { field: "takesDevice", place: "takes a device of", fact: takesDevice, unit: "F" as const },
-    ...bores
-      .filter(({ place }) => walled.includes(place))
-      .map(({ place, inside }) => ({ field: "bores", place, fact: inside, unit: "mm" as const })),
-  ];
-  return insides.flatMap(({ field, place, fact = unknownFact, unit }) => {
-    const inside = known(fact);
-    if (inside === undefined || inside <= around) return [];
-    const args = { place, inside: printLength(inside, unit), outside: printOutside(around, sort) };
-    return [{ code: "inside-wider-than-outside", field, args }];
-  });
+  if (!read.ok || isSolid({ sort })) return [];
+  return insideWider({ sort, outside: read.value, takes, takesDevice, bores });
 }
 
 function sizeOf(of: BySort, sort: CoaxialSort): Fact<Length> {

@@ -7,6 +7,7 @@ import { whenField } from "#shared/record/field/when-field.ts";
 import { type EntryOf, type FormContext, form, type TubeInForm } from "#shared/record/form.ts";
 import { sourced } from "#shared/record/sourced.ts";
 import { factFields, factsOf, SIZE_HINT } from "#shared/record/tube/fact-fields.ts";
+import { insideRefusals } from "#shared/record/tube/from-shelf.ts";
 import { type Fact, known } from "#shared/tube/certainty.ts";
 import { kindOf } from "#shared/tube/kind/kinds.ts";
 import { modes, type Side } from "#shared/tube/vocabulary.ts";
@@ -39,7 +40,7 @@ export const factsForm = form({
     if (swapped !== null) return [swapped];
     const said = Object.keys(factsOf(typed, { toldByOthers: false, blank: "says nothing" })).length > 0;
     return said || side !== undefined || mode !== undefined || note !== null
-      ? []
+      ? insideRefusals(typed)
       : [{ code: "nothing-said", field: "size" }];
   },
   entry: ({ side, mode, note, toldBy, when, ...typed }): EntryOf<"facts noted"> => ({

@@ -5,6 +5,7 @@ import { lengthField, optionalLengthField } from "#shared/record/field/length-fi
 import { shelfField } from "#shared/record/field/shelf-field.ts";
 import type { FieldSpec } from "#shared/record/field-spec.ts";
 import type { FormContext } from "#shared/record/form.ts";
+import { insideWider } from "#shared/record/inside-wider.ts";
 import type { ShelfType } from "#shared/shelf/shelf-type.ts";
 import type { Length } from "#shared/size/length.ts";
 import type { Fact } from "#shared/tube/certainty.ts";
@@ -65,3 +66,9 @@ export const sizeRefusals = (typed: Sayable): readonly Refusal[] =>
   filledFromShelf(typed).size === undefined
     ? [{ code: "text-missing", field: "size", args: { what: "a size with its unit, or ? if it is unknown" } }]
     : [];
+
+/** Of size, label and insides, as typed and as the chosen type says: no inside is wider than the outside. */
+export function insideRefusals(typed: Sayable): readonly Refusal[] {
+  const { size, takes, bores } = filledFromShelf(typed);
+  return insideWider({ sort: "tube", outside: size, takes, bores });
+}

@@ -5,7 +5,7 @@ import { lineField, noteField } from "#shared/record/field/text-field.ts";
 import type { FormContext } from "#shared/record/form.ts";
 import { sourced } from "#shared/record/sourced.ts";
 import { factFields, factsOf, type TypedFacts } from "#shared/record/tube/fact-fields.ts";
-import { sizeRefusals } from "#shared/record/tube/from-shelf.ts";
+import { insideRefusals, sizeRefusals } from "#shared/record/tube/from-shelf.ts";
 import { type Fact, unknownFact } from "#shared/tube/certainty.ts";
 import { kindOf } from "#shared/tube/kind/kinds.ts";
 import type { Opening, OperatorPlan } from "#shared/tube/payloads.ts";
@@ -80,6 +80,7 @@ function settingRefusals(typed: Setting): readonly Refusal[] {
 /** What a record that opens must say beside what its fields read. */
 export const openingRefusals = (typed: Setting & Sided & TypedFacts): readonly Refusal[] => [
   ...sizeRefusals(typed),
+  ...insideRefusals(typed),
   ...sideRefusals(typed),
   ...settingRefusals(typed),
 ];

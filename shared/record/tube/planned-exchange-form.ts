@@ -12,9 +12,13 @@ import { shelfOrSizeField } from "#shared/record/field/shelf-or-size-field.ts";
 import { lineField } from "#shared/record/field/text-field.ts";
 import type { FieldSpec } from "#shared/record/field-spec.ts";
 import { type EntryOf, type FormContext, form } from "#shared/record/form.ts";
+import { insideWider } from "#shared/record/inside-wider.ts";
 import { notBeforeTube } from "#shared/record/not-before-tube.ts";
 import { reasonInWords } from "#shared/record/tube/plan-reason.ts";
 import { thingsOf } from "#shared/record/tube/plan-things.ts";
+import type { Length } from "#shared/size/length.ts";
+import { printLength } from "#shared/size/print-length.ts";
+import { type Fact, known } from "#shared/tube/certainty.ts";
 import { kindOf } from "#shared/tube/kind/kinds.ts";
 
 const plannedDayField = ({ today }: FormContext): FieldSpec<Day | null> => ({
@@ -72,6 +76,15 @@ const toComeFields = (context: FormContext) => ({
 const offeredHint = (offered: readonly string[]): string =>
   offered.map((reason, index) => `${index + 1} ${reason}`).join("; ");
 
+/** A wire that is longer than any on the shelf may be another clinic's, or a slip: asked, not refused. */
+function longerThanOurs(length: Fact<Length> | undefined, { shelf }: FormContext): string | null {
+  const ours = shelf.flatMap(({ sort, length: of }) => (sort === "wire" ? (known(of) ?? []) : []));
+  const typed = length === undefined ? undefined : known(length);
+  const longest = Math.max(0, ...ours) as Length;
+  if (typed === undefined || longest === 0 || typed <= longest) return null;
+  return `The longest wire on the shelf is ${printLength(longest, "cm")}: is ${printLength(typed, "cm")} meant?`;
+}
+
 /**
  * Plan the exchange: the wire, the tube to come and what else lies over the wire, from the clinic's shelf or as typed. What was typed goes
  * before the shelf. `seen`, `checkedOn` and whether a reason is asked are filled by who computes the answers.
@@ -84,7 +97,10 @@ export const plannedExchangeForm = form({
       { thing: "wire", sort: "wire" },
       context,
     ),
-    wireLength: optionalLengthField({ label: "Length of the wire, cm", hint: "145" }, "wire length"),
+    wireLength: {
+      ...optionalLengthField({ label: "Length of the wire, cm", hint: "145" }, "wire length"),
+      doubt: (length: Fact<Length> | undefined) => longerThanOurs(length, context),
+    },
     ...toComeFields(context),
     ...besideFields(context),
     agreedBy: lineField({ label: "Who agreed the plan", hint: "a name; blank: nobody yet" }),
@@ -96,7 +112,13 @@ export const plannedExchangeForm = form({
       echo: (reason: string | null) => reasonInWords(reason, context.planReasons ?? []) ?? "",
     },
   }),
-  check: ({ on }, { tube }) => notBeforeTube("on", on, tube?.inSince ?? null),
+  check: ({ on, ...typed }, { tube }) => {
+    const { outside, inside } = thingsOf(typed).toCome;
+    return [
+      ...notBeforeTube("on", on, tube?.inSince ?? null),
+      ...insideWider({ sort: "tube", outside, takes: inside.takes, bores: inside.bores }),
+    ];
+  },
   entry: ({ on, kind, agreedBy, reason, ...typed }, context): EntryOf<"exchange planned"> => {
     const things = thingsOf(typed);
     return {

@@ -6,7 +6,7 @@ import { whenField } from "#shared/record/field/when-field.ts";
 import { type EntryOf, type FormContext, form } from "#shared/record/form.ts";
 import { notBeforeTube } from "#shared/record/not-before-tube.ts";
 import { factFields, factsOf, SIZE_HINT } from "#shared/record/tube/fact-fields.ts";
-import { sizeOrShelfField, sizeRefusals } from "#shared/record/tube/from-shelf.ts";
+import { insideRefusals, sizeOrShelfField, sizeRefusals } from "#shared/record/tube/from-shelf.ts";
 
 export type RenewalKind = "exchanged" | "upsized" | "downsized" | "salvaged" | "new puncture";
 
@@ -43,6 +43,7 @@ const renewalForm = <K extends RenewalKind>(kind: K) =>
     },
     check: ({ when, plan, ...typed }) => [
       ...(saysSize(kind) ? sizeRefusals(typed) : []),
+      ...insideRefusals(typed),
       ...notBeforeTube("plan", plan?.by ?? null, when.when.earliest),
     ],
     entry: ({ when, plan, elsewhere, difficult, note, ...typed }) => ({
