@@ -36,6 +36,7 @@ describe("1. the wire through the tube in place", () => {
     expect(pair.bySize).toMatchObject({ verdict: "passes", decides: { basis: "label" } });
     expect([pair.inner.sort, pair.outer.name]).toEqual(["wire", "the tube in place"]);
     expect(pair.outer).toMatchObject({
+      sort: "tube",
       outside: confirmed(F(8)),
       length: confirmed(cm(25)),
       tolerance: null,

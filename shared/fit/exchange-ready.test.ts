@@ -45,6 +45,17 @@ describe("8. the sizes next to the tube to come", () => {
     ]);
   });
 
+  it("are as far below and above as the row says of each", () => {
+    const planning = planRows.planning && {
+      ...planRows.planning,
+      readyF: { below: 1, above: 3, source: "CP" },
+    };
+    expect(beside(readyFor([], {}, { ...planRows, planning }))).toEqual([
+      [F(7), []],
+      [F(11), []],
+    ]);
+  });
+
   it("are tubes for that kind or for any, and of a known size", () => {
     const shelf = [
       drain(7, { kinds: ["abscess drain"] }),

@@ -159,6 +159,16 @@ describe("where the wire ends", () => {
     expect(bar(shaftAndTip(0.05, 0.03), 0.051)).toMatchObject({ to: 3 / 17, ends: "stopped" });
   });
 
+  it("stopped at the hub it never comes to the taper, though it would stop there too", () => {
+    const inside = bores(bore("hub", 0.03), bore("shaft", 0.05), bore("end hole", 0.03));
+    expect(bar(inside, 0.04)).toMatchObject({ to: 0, ends: "stopped" });
+  });
+
+  it("a shaft that is only told of stops nothing: the end hole does", () => {
+    const inside = bores(bore("shaft", reported(inch(0.035))), bore("end hole", 0.03));
+    expect(bar(inside, 0.04)).toMatchObject({ to: 16 / 17, ends: "stopped" });
+  });
+
   it("where the shaft was not measured nobody can say where in the taper it stops", () => {
     expect(bar(bores(bore("end hole", 0.03)), 0.04)).toMatchObject({ to: 16 / 17, ends: "stopped" });
     const shaftOnly: TubeInside = { ...bores(bore("shaft", 0.05)), endHole: confirmed("closed") };

@@ -18,7 +18,15 @@ import { fold } from "#shared/tube/fold.ts";
 import { cm, coaxial, exampleRows, F } from "#tests/factories/coaxial.ts";
 import { exchangePlan, planRows, planTube } from "#tests/factories/planned-exchange.ts";
 import { blank, bore, bores, inch, noRows, reported, takes } from "#tests/factories/tube-inside.ts";
-import { books, checked, conditionsNoted, type Entry, history, placed } from "#tests/support/factories.ts";
+import {
+  books,
+  checked,
+  conditionsNoted,
+  type Entry,
+  history,
+  placed,
+  takenOver,
+} from "#tests/support/factories.ts";
 
 /** The first tube of these entries as it is in on a day, under the example's rows, with its own open steps. */
 function inPlace(today: string, ...entries: readonly Entry[]): InPlace {
@@ -97,10 +105,17 @@ describe("a tube as a plan is held against it", () => {
     expect(feeding(steroids)?.immatureUnder).toBe(row?.immatureIfSlowUnder);
   });
 
-  it("a tube put in on a day that nobody knows has a tract of unknown age; without a row there are no ages", () => {
-    const unknown = inPlace("2026-09-01", placed({ on: "?", recordedOn: "2026-08-14" }));
-    expect(planBeside(unknown).tube.tractSince).toBe(unknown.tube.tractBy);
-    expect(planBeside({ ...unknown, row: { found: "no row" } }).tube.tractAges).toBeNull();
+  it("an undated tract is at least as old as the first tube known to have lain in it; a date goes before that", () => {
+    const since = (...entries: readonly Entry[]) =>
+      planBeside(inPlace("2026-09-01", ...entries)).tube.tractSince;
+    expect(since(placed({ on: "?", recordedOn: "2026-08-14" }))).toBeNull();
+    expect(since(takenOver({ on: "2026-08-20" }))).toBe("2026-08-20");
+    expect(since(takenOver({ on: "2026-08-20", tractSince: "2026-08-01" }))).toBe("2026-08-01");
+  });
+
+  it("without a row there are no ages", () => {
+    const of = inPlace("2026-09-01", placed());
+    expect(planBeside({ ...of, row: { found: "no row" } }).tube.tractAges).toBeNull();
   });
 });
 
