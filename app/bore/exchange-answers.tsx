@@ -6,6 +6,7 @@ import { boreProfile } from "#shared/fit/bore-profile.ts";
 import type { Pair } from "#shared/fit/chain.ts";
 import type { ExchangeAnswer } from "#shared/fit/exchange-plan.ts";
 import { type Fact, known } from "#shared/tube/certainty.ts";
+import { namedIn } from "#shared/words/chain.ts";
 import {
   bleedingLine,
   dilatorLine,
@@ -15,7 +16,7 @@ import {
   stepLine,
   tractLine,
 } from "#shared/words/exchange-plan.ts";
-import { type Named, sizeLine, stateLine } from "#shared/words/passage.ts";
+import { sizeLine, stateLine } from "#shared/words/passage.ts";
 import styles from "./passage.module.css";
 
 type AnswersProps = {
@@ -91,28 +92,12 @@ function Answer({ asks, children }: { readonly asks: string; readonly children: 
   );
 }
 
-const nouns = {
-  wire: "wire",
-  needle: "needle",
-  stiffener: "stiffener",
-  dilator: "dilator",
-  tube: "tube",
-  sheath: "sheath",
-  extension: "extension",
-} as const;
-
-/** What goes through, as sentences name it. */
-export const namedOf = ({ inner }: Pair): Named => ({
-  name: nouns[inner.sort],
-  as: inner.sort === "wire" ? "wire" : "device",
-});
-
 type PairLineProps = { readonly pair: Pair; readonly paper: boolean; readonly named?: boolean };
 
 /** One thing in another: the line, what it rests on, and of a wire the picture. */
 function PairLine({ pair, paper, named = false }: PairLineProps): ReactNode {
   const { inner, outer, passage, bySize } = pair;
-  const goes = namedOf(pair);
+  const goes = namedIn(pair);
   const stops = bySize.verdict === "does not pass" || bySize.verdict === "doubt";
   const through = named ? `${goes.name} in the ${outer.sort === "tube" ? "tube to come" : outer.sort}: ` : "";
   return (

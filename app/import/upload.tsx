@@ -4,7 +4,7 @@ import { useRouter } from "next/navigation";
 import { type FormEvent, type ReactNode, useState } from "react";
 import { useScriptRuns } from "#app/import/use-script-runs.ts";
 import { ErrorSummary, type Problem } from "#app/ui/error-summary.tsx";
-import { Field } from "#app/ui/field.tsx";
+import { SheetFields } from "#app/ui/sheet-fields.tsx";
 import { encodings } from "#shared/sheet/encoding.ts";
 import { SHEET_LIMIT_KIB } from "#shared/sheet/sheet-limit.ts";
 import { refusalSentence } from "#shared/words/refusals.ts";
@@ -68,27 +68,7 @@ export function Upload(): ReactNode {
   return (
     <form className={styles.upload} method="post" onSubmit={(event) => void submit(event)} noValidate>
       <ErrorSummary problems={problems} attempt={attempt} />
-      <Field
-        name="file"
-        label="File"
-        hint="CSV or text, as a spreadsheet saves it; commas, semicolons or tabs"
-        problem={problemOf("file")}
-        control={{ type: "file", accept: ".csv,.txt,.tsv,text/csv,text/plain" }}
-      />
-      <Field
-        name="pasted"
-        label="Or paste rows"
-        hint="copied from the spreadsheet, the line of headings with them"
-        long
-        problem={problemOf("pasted")}
-        control={{ rows: 6 }}
-      />
-      <Field
-        name="encoding"
-        label="Letters of the file"
-        hint="choose only if names come out wrong"
-        choices={letters}
-      />
+      <SheetFields letters={letters} problemOf={problemOf} />
       <div className={styles.acts}>
         <button type="submit" disabled={!runs || isSending}>
           {isSending ? "Reading the list" : "Read the list"}

@@ -7,7 +7,7 @@ import { PreviewTables } from "#app/shelf/preview-tables.tsx";
 import { previewSheet, type SentSheet } from "#app/shelf/send-sheet.ts";
 import type { ShelfPreview } from "#app/shelf/shelf-preview.ts";
 import { ErrorSummary, type Problem } from "#app/ui/error-summary.tsx";
-import { Field } from "#app/ui/field.tsx";
+import { SheetFields } from "#app/ui/sheet-fields.tsx";
 import { encodings } from "#shared/sheet/encoding.ts";
 import styles from "./shelf.module.css";
 
@@ -64,27 +64,7 @@ export function SheetForm({ headings }: SheetFormProps): ReactNode {
       </p>
       <form className={styles.upload} method="post" onSubmit={(event) => void submit(event)} noValidate>
         <ErrorSummary problems={problems} attempt={attempt} />
-        <Field
-          name="file"
-          label="File"
-          hint="CSV or text, as a spreadsheet saves it; commas, semicolons or tabs"
-          problem={problemOf("file")}
-          control={{ type: "file", accept: ".csv,.txt,.tsv,text/csv,text/plain" }}
-        />
-        <Field
-          name="pasted"
-          label="Or paste rows"
-          hint="copied from the spreadsheet, the line of headings with them"
-          long
-          problem={problemOf("pasted")}
-          control={{ rows: 6 }}
-        />
-        <Field
-          name="encoding"
-          label="Letters of the file"
-          hint="choose only if names come out wrong"
-          choices={letters}
-        />
+        <SheetFields letters={letters} problemOf={problemOf} />
         <div className={styles.acts}>
           <button type="submit" disabled={!runs || isReading}>
             {isReading ? "Reading the sheet" : "Read the sheet"}

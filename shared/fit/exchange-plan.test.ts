@@ -94,8 +94,8 @@ describe("3. the length of the wire", () => {
   // 25 - 5 inside, 10 to 20 beyond the tip, 40 to come, 10 to hold: 80 to 90 cm.
   it.each([
     [79.9, "too short", ["wire too short"]],
-    [80, "doubt", []],
-    [89.9, "doubt", []],
+    [80, "doubt", ["doubt"]],
+    [89.9, "doubt", ["doubt"]],
     [90, "long enough", []],
   ])("%d cm: %s", (length, verdict, doubts) => {
     const wire = coaxial("wire", { outside: inch(0.035), length: cm(length) });
@@ -114,6 +114,17 @@ describe("3. the length of the wire", () => {
     expect(answer({ plan: { stiffener, sheath } }).length).toMatchObject({
       sum: { needed: { to: cm(100) } },
     });
+  });
+
+  it("a length, a step or a tract that cannot be told is a doubt of the plan", () => {
+    for (const tube of [
+      { fullLength: unknownFact },
+      { size: unknownFact },
+      { tractSince: null },
+      { tractAges: null },
+    ])
+      expect(answer({ tube }).doubts).toEqual(["cannot tell"]);
+    expect(answer({ tube: { externalLength: confirmed(cm(26)) } }).doubts).toEqual(["cannot tell"]);
   });
 
   it("has no answer without the row", () => {

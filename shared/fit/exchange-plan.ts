@@ -155,13 +155,17 @@ function doubtsOf({ throughOld, throughNew, throughSheath, length, step, tract }
     throughNew.bySize?.verdict,
     throughSheath?.bySize?.verdict,
   ];
+  const notTold =
+    [...sizes, length.verdict, step.verdict, tract.maturity].includes("cannot tell") ||
+    length.verdict === "external longer than full" ||
+    tract.maturity === "no row";
   return [
     ...(sizes.includes("does not pass") ? (["does not pass"] as const) : []),
     ...(length.verdict === "too short" ? (["wire too short"] as const) : []),
     ...(step.verdict === "over the step with a note" ? (["step over the note"] as const) : []),
     ...(tract.maturity === "immature" ? (["immature tract"] as const) : []),
-    ...(sizes.includes("cannot tell") ? (["cannot tell"] as const) : []),
-    ...(sizes.includes("doubt") ? (["doubt"] as const) : []),
+    ...(notTold ? (["cannot tell"] as const) : []),
+    ...([...sizes, length.verdict].includes("doubt") ? (["doubt"] as const) : []),
   ];
 }
 

@@ -7,7 +7,7 @@ import type { GoesAs, Missing, Passage } from "#shared/fit/passage.ts";
  * A label speaks for the whole path. Without one, every place that is listed must be measured, and the end hole always: the
  * tapered tip is what usually stops a wire.
  */
-function missingPlaces(as: GoesAs, inside: TubeInside): Missing[] {
+export function missingPlaces(as: GoesAs, inside: TubeInside): Missing[] {
   if (labelFor(as, inside).certainty !== "unknown") return [];
   const unmeasured = inside.bores.filter((bore) => bore.inside.certainty === "unknown");
   if (unmeasured.length === inside.bores.length) return [{ what: "takes or bores" }];

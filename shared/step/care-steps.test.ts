@@ -229,6 +229,18 @@ describe("what nobody knows of a tube and somebody must", () => {
     // Row: 14 days. 30 Oct less 14 days is 16 Oct 2026.
     ["the insides, from so many days before a planned exchange", {}, "2026-10-30", ["2026-10-16"]],
     ["nothing where what it takes is told", { takes: confirmed(inch(0.035)) }, "2026-10-30", []],
+    [
+      "the insides where one is measured and the end hole is not",
+      { bores: [{ place: "hub" as const, inside: confirmed(inch(0.079)), tolerance: null }] },
+      "2026-10-30",
+      ["2026-10-16"],
+    ],
+    [
+      "nothing where the end hole is measured",
+      { bores: [{ place: "end hole" as const, inside: confirmed(inch(0.038)), tolerance: null }] },
+      "2026-10-30",
+      [],
+    ],
     ["nothing of an exchange without a day", {}, undefined, []],
   ])("is %s", (_name, facts, planned, due) => {
     const entries = [placed({ facts }), exchangePlanned({ on: "2026-08-20", ...(planned && { planned }) })];

@@ -1,3 +1,4 @@
+import { missingPlaces } from "#shared/fit/missing.ts";
 import type { Fact } from "#shared/tube/certainty.ts";
 import { kindOf } from "#shared/tube/kind/kinds.ts";
 import type { TubeState } from "#shared/tube/state.ts";
@@ -5,10 +6,8 @@ import type { FindOut } from "#shared/tube/vocabulary.ts";
 
 const isKnown = ({ certainty }: Fact<unknown>): boolean => certainty !== "unknown";
 
-/** Told or measured: what wire it takes, or any of its insides. French tells neither. */
-export function insideIsKnown({ inside }: TubeState): boolean {
-  return isKnown(inside.takes) || inside.bores.some((bore) => isKnown(bore.inside));
-}
+/** Told or measured: what wire it takes, or every inside that a wire meets, the end hole too. One inside alone, or French, tells neither. */
+export const insideIsKnown = ({ inside }: TubeState): boolean => missingPlaces("wire", inside).length === 0;
 
 /** Whether the record knows each thing that can be asked for after a transfer. Told is known, until it is seen. */
 const found = {

@@ -8,13 +8,10 @@ import type { Length } from "#shared/size/length.ts";
 import { printLength } from "#shared/size/print-length.ts";
 import { known } from "#shared/tube/certainty.ts";
 import type { CheckedOn } from "#shared/tube/exchange-planned.ts";
+import { andList } from "#shared/words/and-list.ts";
 
 const cm = (length: Length): string => printLength(length, "cm");
 const french = (length: Length): string => printLength(length, "F");
-
-/** "a, b and c" */
-const list = (parts: readonly string[]): string =>
-  parts.length < 2 ? parts.join("") : `${parts.slice(0, -1).join(", ")} and ${parts.at(-1)}`;
 
 /** "80 cm" or "80 to 90 cm". */
 const span = ({ from, to }: { readonly from: Length; readonly to: Length }): string =>
@@ -40,7 +37,7 @@ export function lengthLine(answer: WireLength): string {
     case "cannot tell": {
       const record = answer.missing.filter((what) => what !== "row").map((what) => `the ${what}`);
       const parts = [
-        ...(record.length > 0 ? [`record ${list(record)}`] : []),
+        ...(record.length > 0 ? [`record ${andList(record)}`] : []),
         ...(answer.missing.includes("row")
           ? ["the clinic's protocol has no row for the length of a wire"]
           : []),
@@ -57,7 +54,7 @@ function stepMissing(missing: Missing): string {
     .filter((what) => what !== "row")
     .map((what) => what.replace("size", "size of the tube"));
   const parts = [
-    ...(sizes.length > 0 ? [`record the ${list(sizes)}`] : []),
+    ...(sizes.length > 0 ? [`record the ${andList(sizes)}`] : []),
     ...(missing.includes("row") ? ["the clinic's protocol has no row for the step"] : []),
   ];
   return `Cannot tell: ${parts.join("; ")}.`;
@@ -88,7 +85,7 @@ const steppedUp = ({ by, from, to }: SteppedUp): string =>
 
 const unsure = ({ sure }: SteppedUp): string => (sure ? "" : " A size in it is not confirmed.");
 
-const namesOf = (types: readonly ShelfType[]): string => list(types.map(({ name }) => name));
+const namesOf = (types: readonly ShelfType[]): string => andList(types.map(({ name }) => name));
 
 /** The dilators of the shelf for this step; null where there is no step up. */
 export function dilatorLine(dilators: ExchangeAnswer["dilators"]): string | null {
@@ -182,7 +179,7 @@ const factNames = {
 export const changedLine = (changed: readonly (keyof CheckedOn)[]): string | null =>
   changed.length === 0
     ? null
-    : `This plan was checked on other facts of the tube in place. Changed since: ${list(changed.map((fact) => factNames[fact]))}. Below is how it stands now; plan it again to keep that.`;
+    : `This plan was checked on other facts of the tube in place. Changed since: ${andList(changed.map((fact) => factNames[fact]))}. Below is how it stands now; plan it again to keep that.`;
 
 /** "Wire: Standard 0.035, 145 cm" of what is planned with, for a list on paper. */
 export const outsideWords = (type: Pick<ShelfType, "outside" | "sort">): string => {

@@ -12,6 +12,7 @@ import type {
 } from "#shared/fit/passage.ts";
 import type { Length } from "#shared/size/length.ts";
 import { printBoth, printLength } from "#shared/size/print-length.ts";
+import { andList } from "#shared/words/and-list.ts";
 
 /** What goes through, as the sentences name it, and through what; a tube unless it is said. */
 export type Named = { readonly name: string; readonly as: GoesAs; readonly through?: string };
@@ -36,10 +37,6 @@ const at = {
 } as const satisfies Record<Place, string>;
 
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
-
-/** "a, b and c" */
-const list = (parts: readonly string[]): string =>
-  parts.length < 2 ? parts.join("") : `${parts.slice(0, -1).join(", ")} and ${parts.at(-1)}`;
 
 function gapWords(gap: Gap): string {
   if (gap.is === "too thick") return `is ${both(gap.by)} too thick`;
@@ -95,7 +92,7 @@ function missingWords(missing: readonly Missing[], { name, through = "tube" }: N
   const record = [
     ...(has("outside") ? [`the size of the ${name}`] : []),
     ...(has("takes or bores") ? [`what ${name} the ${through} takes, or its bores`] : []),
-    ...(places.length > 0 ? [`what ${name} the ${through} takes, or its inside at ${list(places)}`] : []),
+    ...(places.length > 0 ? [`what ${name} the ${through} takes, or its inside at ${andList(places)}`] : []),
   ];
   const rows = [
     ...(has("clearance row") ? [`the clearance of ${one(name)} in a measured bore`] : []),
@@ -104,7 +101,7 @@ function missingWords(missing: readonly Missing[], { name, through = "tube" }: N
   ];
   return [
     ...(record.length > 0 ? [`record ${record.join("; and ")}`] : []),
-    ...(rows.length > 0 ? [`the clinic's protocol has no row for ${list(rows)}`] : []),
+    ...(rows.length > 0 ? [`the clinic's protocol has no row for ${andList(rows)}`] : []),
   ].join("; ");
 }
 

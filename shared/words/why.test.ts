@@ -186,7 +186,7 @@ const sentences: readonly (readonly [WhyCode, Args, string])[] = [
   [
     "insides-unknown",
     { on: "2026-10-30", days: 14, source: "CP" },
-    "An exchange is planned for Fri 30 Oct 2026, and neither what wire the tube in place takes nor its insides are known: to be found out from 14 days before (source CP).",
+    "An exchange is planned for Fri 30 Oct 2026, and neither what wire the tube in place takes nor every inside that a wire meets is known: to be found out from 14 days before (source CP).",
   ],
   ["gap", { what: "side, size" }, "Not known: side, size."],
   [

@@ -138,7 +138,7 @@ const sentences = {
     `To be found out after the transfer: ${what}${said(askWhom, (who) => `; ask ${who}`)}.`,
   gap: ({ what }) => `Not known: ${what}.`,
   "insides-unknown": ({ on: day, days, source }) =>
-    `An exchange is planned for ${on(day)}, and neither what wire the tube in place takes nor its insides are known: to be found out from ${days} days before (source ${source}).`,
+    `An exchange is planned for ${on(day)}, and neither what wire the tube in place takes nor every inside that a wire meets is known: to be found out from ${days} days before (source ${source}).`,
   "birth-date-unknown": () =>
     "The birth date is not known. Rows for adults are used, provisionally, and one identifier is missing.",
   "hospice-undecided": () =>
