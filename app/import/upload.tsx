@@ -5,15 +5,9 @@ import { type FormEvent, type ReactNode, useState } from "react";
 import { useScriptRuns } from "#app/import/use-script-runs.ts";
 import { ErrorSummary, type Problem } from "#app/ui/error-summary.tsx";
 import { SheetFields } from "#app/ui/sheet-fields.tsx";
-import { encodings } from "#shared/sheet/encoding.ts";
 import { SHEET_LIMIT_KIB } from "#shared/sheet/sheet-limit.ts";
 import { refusalSentence } from "#shared/words/refusals.ts";
 import styles from "./import.module.css";
-
-const letters = [
-  { value: "", label: "Found by themselves" },
-  ...encodings.map((value) => ({ value, label: value })),
-];
 
 /** Sends a file or what was pasted, and says where the list then stands, or what is wrong with it. */
 async function send(body: File | string, encoding: string): Promise<{ sheetId: string } | Problem> {
@@ -68,7 +62,7 @@ export function Upload(): ReactNode {
   return (
     <form className={styles.upload} method="post" onSubmit={(event) => void submit(event)} noValidate>
       <ErrorSummary problems={problems} attempt={attempt} />
-      <SheetFields letters={letters} problemOf={problemOf} />
+      <SheetFields problemOf={problemOf} />
       <div className={styles.acts}>
         <button type="submit" disabled={!runs || isSending}>
           {isSending ? "Reading the list" : "Read the list"}

@@ -8,13 +8,7 @@ import { previewSheet, type SentSheet } from "#app/shelf/send-sheet.ts";
 import type { ShelfPreview } from "#app/shelf/shelf-preview.ts";
 import { ErrorSummary, type Problem } from "#app/ui/error-summary.tsx";
 import { SheetFields } from "#app/ui/sheet-fields.tsx";
-import { encodings } from "#shared/sheet/encoding.ts";
 import styles from "./shelf.module.css";
-
-const letters = [
-  { value: "", label: "Found by themselves" },
-  ...encodings.map((value) => ({ value, label: value })),
-];
 
 /** What was sent and how it stands; each reading is another, so that its act is too. */
 type Read = { readonly sheet: SentSheet; readonly preview: ShelfPreview; readonly at: number };
@@ -64,7 +58,7 @@ export function SheetForm({ headings }: SheetFormProps): ReactNode {
       </p>
       <form className={styles.upload} method="post" onSubmit={(event) => void submit(event)} noValidate>
         <ErrorSummary problems={problems} attempt={attempt} />
-        <SheetFields letters={letters} problemOf={problemOf} />
+        <SheetFields problemOf={problemOf} />
         <div className={styles.acts}>
           <button type="submit" disabled={!runs || isReading}>
             {isReading ? "Reading the sheet" : "Read the sheet"}

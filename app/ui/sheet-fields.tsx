@@ -1,14 +1,18 @@
 import type { ReactNode } from "react";
 import { Field } from "#app/ui/field.tsx";
-import type { Choice } from "#shared/record/field-spec.ts";
+import { encodings } from "#shared/sheet/encoding.ts";
+
+const letters = [
+  { value: "", label: "Found by themselves" },
+  ...encodings.map((value) => ({ value, label: value })),
+];
 
 type SheetFieldsProps = {
-  readonly letters: readonly Choice[];
   readonly problemOf: (field: string) => string | undefined;
 };
 
 /** A sheet as a file or as pasted rows, and the letters of the file. */
-export const SheetFields = ({ letters, problemOf }: SheetFieldsProps): ReactNode => (
+export const SheetFields = ({ problemOf }: SheetFieldsProps): ReactNode => (
   <>
     <Field
       name="file"
