@@ -33,8 +33,8 @@ export function PlanInShort({ answer, reasons }: PlanInShortProps): ReactNode {
       <AnswerLine now={tract.maturity === "immature"}>{tractLine(tract)}</AnswerLine>
       <AnswerLine>
         {passing.length === 0
-          ? "No wire on the shelf is known to pass both tubes."
-          : `On the shelf these pass both tubes: ${passing.join("; ")}.`}
+          ? "No wire on the shelf is known to pass both tubes by size."
+          : `On the shelf these pass both tubes by size, their length apart: ${passing.join("; ")}.`}
       </AnswerLine>
       {asked.length > 0 && (
         <AnswerLine>

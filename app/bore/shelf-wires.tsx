@@ -8,15 +8,16 @@ import styles from "./passage.module.css";
 type ShelfWiresProps = { readonly wires: readonly OneOfOurs<Coaxial>[]; readonly paper: boolean };
 
 const verdicts = {
-  passes: "passes both",
+  passes: "passes by size",
   doubt: "doubt",
   "cannot tell": "cannot tell",
   "does not pass": "does not pass",
 } as const satisfies Record<BySize["verdict"], string>;
 
-const through = ["In the tube in place", "In the tube to come"] as const;
+/** In the order in which a plan holds a wire against them. */
+const through = ["In the tube in place", "In the tube to come", "In the stiffener"] as const;
 
-/** Which of our wires pass: each through both tubes, the worse of the two told, what passes first. */
+/** Which of our wires pass: each through both tubes, and the stiffener if any, the worst told, what passes first. */
 export function ShelfWires({ wires, paper }: ShelfWiresProps): ReactNode {
   if (wires.length === 0)
     return <p className={styles.line}>No wire stands on the clinic's shelf, so no other can be named.</p>;
@@ -25,8 +26,8 @@ export function ShelfWires({ wires, paper }: ShelfWiresProps): ReactNode {
     <>
       <p className={styles.line}>
         {passing.length === 0
-          ? "Of the wires on the shelf none is known to pass both tubes."
-          : `Of the wires on the shelf these pass both tubes: ${passing.join("; ")}.`}
+          ? "Of the wires on the shelf none is known to pass both tubes by size."
+          : `Of the wires on the shelf these pass both tubes by size, their length apart: ${passing.join("; ")}.`}
       </p>
       <details className={styles.grounds} open={paper}>
         <summary>Each wire of the shelf, with the reason</summary>

@@ -77,7 +77,7 @@ describe("the list for the table", () => {
       "Dilator: Dilator 14 F",
       "The size below, 10 F: none on the shelf.",
       "The size above, 14 F: none on the shelf.",
-      "Another wire that passes both tubes: Thin",
+      "Another wire that passes both tubes by size: Thin",
     ]);
   });
 

@@ -63,7 +63,7 @@ function dilators({ dilators: of }: ExchangeAnswer): readonly string[] {
 const otherWires = ({ ready }: ExchangeAnswer, wire: Coaxial): readonly string[] =>
   ready.wires
     .filter(({ verdict, type }) => verdict === "passes" && type.name !== wire.name)
-    .map(({ type }) => `Another wire that passes both tubes: ${type.name}`);
+    .map(({ type }) => `Another wire that passes both tubes by size: ${type.name}`);
 
 /** What has to be on the table: what is planned, what goes with it, and what the clinic's list says of letting the old tube go. */
 export function tableTopLines(plan: ExchangePlan, answer: ExchangeAnswer): readonly TableTopGroup[] {

@@ -88,6 +88,26 @@ test("what nobody knows is told as cannot tell everywhere, and named", async ({ 
   );
 });
 
+test("each wire of the shelf says which thing decides, the stiffener too, and of size alone", async ({
+  page,
+  newTube,
+}) => {
+  const { tube } = await newTube({ tube: { takes: ".038 in" } });
+  await open(page, `${tube}/record/exchange-planned`);
+  await type(page, {
+    Wire: ".035 in",
+    "Tube to come": "8 f",
+    "The tube to come takes a wire of (label)": ".038 in",
+    Stiffener: "5 f",
+  });
+  await page.getByText("Each wire of the shelf, with the reason").click();
+  const wires = page.getByRole("listitem").filter({ hasText: "Standard 0.035, 145 cm" });
+  await expect(wires).toContainText("cannot tell. In the stiffener: Cannot tell");
+  await expect(sayings(page).filter({ hasText: "Tube in place" })).toContainText(
+    "No wire on the shelf is known to pass both tubes by size.",
+  );
+});
+
 test("bad sizes get a sentence beside their field", async ({ page, newTube }) => {
   const { tube } = await newTube();
   await open(page, `${tube}/record/exchange-planned`);
