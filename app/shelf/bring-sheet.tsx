@@ -1,6 +1,5 @@
 "use client";
 
-import { useRouter } from "next/navigation";
 import { type ReactNode, useState } from "react";
 import { bringSheet, type SentSheet } from "#app/shelf/send-sheet.ts";
 import { ShelfDone } from "#app/shelf/shelf-done.tsx";
@@ -23,7 +22,6 @@ function saidOf({ added, changed, setAside }: BroughtToShelf): string {
 
 /** Brings what was shown onto the shelf, all of it in one act, and offers to take it back. */
 export function BringSheet({ sheet, preview }: BringSheetProps): ReactNode {
-  const router = useRouter();
   const [changes, setChanges] = useState(false);
   const [actIds] = useState(() => ({ leaving: newActId(), changing: newActId() }));
   const [isWorking, setWorking] = useState(false);
@@ -40,7 +38,6 @@ export function BringSheet({ sheet, preview }: BringSheetProps): ReactNode {
     setWorking(false);
     if (answer.ok) setDone(answer.said);
     else setProblem(answer.problem.sentence);
-    router.refresh();
   };
 
   if (fresh + changed === 0 && done === null)

@@ -1,6 +1,6 @@
 import type { Page } from "@playwright/test";
 import { expect, test } from "#tests/e2e/support/test.ts";
-import { save, type } from "#tests/e2e/support/typing.ts";
+import { save, saved, type } from "#tests/e2e/support/typing.ts";
 
 test.use({ role: "nurse" });
 
@@ -71,6 +71,7 @@ test("from a tube taken over in March, size unknown, to its exchange, its net da
     await record(page, "Note facts of the tube");
     await type(page, { "Takes a wire of (label)": ".035 in" });
     await save(page, "Note facts of the tube");
+    await saved(page);
   });
 
   await test.step("an 0.038 in wire through a tube labelled for 0.035 is warned of where it is typed", async () => {

@@ -1,5 +1,5 @@
 import { expect, test } from "#tests/e2e/support/test.ts";
-import { open, save, toMend, type } from "#tests/e2e/support/typing.ts";
+import { open, save, saved, toMend, type } from "#tests/e2e/support/typing.ts";
 
 test.describe.configure({ mode: "serial" });
 test.use({ role: "nurse" });
@@ -8,7 +8,7 @@ test("a type is added by its form, which keeps what was typed while it is mended
   page,
 }) => {
   await page.goto("/shelf");
-  await page.getByRole("link", { name: "Add a type" }).click();
+  await expect(page.getByRole("link", { name: "Add a type" })).toHaveAttribute("href", "/shelf/new");
   await open(page, "/shelf/new");
   await page.getByLabel("Sort", { exact: true }).selectOption("tube");
   await type(page, {
@@ -94,6 +94,7 @@ test("a tube named by its shelf name has its sizes and insides without asking", 
   await type(page, { "From the shelf": "drain 12, t" });
   await expect(page.getByText("Drain 12, tapered: 12 F")).toBeVisible();
   await save(page, "Note facts of the tube");
+  await saved(page);
   await page.goto(tube);
   await expect(page.getByText("end hole 0.914 mm (0.036 in)").first()).toBeVisible();
 });

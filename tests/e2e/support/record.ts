@@ -1,5 +1,5 @@
 import { expect, type Locator, type Page } from "@playwright/test";
-import { open, save, type } from "#tests/e2e/support/typing.ts";
+import { open, save, saved, type } from "#tests/e2e/support/typing.ts";
 
 type Texts = Readonly<Record<string, string>>;
 
@@ -13,7 +13,7 @@ export async function record(page: Page, form: string, said: Recorded): Promise<
     await page.getByLabel(label, { exact: true }).selectOption({ label: choice });
   await type(page, said.typed ?? {});
   await save(page, said.act);
-  await expect(page.getByRole("button", { name: "Undo", exact: true })).toBeVisible();
+  await saved(page);
 }
 
 /** Takes back the newest entry of a patient's story. */

@@ -13,6 +13,10 @@ export async function type(page: Page, texts: Readonly<Record<string, string>>):
 export const save = (page: Page, act: string): Promise<void> =>
   page.getByRole("button", { name: act, exact: true }).click();
 
+/** Waits until a form's act stands on the server. Leaving the page before that would leave it unsent. */
+export const saved = (page: Page): Promise<void> =>
+  expect(page.getByRole("button", { name: "Undo", exact: true })).toBeVisible();
+
 /** Goes to a form and waits until its keys are listened to. */
 export async function open(page: Page, form: string): Promise<void> {
   await page.goto(form);
