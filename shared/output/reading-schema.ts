@@ -1,7 +1,7 @@
 import * as z from "zod";
 import { instantSchema, zoneSchema } from "#shared/day/instant-schema.ts";
 import { amountSchema, microlitresSchema } from "#shared/output/microlitre-schema.ts";
-import { leaks, measuredBy, otherFluids } from "#shared/output/reading.ts";
+import { airLeaks, leaks, measuredBy, otherFluids, sessionSymptoms, swings } from "#shared/output/reading.ts";
 import { factSchema } from "#shared/tube/certainty-schema.ts";
 import { characters } from "#shared/tube/vocabulary.ts";
 
@@ -33,6 +33,13 @@ export const readingSchema = z
     measuredBy: z.enum(measuredBy),
     characters: z.array(z.enum(characters)).max(characters.length),
     leak: z.enum(leaks),
+    // Readings that were logged before these were asked do not have them.
+    airLeak: z.enum(airLeaks).default("not recorded"),
+    swing: z.enum(swings).default("not recorded"),
+    /** What was felt during a session; an empty list: nothing. */
+    symptoms: z
+      .union([z.array(z.enum(sessionSymptoms)).max(sessionSymptoms.length), z.literal("not recorded")])
+      .default("not recorded"),
     /** What was drawn off at the placement itself, even when it sits in the first bag: told apart, no output. */
     procedureAspirate: z.boolean(),
     reportedBy: z.string().trim().min(1, "text-missing").max(120, "text-too-long"),

@@ -18,5 +18,16 @@ export type MeasuredBy = (typeof measuredBy)[number];
 export const leaks = ["none", "damp", "soaking", "not recorded"] as const;
 export type Leak = (typeof leaks)[number];
 
+/** Of a chest tube: air that bubbles through the seal, and water that moves with breathing. */
+export const airLeaks = ["none", "present", "not recorded"] as const;
+export type AirLeak = (typeof airLeaks)[number];
+
+export const swings = ["seen", "not seen", "not recorded"] as const;
+export type Swing = (typeof swings)[number];
+
+/** What may be felt while a tube is drained by session. */
+export const sessionSymptoms = ["cough", "pain", "breathlessness"] as const;
+export type SessionSymptom = (typeof sessionSymptoms)[number];
+
 export type Flush = z.infer<typeof flushSchema>;
 export type Reading = z.infer<typeof readingSchema>;

@@ -4,6 +4,7 @@ import { recordCounts } from "#db/queries/record-rows.ts";
 import { type RecordTableName, recordTableNames } from "#db/record-tables.ts";
 import { fileLines } from "#server/export/file-lines.ts";
 import { importRecordFile } from "#server/export/import-record-file.ts";
+import { RECORD_VERSION } from "#server/export/record-head.ts";
 import { refusalSentence } from "#shared/words/refusals.ts";
 import { emptyDatabase, people, testDatabase } from "#tests/support/database.ts";
 import { called, command, placed } from "#tests/support/factories.ts";
@@ -72,9 +73,17 @@ describe("an import", () => {
   });
 
   it("of a newer form names both forms and the release", () => {
-    const lines = withHead((head) => ({ others: {}, ...head, version: 4, release: "9.1.0" }));
+    const lines = withHead((head) => ({
+      others: {},
+      ...head,
+      version: RECORD_VERSION + 1,
+      release: "9.1.0",
+    }));
     expect(refused(lines)).toEqual([
-      { code: "record-newer", args: { version: 4, newest: 3, release: "9.1.0" } },
+      {
+        code: "record-newer",
+        args: { version: RECORD_VERSION + 1, newest: RECORD_VERSION, release: "9.1.0" },
+      },
     ]);
   });
 
