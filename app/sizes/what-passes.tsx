@@ -5,6 +5,7 @@ import { ChainAnswer, PairAnswer } from "#app/sizes/chain-answer.tsx";
 import { startingPoints } from "#app/sizes/starting-points.ts";
 import { controlName, ThingRow } from "#app/sizes/thing-row.tsx";
 import { type Change, type Row, useThings } from "#app/sizes/use-things.ts";
+import { WhichOfOurs } from "#app/sizes/which-of-ours.tsx";
 import { fieldId } from "#app/ui/field.tsx";
 import { chainOf } from "#shared/fit/chain.ts";
 import type { PassageRows } from "#shared/fit/passage.ts";
@@ -72,6 +73,7 @@ export function WhatPasses({ rows: passageRows, shelf }: WhatPassesProps): React
 
   const reading = readChain(rows);
   const chain = reading.ok ? chainOf(reading.things, passageRows) : null;
+  const innermost = chain?.pairs[0];
   return (
     <section className={styles.section}>
       <h2>A chain, the innermost first</h2>
@@ -91,6 +93,7 @@ export function WhatPasses({ rows: passageRows, shelf }: WhatPassesProps): React
       <div className={styles.work}>
         <div className={styles.answer}>
           {chain === null ? <p role="status">{unreadWords(rows, reading)}</p> : <ChainAnswer chain={chain} />}
+          {innermost !== undefined && <WhichOfOurs pair={innermost} shelf={shelf} rows={passageRows} />}
           <p className={styles.caution}>
             By recorded facts only: what is crusted, kinked or wrongly labelled is not in them. Going on is
             the operator's judgement.

@@ -5,7 +5,7 @@ import { type Coaxial, coaxialSorts } from "#shared/fit/coaxial.ts";
 import type { Bore } from "#shared/fit/inside.ts";
 import type { PassageRows } from "#shared/fit/passage.ts";
 import { reach } from "#shared/fit/reach.ts";
-import { whichPass } from "#shared/fit/shelf-wires.ts";
+import { whichPass } from "#shared/fit/which-pass.ts";
 import type { Length } from "#shared/size/length.ts";
 import { type Fact, unknownFact } from "#shared/tube/certainty.ts";
 import { someAllowance, someFact, someLength, somePassage } from "#tests/factories/tube-inside.ts";

@@ -29,7 +29,11 @@ export type Coaxial = {
 
 export const isSolid = ({ sort }: Pick<Coaxial, "sort">): boolean => sort === "wire";
 
-export const goesAs = ({ sort, outside, tolerance }: Coaxial): Goes => ({
+export const goesAs = ({
+  sort,
+  outside,
+  tolerance,
+}: Pick<Coaxial, "sort" | "outside" | "tolerance">): Goes => ({
   as: sort === "wire" ? "wire" : "device",
   outside,
   tolerance,

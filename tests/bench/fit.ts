@@ -1,6 +1,6 @@
 import type { Coaxial } from "#shared/fit/coaxial.ts";
 import { exchangeAnswer } from "#shared/fit/exchange-plan.ts";
-import { whichPass } from "#shared/fit/shelf-wires.ts";
+import { whichPass } from "#shared/fit/which-pass.ts";
 import type { Length } from "#shared/size/length.ts";
 import { confirmed } from "#shared/tube/certainty.ts";
 import type { Figure } from "#tests/bench/figure.ts";

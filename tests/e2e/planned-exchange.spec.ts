@@ -102,7 +102,7 @@ test("each wire of the shelf says which thing decides, the stiffener too, and of
   });
   await page.getByText("Each wire of the shelf, with the reason").click();
   const wires = page.getByRole("listitem").filter({ hasText: "Standard 0.035, 145 cm" });
-  await expect(wires).toContainText("cannot tell. In the stiffener: Cannot tell");
+  await expect(wires).toContainText("Cannot tell: in the stiffener");
   await expect(sayings(page).filter({ hasText: "Tube in place" })).toContainText(
     "No wire on the shelf is known to pass both tubes by size.",
   );

@@ -110,7 +110,7 @@ test("the first of several that stops is named, and unknown insides are never re
   );
   await expect(summary(page)).toContainText("Cannot tell: length of the wire and of the stiffener unknown.");
   await expect(
-    page.getByText("Passes by recorded sizes: labelled for 0.038 in; the wire is 0.035 in."),
+    page.getByText("Passes by recorded sizes: labelled for 0.038 in; the wire is 0.035 in.", { exact: true }),
   ).toBeVisible();
 });
 
@@ -170,6 +170,15 @@ test("a row is filled from the clinic's shelf by name", async ({ page, clinic })
   await expect(summary(page)).toContainText(
     'Does not pass: the wire "Invented wire, 180 cm" (0.038 in) in the tube: labelled for 0.035 in; the wire is 0.038 in.',
   );
+
+  const ours = page.getByRole("region", { name: "Which of ours pass?" });
+  await expect(ours).toContainText("Standard 0.035, 145 cm");
+  await ours.getByText("Each wire of the shelf, with the reason").click();
+  const said = (name: string): Locator => ours.getByRole("listitem").filter({ hasText: name });
+  await expect(said("Standard 0.035, 145 cm")).toContainText(
+    "Passes by recorded sizes: labelled for 0.035 in",
+  );
+  await expect(said("Invented wire, 180 cm")).toContainText("Does not pass: labelled for 0.035 in");
 });
 
 test("every role finds the page from the head; its rows say whose they are", async ({ pageOf }) => {

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { expect, it } from "vitest";
 import type { Coaxial } from "#shared/fit/coaxial.ts";
-import { whichPass } from "#shared/fit/shelf-wires.ts";
+import { whichPass } from "#shared/fit/which-pass.ts";
 import { confirmed, unknownFact } from "#shared/tube/certainty.ts";
 import { coaxial, exampleRows } from "#tests/factories/coaxial.ts";
 import { blank, inch, reported, takes } from "#tests/factories/tube-inside.ts";

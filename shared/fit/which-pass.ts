@@ -5,8 +5,11 @@ import type { BySize, PassageRows } from "#shared/fit/passage.ts";
 import type { Length } from "#shared/size/length.ts";
 import type { Fact } from "#shared/tube/certainty.ts";
 
+/** What is asked of a type: its outside, and what it is called. */
+export type Ours = Pick<Coaxial, "sort" | "name" | "outside" | "tolerance">;
+
 /** One type against everything that it is to go through: the worst answer, and which of the things gave it. */
-export type OneOfOurs<T extends Coaxial> = {
+export type OneOfOurs<T extends Ours> = {
   readonly type: T;
   readonly verdict: BySize["verdict"];
   /** Index of the thing that decides, and what it says. */
@@ -22,7 +25,7 @@ const sizeOf = (outside: Fact<Length>): number => (outside.certainty === "unknow
  * Which of ours pass: each type through each of the insides, the worst of them shown. In order of the verdict, what passes first,
  * then thickest first, then by name. No answer where there is nothing to go through.
  */
-export function whichPass<T extends Coaxial>(
+export function whichPass<T extends Ours>(
   types: readonly T[],
   insides: readonly TubeInside[],
   rows: PassageRows,
@@ -44,3 +47,6 @@ export function whichPass<T extends Coaxial>(
       (a.type.name < b.type.name ? -1 : a.type.name > b.type.name ? 1 : 0),
   );
 }
+
+export const namesThatPass = (ours: readonly OneOfOurs<Ours>[]): readonly string[] =>
+  ours.filter(({ verdict }) => verdict === "passes").map(({ type }) => type.name);
