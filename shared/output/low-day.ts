@@ -20,7 +20,7 @@ export type LowDayRule = {
 /** A low figure beside any of these is not known to be low: fluid went elsewhere, or nobody measured. */
 const voidsLow: readonly DayRemark[] = ["flush-does-not-come-back", "leak-round-tube", "estimated"];
 /** Set to let nothing out: zero is what they show, and mean to. */
-const shutModes: readonly Mode[] = ["capped", "clamped", "on a clamp trial"];
+export const shutModes: readonly Mode[] = ["capped", "clamped", "on a clamp trial"];
 
 /** A day against the row for low output, in mL/24 h, keyed on role and mode. Low is under the row, not at it. */
 export function lowDay(day: NetDay, { role, mode, row }: LowDayRule): LowDay {

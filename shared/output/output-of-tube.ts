@@ -13,7 +13,7 @@ export const flushIsOrdered = (tube: TubeState): boolean =>
     : tube.flushOrder.value.toLowerCase() !== "none";
 
 /** The instant of the placement, where its clock time is known: half a day more or less would change a first rate. */
-function placedAt(tube: TubeState, zone: Zone): Instant | null {
+export function placedAt(tube: TubeState, zone: Zone): Instant | null {
   const opening = tube.story[0];
   return opening === undefined || opening.time === null ? null : instantOf(opening, zone);
 }

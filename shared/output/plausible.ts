@@ -24,7 +24,7 @@ export type Measured = {
   readonly week: readonly MlPer24h[];
 };
 
-function median(values: readonly MlPer24h[]): MlPer24h | undefined {
+export function median(values: readonly MlPer24h[]): MlPer24h | undefined {
   const sorted = [...values].sort((a, b) => a - b);
   const [low, high] = [sorted[Math.ceil(sorted.length / 2) - 1], sorted[Math.floor(sorted.length / 2)]];
   return low === undefined || high === undefined ? undefined : (((low + high) / 2) as MlPer24h);

@@ -1,0 +1,166 @@
+import { describe, expect, it } from "vitest";
+import { confirmed, unknownFact } from "#shared/tube/certainty.ts";
+import type { TubeKind } from "#shared/tube/kind/kinds.ts";
+import type { Character } from "#shared/tube/vocabulary.ts";
+import { alarmInput, dated, ran } from "#tests/factories/alarm-input.ts";
+import { at } from "#tests/factories/reading.ts";
+import { capped, exchanged, placed, uncapped } from "#tests/support/factories.ts";
+import { alarmReasons } from "./alarm-reasons.ts";
+
+const keys = (...[readings, more]: Parameters<typeof alarmInput>) =>
+  alarmReasons(alarmInput(readings, more)).map(({ key }) => key);
+const of = (kind: TubeKind, on?: string) => ({
+  entries: [placed({ kind, ...(on !== undefined && { on }) })],
+});
+
+/** One reading a day from 09:00 to 10:00 of 200 mL: no day is complete. */
+const looked = (...days: readonly (readonly Character[])[]) =>
+  days.map((characters, n) =>
+    ran(`${dated(n)}T09:00`, `${dated(n)}T10:00`, 200, { characters: [...characters] }),
+  );
+
+describe("a fluid that this tube is not expected to drain", () => {
+  it.each([
+    ["nephrostomy", "urine-like", []],
+    ["nephrostomy", "clear", []],
+    ["nephrostomy", "debris", []],
+    ["nephrostomy", "serous", []],
+    ["nephrostomy", "bloody", ["new-fluid:bloody:r2026-11-01T09:00"]],
+    ["nephrostomy", "clots", ["new-fluid:clots:r2026-11-01T09:00"]],
+    ["nephrostomy", "serosanguineous", ["new-fluid:serosanguineous:r2026-11-01T09:00"]],
+    ["nephrostomy", "feculent", ["new-fluid:feculent:r2026-11-01T09:00"]],
+    ["abscess drain", "purulent", []],
+    ["abscess drain", "serosanguineous", []],
+    ["abscess drain", "bloody", ["new-fluid:bloody:r2026-11-01T09:00"]],
+    ["abscess drain", "bilious", ["new-fluid:bilious:r2026-11-01T09:00"]],
+    ["external biliary drain", "purulent", ["new-fluid:purulent:r2026-11-01T09:00"]],
+    ["external biliary drain", "bilious", []],
+  ] as const)("%s, %s: %j", (kind, character, expected) => {
+    expect(keys(looked([character]), of(kind))).toEqual(expected);
+  });
+
+  it("where blood is expected, so is a lighter one and a clot", () => {
+    const entries = [placed({ facts: { expectedFluid: ["bloody"] } })];
+    expect(keys(looked(["serosanguineous"], ["clots"]), { entries })).toEqual([]);
+  });
+
+  it("where nobody said what is expected, none is new", () => {
+    expect(keys(looked(["bloody"]), { entries: [placed({ facts: { expectedFluid: [] } })] })).toEqual([]);
+  });
+
+  it("is new once until it was gone, whatever nobody wrote down between", () => {
+    expect(keys(looked(["bloody"], ["bloody"], [], ["bloody"]))).toEqual([
+      "new-fluid:bloody:r2026-11-01T09:00",
+    ]);
+    expect(keys(looked(["bloody"], ["urine-like"], ["bloody"]))).toEqual([
+      "new-fluid:bloody:r2026-11-01T09:00",
+      "new-fluid:bloody:r2026-11-03T09:00",
+    ]);
+  });
+
+  it("stands through an exchange until somebody has answered it", () => {
+    const entries = [placed(), exchanged({ on: "2026-11-02" })];
+    const key = "new-fluid:bloody:r2026-11-01T09:00";
+    expect(keys(looked(["bloody"]), { entries })).toEqual([key]);
+    const answered = [{ key, until: at("2026-11-01T10:00Z") }];
+    expect(keys(looked(["bloody"], ["bloody"]), { entries, answered })).toEqual([]);
+  });
+
+  it.each([
+    ["10:01", []],
+    ["10:00", ["new-fluid:serosanguineous:r2026-11-03T09:00"]],
+    ["09:59", ["new-fluid:serosanguineous:r2026-11-03T09:00"]],
+  ])("pink urine 48 h after a procedure at %s is asked again before: %j", (time, expected) => {
+    const entries = [placed({ on: "2026-11-01", at: time })];
+    expect(keys(looked([], ["serosanguineous"], ["serosanguineous"]), { entries })).toEqual(expected);
+  });
+});
+
+const session = (n: number, ml: number, symptoms: readonly ("cough" | "pain" | "breathlessness")[] = []) =>
+  ran(`${dated(n)}T09:00`, `${dated(n)}T09:30`, ml, { symptoms: [...symptoms] });
+
+describe("sessions (example table: over 1,000 mL pleural, 2,000 peritoneal; cough or pain: stop, MEM)", () => {
+  it.each([
+    ["tunnelled pleural catheter", 999, []],
+    ["tunnelled pleural catheter", 1000, []],
+    ["tunnelled pleural catheter", 1000.001, ["session-over-ceiling:r2026-11-01T09:00"]],
+    ["tunnelled peritoneal drain", 2000, []],
+    ["tunnelled peritoneal drain", 2001, ["session-over-ceiling:r2026-11-01T09:00"]],
+  ] as const)("%s, a session of %d mL: %j", (kind, ml, expected) => {
+    expect(keys([session(0, ml)], of(kind))).toEqual(expected);
+  });
+
+  const pleural = of("tunnelled pleural catheter");
+
+  it("one stopped for cough or pain", () => {
+    expect(keys([session(0, 300, ["cough"])], pleural)).toEqual(["session-symptoms:r2026-11-01T09:00"]);
+    expect(keys([session(0, 300, ["pain"])], pleural)).toEqual(["session-symptoms:r2026-11-01T09:00"]);
+  });
+
+  it.each([
+    [401, ["breathless:r2026-11-05T09:00"]],
+    [400, ["breathless:r2026-11-05T09:00"]],
+    [399.999, ["session-falling:r2026-11-05T09:00"]],
+  ])("breathless with %d mL after 400: %j", (ml, expected) => {
+    expect(keys([session(0, 400), session(4, ml, ["breathlessness"])], pleural)).toEqual(expected);
+  });
+
+  it("case 18: a missed session is no low one: it falls against the last that was measured", () => {
+    const unknown = { ...session(2, 0), gross: unknownFact };
+    expect(keys([session(0, 400), unknown, session(4, 300, ["breathlessness"])], pleural)).toEqual([
+      "session-falling:r2026-11-05T09:00",
+    ]);
+    expect(keys([session(0, 400), session(9, 300)], pleural)).toEqual([]);
+  });
+
+  it("breathlessness with any tube is a red flag, of emergency services", () => {
+    const [reason] = alarmReasons(alarmInput([session(0, 300, ["breathlessness"])]));
+    expect(reason).toMatchObject({ code: "breathless", level: "emergency services", source: "CP" });
+  });
+});
+
+describe("air leak of a chest tube", () => {
+  const chest = of("chest tube");
+  const bubbles = (n: number, airLeak: "none" | "present" | "not recorded") =>
+    ran(`${dated(n)}T09:00`, `${dated(n)}T10:00`, 20, { airLeak });
+
+  it("speaks when one comes that was not there; not of one that was there from the first", () => {
+    expect(keys([bubbles(0, "present"), bubbles(1, "present")], chest)).toEqual([]);
+    expect(keys([bubbles(0, "present"), bubbles(1, "none")], chest)).toEqual([]);
+    expect(keys([bubbles(0, "none"), bubbles(1, "not recorded"), bubbles(2, "present")], chest)).toEqual([
+      "air-leak:r2026-11-03T09:00",
+    ]);
+  });
+
+  it("says nothing of a tube that is not measured by air", () => {
+    expect(keys([bubbles(0, "none"), bubbles(1, "present")])).toEqual([]);
+  });
+});
+
+describe("leaks", () => {
+  const leaky = (n: number, leak: "none" | "damp" | "soaking" | "not recorded") =>
+    ran(`${dated(n)}T09:00`, `${dated(n)}T10:00`, 200, { leak });
+  const shut = { entries: [placed(), capped({ on: "2026-10-30", bagAtHome: confirmed(true) })] };
+
+  it("one that soaks is a red flag, a damp dressing is none", () => {
+    expect(keys([leaky(0, "damp")])).toEqual([]);
+    expect(keys([leaky(0, "soaking"), leaky(1, "not recorded"), leaky(2, "soaking")])).toEqual([
+      "soaking-leak:r2026-11-01T09:00",
+    ]);
+  });
+
+  it("a capped tube with any leak, or with pain, holds what the clinic says", () => {
+    const reasons = alarmReasons(alarmInput([leaky(0, "damp")], shut));
+    expect(reasons).toMatchObject([
+      { key: "leak-while-shut:r2026-11-01T09:00", level: "same day", untilReached: "reconnect to bag" },
+    ]);
+    const pain = ran("2026-11-01T09:00", "2026-11-01T10:00", 0, { symptoms: ["pain"] });
+    expect(keys([pain], shut)).toEqual(["symptoms-while-shut:r2026-11-01T09:00"]);
+  });
+
+  it("what leaked before it was capped, or before it was opened again, is not of now", () => {
+    const opened = [...shut.entries, uncapped({ on: "2026-11-02" })];
+    expect(keys([leaky(0, "damp")], { entries: opened })).toEqual([]);
+    expect(keys([leaky(0, "soaking")], { entries: [placed(), capped({ on: "2026-11-02" })] })).toEqual([]);
+  });
+});
