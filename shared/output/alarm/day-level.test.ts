@@ -1,7 +1,8 @@
 import { describe, expect, it } from "vitest";
 import { day } from "#shared/day/day.ts";
+import { millilitres } from "#shared/output/microlitre.ts";
 import { alarmInput, dated, ran, wholeDays } from "#tests/factories/alarm-input.ts";
-import { at, gross } from "#tests/factories/reading.ts";
+import { at } from "#tests/factories/reading.ts";
 import { blocked, exchanged, placed, unblocked, upsized } from "#tests/support/factories.ts";
 import { alarmReasons } from "./alarm-reasons.ts";
 
@@ -133,8 +134,8 @@ describe("what is no output raises nothing", () => {
 
   it("case 28: irrigation that went in is told apart and not subtracted", () => {
     const irrigated = ran("2026-11-01T00:00", "2026-11-02T00:00", 110, {
-      otherIn: [{ fluid: "irrigation", ul: gross(500).value as never }],
-    } as never);
+      otherIn: [{ fluid: "irrigation", ul: millilitres(500) }],
+    });
     expect(keys([irrigated])).toEqual([]);
   });
 });

@@ -1,4 +1,6 @@
 import { describe, expect, it } from "vitest";
+import { millilitres, noVolume } from "#shared/output/microlitre.ts";
+import type { Reading } from "#shared/output/reading.ts";
 import { confirmed, unknownFact } from "#shared/tube/certainty.ts";
 import { alarmInput, ran } from "#tests/factories/alarm-input.ts";
 import { at, flush, gross } from "#tests/factories/reading.ts";
@@ -65,14 +67,14 @@ describe("dry by its row (example table: 6 h for urine, 12 h for bile, CP)", () 
   });
 
   it("counts what went in as flush out of what came, and an estimate that comes to zero as no zero", () => {
-    const hours = (more: object) => codes([ran("2026-11-02T08:00", "2026-11-02T15:00", 0, more)]);
+    const hours = (more: Partial<Reading>) => codes([ran("2026-11-02T08:00", "2026-11-02T15:00", 0, more)]);
     expect(hours({ gross: gross(5), flushGiven: flush(5) })).toEqual(["dry"]);
     expect(hours({ gross: gross(5.001), flushGiven: flush(5) })).toEqual([]);
     expect(hours({ gross: gross(5), flushGiven: "not recorded" })).toEqual([]);
     expect(hours({ flushGiven: "not recorded" })).toEqual(["dry"]);
     expect(hours({ flushGiven: flush(5), flushWithdrawn: flush(6) })).toEqual([]);
-    expect(hours({ gross: gross(5), flushGiven: { ...flush(5), estimated: true } as never })).toEqual([]);
-    expect(hours({ gross: { certainty: "estimated", value: gross(0).value } as never })).toEqual(["dry"]);
+    expect(hours({ gross: gross(5), flushGiven: { ul: millilitres(5), estimated: true } })).toEqual([]);
+    expect(hours({ gross: { certainty: "estimated", value: noVolume } })).toEqual(["dry"]);
     expect(hours({ basis: "already net", gross: gross(-5), flushGiven: flush(0) })).toEqual(["dry"]);
   });
 
