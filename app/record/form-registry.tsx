@@ -107,6 +107,9 @@ const forms: { readonly [K in FormKind]: ComponentType<EventFormProps> } = {
   "whereabouts noted": dynamic(() =>
     import("#shared/record/patient/whereabouts-form.ts").then((m) => shown(m.whereaboutsForm)),
   ),
+  "clinical state noted": dynamic(() =>
+    import("#shared/record/patient/clinical-form.ts").then((m) => shown(m.clinicalForm)),
+  ),
   "reconcile asked": dynamic(() =>
     import("#shared/record/patient/reconcile-forms.ts").then((m) => shown(m.reconcileAskForm)),
   ),

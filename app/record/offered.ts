@@ -53,6 +53,7 @@ export function patientForms({ died, tubes }: Pick<PatientTubes, "died" | "tubes
   const several = tubes.filter(({ status }) => status === "in").length > 1;
   return [
     "placed",
+    "clinical state noted",
     "conditions noted",
     "whereabouts noted",
     "hospice decided",

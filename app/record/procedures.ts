@@ -54,6 +54,7 @@ export const patientProcedures = {
   died: "died",
   "hospice decided": "hospiceDecided",
   "whereabouts noted": "whereaboutsNoted",
+  "clinical state noted": "clinicalStateNoted",
   "reconcile asked": "reconcileAsked",
   reconciled: "reconciled",
   "reported out": "reportedOut",

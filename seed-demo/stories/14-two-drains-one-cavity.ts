@@ -1,4 +1,4 @@
-import { call, emptiedDaily, person, type Story, tube } from "#seed-demo/story.ts";
+import { act, call, emptiedDaily, person, type Story, tube } from "#seed-demo/story.ts";
 
 /** Two drains in one cavity, 8 mL each: either alone would look ready, the sum does not. */
 export const twoDrainsOneCavity: Story = {
@@ -27,6 +27,11 @@ export const twoDrainsOneCavity: Story = {
     ...emptiedDaily({ from: 9, word: "upper" }, [30, 26, 22, 17, 13, 9, 8, 8, 8, 8], {
       characters: "serous",
       flushGiven: "none",
+    }),
+    act(0, {
+      at: "09:30",
+      form: "clinical state noted",
+      texts: { temperature: "36.7", chills: "no", feels: "well", whiteCells: "8.1", crp: "14" },
     }),
     ...emptiedDaily({ from: 9, word: "lower" }, [34, 31, 22, 15, 14, 10, 8, 8, 8, 8], {
       characters: "serous",

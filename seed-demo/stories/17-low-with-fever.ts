@@ -28,7 +28,21 @@ export const lowWithFever: Story = {
       texts: {
         fever: "yes",
         toldBy: "the patient",
-        note: "38.6 C since last night. Petra Physick told by telephone.",
+        note: "Petra Physick told by telephone.",
+      },
+    }),
+    act(0, {
+      at: "08:25",
+      by: "caller",
+      form: "clinical state noted",
+      texts: {
+        temperature: "101.5 F",
+        chills: "no",
+        feels: "unwell",
+        imaging: "unchanged",
+        imagingOn: "-2",
+        toldBy: "the patient",
+        when: "yesterday 22:00",
       },
     }),
   ],

@@ -75,6 +75,7 @@ export const recordRouter = router({
   transferred: ofTube("transferred"),
   hospiceDecided: ofPatient("hospice decided"),
   whereaboutsNoted: ofPatient("whereabouts noted"),
+  clinicalStateNoted: ofPatient("clinical state noted"),
   reconcileAsked: ofPatient("reconcile asked"),
   reconciled: ofPatient("reconciled"),
   reportedOut: ofPatient("reported out"),

@@ -45,6 +45,7 @@ export const access = {
   "record.clampTrialFailed": clinical,
   "record.clampTrialPassed": clinical,
   "record.clampTrialStarted": clinical,
+  "record.clinicalStateNoted": everyone,
   "record.clockDated": clinical,
   "record.conditions": clinical,
   "record.converted": clinical,

@@ -78,6 +78,10 @@ export const refusalCodes = [
   "volume-negative",
   "volume-absurd",
   "reading-ends-before-start",
+  // what is measured of a patient
+  "measure-not-understood",
+  "measure-comma-unclear",
+  "measure-outside",
   // text
   "text-missing",
   "text-too-long",

@@ -1,5 +1,6 @@
 import type { Texts } from "#shared/record/field-spec.ts";
 import type { EntryOf, FormContext, FormResult } from "#shared/record/form.ts";
+import { clinicalForm } from "#shared/record/patient/clinical-form.ts";
 import { conditionsForm } from "#shared/record/patient/conditions-form.ts";
 import { deathForm } from "#shared/record/patient/death-form.ts";
 import { hospiceForm } from "#shared/record/patient/hospice-form.ts";
@@ -110,6 +111,7 @@ export const eventForms = {
   transferred: transferForm,
   "hospice decided": hospiceForm,
   "whereabouts noted": whereaboutsForm,
+  "clinical state noted": clinicalForm,
   "reconcile asked": reconcileAskForm,
   reconciled: reconcileForm,
   "reported out": reportedOutForm,

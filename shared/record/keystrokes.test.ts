@@ -72,6 +72,11 @@ const ordinary = [
     { calls: "stop", exchanges: "go on", until: "2026-12-06" },
   ],
   ["whereabouts noted", "inp\tward 4\n", { place: "inpatient", where: "ward 4" }],
+  [
+    "clinical state noted",
+    "37.2\tn\tw\t\n",
+    { findings: { temperature: confirmed({ value: 37.2, asTyped: null }), feels: confirmed("well") } },
+  ],
   ["reconcile asked", "sides\tit says right\n", { about: "sides", says: "it says right" }],
   ["follow-up ended", "Dr Example\tit stays\n", { decidedBy: "Dr Example" }],
   ["reported out", "urology\n", { toldBy: "urology", candidates: [{ number: 1 }, { number: 2 }] }],

@@ -18,6 +18,7 @@ type OtherKind =
   | "conditions noted"
   | "hospice decided"
   | "whereabouts noted"
+  | "clinical state noted"
   | "reconcile asked"
   | "reconciled"
   | "reported out"

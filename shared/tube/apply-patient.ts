@@ -1,3 +1,4 @@
+import { withFindings } from "#shared/clinical/clinical-state.ts";
 import { restsOn } from "#shared/tube/applied.ts";
 import { confirmed } from "#shared/tube/certainty.ts";
 import type { AnyEventOf, EventOf } from "#shared/tube/event.ts";
@@ -9,11 +10,12 @@ import type { ReconcileAbout } from "#shared/tube/vocabulary.ts";
 /** What is known of the patient beside the tubes. */
 export type PatientNotes = Pick<
   PatientTubes,
-  "conditions" | "hospice" | "whereabouts" | "reconciles" | "reportedOut"
+  "conditions" | "clinical" | "hospice" | "whereabouts" | "reconciles" | "reportedOut"
 >;
 
 export const nothingNoted: PatientNotes = {
   conditions: {},
+  clinical: {},
   hospice: null,
   whereabouts: null,
   reconciles: [],
@@ -24,6 +26,7 @@ export type PatientEvent = AnyEventOf<
   | "conditions noted"
   | "hospice decided"
   | "whereabouts noted"
+  | "clinical state noted"
   | "reconcile asked"
   | "reported out"
   | "reconciled"
@@ -61,6 +64,10 @@ export function notedOfPatient(notes: PatientNotes, event: PatientEvent, { when 
     case "whereabouts noted": {
       const { place, where } = event.payload;
       return { ...notes, whereabouts: { ...restsOn(event), place, where, when } };
+    }
+    case "clinical state noted": {
+      const at = { ...restsOn(event), when, time: event.time };
+      return { ...notes, clinical: withFindings(notes.clinical, event.payload.findings, at) };
     }
     case "reconcile asked": {
       const { about, says } = event.payload;

@@ -1,4 +1,5 @@
 import * as z from "zod";
+import { findingsSchema } from "#shared/clinical/findings-schema.ts";
 import { daySchema } from "#shared/day/when-schema.ts";
 import { factSchema } from "#shared/tube/certainty-schema.ts";
 import { line, note, told } from "#shared/tube/facts.ts";
@@ -42,6 +43,11 @@ export const carePayloads = {
   "whereabouts noted": z.strictObject({
     place: z.enum(whereabouts),
     where: line.nullable(),
+    ...told,
+    ...noted,
+  }),
+  "clinical state noted": z.strictObject({
+    findings: findingsSchema.refine((found) => Object.values(found).some((fact) => fact !== undefined)),
     ...told,
     ...noted,
   }),

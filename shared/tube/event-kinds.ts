@@ -71,6 +71,7 @@ export const eventRules = {
   transferred: adds,
   "hospice decided": { touches: ["conditions"], resets: "neither", pins: false, tubes: 0 },
   "whereabouts noted": { ...adds, tubes: 0 },
+  "clinical state noted": { ...adds, tubes: 0 },
   "reconcile asked": { ...adds, tubes: 0 },
   reconciled: { touches: ["facts"], resets: "neither", pins: false, tubes: 0 },
   "reported out": { ...adds, tubes: 0 },

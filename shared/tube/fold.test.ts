@@ -287,7 +287,14 @@ describe("a patient's tubes", () => {
   });
 
   it("are none before anything was recorded", () => {
-    const notes = { conditions: {}, hospice: null, whereabouts: null, reconciles: [], reportedOut: [] };
+    const notes = {
+      conditions: {},
+      clinical: {},
+      hospice: null,
+      whereabouts: null,
+      reconciles: [],
+      reportedOut: [],
+    };
     expect(state()).toEqual({ ...notes, died: null, tubes: [], contradictions: [], lastSeq: 0 });
   });
 });

@@ -54,6 +54,7 @@ function step(folding: Folding, at: Standing): readonly Found[] {
     case "conditions noted":
     case "hospice decided":
     case "whereabouts noted":
+    case "clinical state noted":
     case "reconcile asked":
       folding.notes = notedOfPatient(folding.notes, event, at);
       return NOTHING;

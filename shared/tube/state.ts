@@ -1,3 +1,4 @@
+import type { ClinicalState } from "#shared/clinical/clinical-state.ts";
 import type { Day } from "#shared/day/day.ts";
 import type { When } from "#shared/day/when.ts";
 import type { StateConcern, TubeInside } from "#shared/fit/inside.ts";
@@ -153,6 +154,7 @@ export type ReportedOut = RestsOn &
 
 export type PatientTubes = {
   readonly conditions: Conditions;
+  readonly clinical: ClinicalState;
   readonly hospice: Hospice | null;
   readonly whereabouts:
     | (RestsOn & Pick<Payload<"whereabouts noted">, "place" | "where"> & { readonly when: When })

@@ -115,6 +115,22 @@ export type Whereabouts = (typeof whereabouts)[number];
 export const reconcileAbouts = ["sides", "two records of one patient", "which tube"] as const;
 export type ReconcileAbout = (typeof reconcileAbouts)[number];
 
+/** How a patient says that they feel. */
+export const feelings = ["well", "unwell", "very unwell"] as const;
+export type Feeling = (typeof feelings)[number];
+
+/** What imaging showed of what a tube was put in for. */
+export const imagingFindings = [
+  "collection gone",
+  "smaller",
+  "unchanged",
+  "larger",
+  "lung up",
+  "lung not up",
+  "other",
+] as const;
+export type ImagingFinding = (typeof imagingFindings)[number];
+
 /** What a clinician lets go on, or not, in hospice. */
 export const goingOn = ["go on", "stop"] as const;
 export type GoingOn = (typeof goingOn)[number];

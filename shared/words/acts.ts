@@ -51,6 +51,7 @@ export const actLabels = {
   transferred: "Record a transfer",
   "hospice decided": "Decide what goes on in hospice",
   "whereabouts noted": "Note where the patient is",
+  "clinical state noted": "Note the clinical state",
   "reconcile asked": "Ask for two records to be reconciled",
   reconciled: "Reconcile",
   "reported out": "Record that one of several was reported out",

@@ -1,6 +1,7 @@
 import { printDay } from "#shared/day/print-day.ts";
 import type { carePayloads } from "#shared/tube/care-payloads.ts";
 import type { Payload } from "#shared/tube/payloads.ts";
+import { findingPhrases } from "#shared/words/clinical.ts";
 import { toldFact } from "#shared/words/facts.ts";
 import { roleNames } from "#shared/words/roles.ts";
 import { type NameOf, sentence, type Tell, toldBy } from "#shared/words/sentence.ts";
@@ -45,6 +46,8 @@ export const careSentences: { readonly [K in keyof typeof carePayloads]: Tell<K>
     ),
   "whereabouts noted": ({ place, where, toldBy: who, note }) =>
     sentence("Whereabouts", [place, where, toldBy(who)], note),
+  "clinical state noted": ({ findings, toldBy: who, note }) =>
+    sentence("Clinical state", [...findingPhrases(findings), toldBy(who)], note),
   "reconcile asked": ({ about, says, toldBy: who }) => sentence("Not agreed", [about, toldBy(who)], says),
   "reported out": ({ candidates, toldBy: who, note }) =>
     sentence(

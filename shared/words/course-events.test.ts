@@ -59,6 +59,20 @@ const told: readonly (readonly [make.Entry, string])[] = [
     "Hospice: decided by Dr. Orla Invented, calls go on, exchanges stop, until Thu 31 Dec 2026, with home hospice.",
   ],
   [make.whereaboutsNoted({ where: "ward 4" }), "Whereabouts: inpatient, ward 4."],
+  [
+    make.clinicalStateNoted({
+      findings: {
+        temperature: { certainty: "reported", value: { value: 38, asTyped: "100.4 F" } },
+        chills: confirmed(false),
+        feels: unknownFact,
+        antibioticsUntil: confirmed(day("2026-11-11")),
+        imaging: confirmed({ on: day("2026-11-04"), finding: "larger", words: "5 cm" }),
+      },
+      toldBy: "the ward",
+      note: "Rang at night.",
+    }),
+    "Clinical state: temperature 38 °C, typed 100.4 F, shaking chills no, feels unknown, imaging Wed 4 Nov 2026, larger, 5 cm, antibiotics until Wed 11 Nov 2026, told by the ward. Rang at night.",
+  ],
   [make.followUpEnded(), "Follow-up ended by decision: decided by Dr. Orla Invented. the piece stays."],
   [make.reportedOut(), "One of several reported out: tube 1 or tube 2, not known which, told by urology."],
   [make.recordsJoined(), "Joined with another record of the same person. the same telephone."],

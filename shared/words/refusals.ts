@@ -101,6 +101,11 @@ const sentences = {
       ? "A volume that was measured or put in is not less than zero."
       : `"${text}" is less than zero. Type what was measured or put in.`,
   "volume-absurd": ({ text, limit }) => `"${text}" is over ${limit}. Check the number and the unit.`,
+  "measure-not-understood": ({ text, unit }) =>
+    `"${text}" is not understood here. Type a number in ${unit}, another with its unit, ~ before an estimate, or ? for unknown.`,
+  "measure-comma-unclear": ({ text }) => `"${text}" can be read two ways. Type a point, or no sign at all.`,
+  "measure-outside": ({ text, least, most, unit }) =>
+    `"${text}" is not between ${least} and ${most} ${unit}. Check the number, and type its unit if it is another.`,
   "reading-ends-before-start": () => "This reading ends before it starts. Check both times.",
   "text-missing": ({ what }) => `Type ${what ?? "something here"}.`,
   "text-too-long": ({ limit }) => `This is longer than ${limit} characters. Shorten it.`,

@@ -3,7 +3,7 @@ import { addDays, type Day, day } from "#shared/day/day.ts";
 import { confirmed, type Fact, unknownFact } from "#shared/tube/certainty.ts";
 import type { TubeEvent } from "#shared/tube/event.ts";
 import { tubeKinds } from "#shared/tube/kind/kinds.ts";
-import { findOuts, goingOn, reconcileAbouts, sides, whereabouts } from "#shared/tube/vocabulary.ts";
+import { feelings, findOuts, goingOn, reconcileAbouts, sides, whereabouts } from "#shared/tube/vocabulary.ts";
 import * as make from "#tests/support/factories.ts";
 
 /**
@@ -134,6 +134,9 @@ const patientEntry = fc.oneof(
   fc
     .tuple(said, fc.constantFrom(...whereabouts))
     .map(([of, place]) => make.whereaboutsNoted({ ...of, place })),
+  fc
+    .tuple(said, fc.constantFrom(...feelings))
+    .map(([of, feels]) => make.clinicalStateNoted({ ...of, findings: { feels: confirmed(feels) } })),
   fc
     .tuple(said, fc.constantFrom(...reconcileAbouts))
     .map(([of, about]) => make.reconcileAsked({ ...of, about })),

@@ -222,6 +222,13 @@ export const transferred = word("transferred", {
   note: null,
 });
 export const whereaboutsNoted = word("whereabouts noted", { place: "inpatient", where: null, note: null });
+export const clinicalStateNoted = word("clinical state noted", {
+  findings: {
+    temperature: confirmed({ value: 36.8, asTyped: null }),
+    chills: confirmed(false),
+  },
+  note: null,
+});
 export const reconcileAsked = word("reconcile asked", {
   about: "sides",
   says: "the report says right, the record left",

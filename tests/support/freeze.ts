@@ -1,6 +1,7 @@
 import { exampleProtocol } from "#shared/protocol/example.ts";
 import { confirmed, unknownFact } from "#shared/tube/certainty.ts";
 import * as make from "#tests/support/factories.ts";
+import { clinicalPatients } from "#tests/support/freeze-clinical.ts";
 import { coursePatients } from "#tests/support/freeze-course.ts";
 import { patient } from "#tests/support/freeze-patient.ts";
 import { toldPatients } from "#tests/support/freeze-told.ts";
@@ -106,6 +107,7 @@ const patients = [
   child,
   ...coursePatients,
   ...toldPatients,
+  ...clinicalPatients,
 ];
 const frozenBefore = new Set(
   frozenReleases().flatMap((earlier) => frozenEvents(earlier).patients.map(({ name }) => name)),

@@ -4,6 +4,7 @@ import { orNotFound } from "#app/_trpc/or-not-found.ts";
 import { signedIn } from "#app/_trpc/server.ts";
 import { FactList } from "#app/facts/fact-list.tsx";
 import { AlsoRecordedAs, JoinedInto } from "#app/join/join-notices.tsx";
+import { ClinicalTable } from "#app/patients/clinical-table.tsx";
 import { contactRows } from "#app/patients/contact-rows.ts";
 import { EndedTubes } from "#app/patients/ended-tubes.tsx";
 import { identityOf } from "#app/patients/identity-of.ts";
@@ -102,6 +103,7 @@ export default async function PatientPage({ params }: PatientPageProps): Promise
         <section>
           <h2>What bears on the tubes</h2>
           <KnownOfPatient state={state} />
+          <ClinicalTable state={state.clinical} today={today} />
         </section>
         <section>
           <h2>How to reach</h2>

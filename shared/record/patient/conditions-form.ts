@@ -2,9 +2,7 @@ import { yesNoField } from "#shared/record/field/choice-field.ts";
 import { lineField, textFactField } from "#shared/record/field/text-field.ts";
 import { whenField } from "#shared/record/field/when-field.ts";
 import { type EntryOf, type FormContext, form } from "#shared/record/form.ts";
-import { sourced } from "#shared/record/sourced.ts";
-import type { Fact } from "#shared/tube/certainty.ts";
-import type { Conditions } from "#shared/tube/payloads.ts";
+import { saidOf } from "#shared/record/said-of.ts";
 
 /** Note what of the patient bears on the tubes: only what is typed is said. */
 export const conditionsForm = form({
@@ -39,11 +37,3 @@ export const conditionsForm = form({
     payload: { conditions: saidOf(typed, toldBy !== null), ...(toldBy !== null && { toldBy }) },
   }),
 });
-
-/** The conditions that were spoken of, each by who spoke. */
-function saidOf(typed: Conditions, toldByOthers: boolean): Conditions {
-  const said = Object.entries<Fact<unknown> | undefined>(typed).flatMap(([name, fact]) =>
-    fact === undefined ? [] : [[name, sourced(fact, toldByOthers)]],
-  );
-  return Object.fromEntries(said);
-}

@@ -40,6 +40,7 @@ const matrix: Record<string, string> = {
   "record.clampTrialFailed": "NPAL",
   "record.clampTrialPassed": "NPAL",
   "record.clampTrialStarted": "NPAL",
+  "record.clinicalStateNoted": "NCPAL",
   "record.clockDated": "NPAL",
   "record.conditions": "NPAL",
   "record.converted": "NPAL",
