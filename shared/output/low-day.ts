@@ -18,7 +18,7 @@ export type LowDayRule = {
 };
 
 /** A low figure beside any of these is not known to be low: fluid went elsewhere, or nobody measured. */
-const voidsLow: readonly DayRemark[] = ["flush-does-not-come-back", "leak-round-tube", "estimated"];
+export const voidsLow: readonly DayRemark[] = ["flush-does-not-come-back", "leak-round-tube", "estimated"];
 /** Set to let nothing out: zero is what they show, and mean to. */
 export const shutModes: readonly Mode[] = ["capped", "clamped", "on a clamp trial"];
 

@@ -1,3 +1,4 @@
+import { median } from "#shared/output/median.ts";
 import type { Microlitres } from "#shared/output/microlitre.ts";
 import { HOUR_MS, type MlPer24h, ratePer24h } from "#shared/output/rate.ts";
 
@@ -23,12 +24,6 @@ export type Measured = {
   readonly overMs: number;
   readonly week: readonly MlPer24h[];
 };
-
-export function median(values: readonly MlPer24h[]): MlPer24h | undefined {
-  const sorted = [...values].sort((a, b) => a - b);
-  const [low, high] = [sorted[Math.ceil(sorted.length / 2) - 1], sorted[Math.floor(sorted.length / 2)]];
-  return low === undefined || high === undefined ? undefined : (((low + high) / 2) as MlPer24h);
-}
 
 /** Asks about "1000" typed for "100". A volume counts over hours: less than one is taken as one. */
 export function plausibility({ volume, overMs, week }: Measured, row: PlausibilityRow): Plausibility {

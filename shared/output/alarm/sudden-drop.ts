@@ -3,7 +3,7 @@ import { ofDay } from "#shared/output/alarm/day-level.ts";
 import { drainsNow, type Evidence, type FullDay } from "#shared/output/alarm/evidence.ts";
 import type { AlarmReason } from "#shared/output/alarm/reason.ts";
 import { relievedAt } from "#shared/output/alarm/relief.ts";
-import { median } from "#shared/output/plausible.ts";
+import { median } from "#shared/output/median.ts";
 import { HOUR_MS } from "#shared/output/rate.ts";
 
 /**
