@@ -1,5 +1,6 @@
 import * as z from "zod";
 import { procedure, router } from "#server/api/trpc.ts";
+import { viewIfUnchanged } from "#server/output/view-if-unchanged.ts";
 import { viewOutput } from "#server/output/view-output.ts";
 import { viewTube } from "#server/tubes/view-tube.ts";
 
@@ -8,5 +9,6 @@ const tube = procedure.meta({ subject: { kind: "tube", key: "tubeId" } }).input(
 
 export const tubeRouter = router({
   view: tube.query(({ ctx, input }) => viewTube(ctx.db, input.tubeId)),
+  ifUnchanged: tube.query(({ ctx, input }) => viewIfUnchanged(ctx.db, input.tubeId)),
   output: tube.query(({ ctx, input }) => viewOutput(ctx.db, input.tubeId)),
 });

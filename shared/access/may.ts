@@ -104,6 +104,7 @@ export const access = {
   "shelf.view": everyone,
   "staff.close": ["lead"],
   "staff.list": everyone,
+  "tube.ifUnchanged": ["physician"],
   "tube.output": everyone,
   "tube.view": everyone,
 } as const satisfies Record<string, readonly Actor[]>;

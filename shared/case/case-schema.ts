@@ -72,6 +72,7 @@ const givens = {
     shelf: z.array(texts).optional(),
   }),
   "net-output": z.strictObject(ofTube),
+  trend: z.strictObject(ofTube),
 } as const;
 
 export type Compute = keyof typeof givens;
@@ -99,6 +100,7 @@ export const caseSchemas = {
   chain: caseOf("chain"),
   "planned-exchange": caseOf("planned-exchange"),
   "net-output": caseOf("net-output"),
+  trend: caseOf("trend"),
 } as const;
 
 export type WorkedCase = { readonly [C in Compute]: z.infer<(typeof caseSchemas)[C]> }[Compute];

@@ -9,6 +9,7 @@ import { passageAnswer } from "#shared/case/passage-answer.ts";
 import { plannedAnswer } from "#shared/case/planned-answer.ts";
 import { stepsAnswer } from "#shared/case/steps-answer.ts";
 import { type Telling, told } from "#shared/case/telling.ts";
+import { trendAnswer } from "#shared/case/trend-answer.ts";
 import { tubeAnswer } from "#shared/case/tube-answer.ts";
 import { whichTube } from "#shared/case/which-tube.ts";
 import type { Refusal } from "#shared/errors/refusal.ts";
@@ -57,6 +58,8 @@ function answerOf({ compute, given }: WorkedCase, books: CaseBooks): Telling<Jso
       return lookAtTube(given, books, (looking, tube) => plannedAnswer(given, looking, tube));
     case "net-output":
       return lookAtTube(given, books, (looking, tube) => told(outputAnswer(looking, tube, given.zone)));
+    case "trend":
+      return lookAtTube(given, books, (looking, tube) => told(trendAnswer(looking, tube, given.zone)));
   }
 }
 

@@ -99,6 +99,7 @@ const matrix: Record<string, string> = {
   "shelf.view": "NCPAL",
   "staff.close": "L",
   "staff.list": "NCPAL",
+  "tube.ifUnchanged": "PA",
   "tube.output": "NCPAL",
   "tube.view": "NCPAL",
 };

@@ -5,6 +5,7 @@ import { signedIn } from "#app/_trpc/server.ts";
 import { NetDaysTable } from "#app/output/net-days-table.tsx";
 import styles from "#app/output/output.module.css";
 import { ReadingsTable } from "#app/output/readings-table.tsx";
+import { WhyBehind } from "#app/output/why-behind.tsx";
 import { identityOf } from "#app/patients/identity-of.ts";
 import { ActButton } from "#app/record/act-links.tsx";
 import { PageFrame } from "#app/ui/page-frame.tsx";
@@ -22,6 +23,7 @@ export default async function OutputPage({ params }: OutputPageProps): Promise<R
   const { api, frame, person } = await signedIn();
   const { patient, tube } = await orNotFound(api.tube.view({ tubeId }));
   const output = await api.tube.output({ tubeId });
+  const ifUnchanged = may(person, "tube.ifUnchanged") ? await api.tube.ifUnchanged({ tubeId }) : null;
   return (
     <PageFrame
       frame={frame}
@@ -50,6 +52,7 @@ export default async function OutputPage({ params }: OutputPageProps): Promise<R
             <NetDaysTable days={output.output.days} />
             <ReadingsTable tubeId={tubeId} output={output} person={person} />
           </div>
+          <WhyBehind trend={output.trend} ifUnchanged={ifUnchanged} />
           <p className={styles.section}>
             Net is what was drained less the flush that was given, over the time between emptyings. Figures
             are as entered; meeting a number means only that: check patency, patient and imaging.
