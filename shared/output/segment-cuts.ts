@@ -3,7 +3,7 @@ import type { EventKind } from "#shared/tube/payloads.ts";
 import type { StoryLine } from "#shared/tube/state.ts";
 
 /** What changes size, mode, suction or position: the low-output counter starts again there. */
-const cutting: readonly EventKind[] = [
+export const cutting: readonly EventKind[] = [
   "exchanged",
   "upsized",
   "downsized",

@@ -14,6 +14,7 @@ export const exampleOutputRows: OutputRows = {
   lowNetInstead: [{ kinds: measuredAs("lymphocele"), lowNetMl: 20, lowDays: 2, source: "CP" }],
   lastCompleteDayHours: { hours: 72, source: "CP" },
   clinicalStateHours: { hours: 72, source: "CP" },
+  fever: { fromC: 38, source: "CP" },
   plateau: { overMlPer24h: 50, days: 5, ofLast: 7, source: "CP" },
   flushNotRecorded: { says: "that reading: cannot tell", source: "CP" },
   dry: [

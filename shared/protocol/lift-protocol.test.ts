@@ -61,6 +61,20 @@ describe("a version of the second shape, lifted", () => {
   });
 });
 
+describe("a version of the third shape, lifted", () => {
+  /** As the third release stored it. */
+  const third = frozenEvents("0.3.0").protocol as { readonly outputRows: object };
+  const lifted = protocolSchema.parse(liftProtocol(third));
+
+  it("keeps its rows of output, and has no row for a fever: it named one in words alone", () => {
+    expect(lifted.outputRows).toEqual({ ...third.outputRows, fever: null });
+  });
+
+  it("is refused where rows of output are no rows", () => {
+    expect(protocolSchema.safeParse(liftProtocol({ ...third, outputRows: "none" })).success).toBe(false);
+  });
+});
+
 describe("what is not of an older shape", () => {
   it("stands as it is: today's", () => {
     expect(liftProtocol(exampleProtocol)).toBe(exampleProtocol);

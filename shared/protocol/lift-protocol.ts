@@ -56,8 +56,18 @@ function fromShape2(stored: Shape): Shape {
   };
 }
 
+/** From shape 3 to 4. The older version named a fever in words alone, so that it has no row for a temperature. */
+function fromShape3(stored: Shape): Shape {
+  const { outputRows } = stored;
+  return {
+    ...stored,
+    shape: 4,
+    outputRows: isShape(outputRows) ? { ...outputRows, fever: null } : outputRows,
+  };
+}
+
 /** The steps, the first from shape 1 to 2. A new shape is a step at the end, never an edit of one that was released. */
-const steps: readonly ((stored: Shape) => Shape)[] = [fromShape1, fromShape2];
+const steps: readonly ((stored: Shape) => Shape)[] = [fromShape1, fromShape2, fromShape3];
 
 /**
  * Rows of a protocol as a release stored them, in the shape of today. A version without a shape is of the first. Pure; what is no

@@ -15,6 +15,8 @@ export const outputRowsSchema = z.strictObject({
   /** The numeric part needs a last complete day, and a clinical state, no older than this. */
   lastCompleteDayHours: z.strictObject({ hours, ...sourced }).nullable(),
   clinicalStateHours: z.strictObject({ hours, ...sourced }).nullable(),
+  /** A temperature, in degrees Celsius, from which on it is a fever. */
+  fever: z.strictObject({ fromC: z.number().min(35).max(42), ...sourced }).nullable(),
   plateau: z
     .strictObject({ overMlPer24h: ml, days: z.int().min(1), ofLast: z.int().min(1), ...sourced })
     .nullable(),

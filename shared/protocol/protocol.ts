@@ -12,7 +12,7 @@ import { redFlagRowSchema } from "#shared/protocol/red-flag-rows.ts";
 import { tubeOutRowSchema } from "#shared/protocol/tube-out-rows.ts";
 
 /** The shape in which a version's rows are written today; older ones are lifted on read (lift-protocol.ts). */
-export const PROTOCOL_SHAPE = 3;
+export const PROTOCOL_SHAPE = 4;
 
 /**
  * One version of the clinic's table. Versions are never edited: a clock keeps the number of the version that it started
