@@ -1,6 +1,7 @@
 import { allStaff } from "#db/queries/staff.ts";
 import type { Database } from "#db/sqlite.ts";
 import { measuredTube } from "#server/output/measured-tube.ts";
+import { protocolOf } from "#server/record/books.ts";
 import { flushIsOrdered } from "#shared/output/output-of-tube.ts";
 import { trendOfTube } from "#shared/output/trend/trend-of-tube.ts";
 import { kindOf } from "#shared/tube/kind/kinds.ts";
@@ -20,6 +21,8 @@ export function viewOutput(db: Database, tubeId: string) {
     zone,
     hasOutput: kindOf(tube.kind).outside,
     flushOrdered: flushIsOrdered(tube),
+    /** What a new reading is held against. */
+    rows: { output: row, plausible: protocolOf(db, tube.pins.protocol).outputRows?.plausibility ?? null },
     output,
     trend: trend.kind === "told" ? withoutSpan(trend) : trend,
     readings: readings

@@ -28,6 +28,7 @@ export const access = {
   "patient.view": everyone,
   "protocol.view": everyone,
   "reading.corrected": everyone,
+  "reading.diary": everyone,
   "reading.recorded": everyone,
   "reading.voided": everyone,
   "record.acceptedElsewhere": clinical,

@@ -113,13 +113,26 @@ function minutesOf(text: string): number | undefined {
 }
 
 /**
- * The instant of a time typed beside a day. An hour that clocks skip is refused (`time-does-not-exist`), an hour that comes
- * twice is read as the earlier one.
+ * The instants of a time typed beside a day, the earlier first: two in an hour that comes twice, since clocks go back over it. An
+ * hour that clocks skip is refused (`time-does-not-exist`).
  */
-export function instantAt(of: Day, text: string, where: Zone): Parsed<Instant> {
+export function instantsAt(of: Day, text: string, where: Zone): Parsed<readonly [Instant, ...Instant[]]> {
   const minutes = minutesOf(text);
   if (minutes === undefined) return unread("time-not-understood", { text });
-  const at = instantsShowing(dayMs(of) + minutes * MINUTE_MS, where)[0];
-  if (at === undefined) return unread("time-does-not-exist", { text, day: of });
-  return parsed(instant(at));
+  const [first, ...more] = instantsShowing(dayMs(of) + minutes * MINUTE_MS, where).map(instant);
+  if (first === undefined) return unread("time-does-not-exist", { text, day: of });
+  return parsed([first, ...more]);
+}
+
+/** The same, of an hour that comes twice the earlier. */
+export function instantAt(of: Day, text: string, where: Zone): Parsed<Instant> {
+  const read = instantsAt(of, text, where);
+  return read.ok ? parsed(read.value[0]) : read;
+}
+
+/** Which of the two it is, where a clock in that zone shows the same time twice; null where it does not. */
+export function turnOf(at: Instant, where: Zone): "earlier" | "later" | null {
+  const [first, second] = instantsShowing(wallMs(at, where), where);
+  if (second === undefined) return null;
+  return at === first ? "earlier" : "later";
 }

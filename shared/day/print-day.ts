@@ -1,5 +1,5 @@
 import { type Day, daysBetween, weekdayOf } from "#shared/day/day.ts";
-import { clockText, dayAt, type Instant, type Zone } from "#shared/day/instant.ts";
+import { clockText, dayAt, type Instant, turnOf, type Zone } from "#shared/day/instant.ts";
 import type { When } from "#shared/day/when.ts";
 
 /** Own tables of names: the machine's language and its habits must not change what a page or a file says. */
@@ -41,6 +41,10 @@ export const printBirth = (of: Day): string => `${dateOf(of)} ${yearOf(of)}`;
 /** `Fri 6 Nov 2026, 14:05`, by the clock of that zone. */
 export const printInstant = (at: Instant, where: Zone): string =>
   `${printDay(dayAt(at, where))}, ${clockText(at, where)}`;
+
+/** The same as it can be typed again: "later" stands after an hour that came twice, where it was the second. */
+export const printMoment = (at: Instant, where: Zone): string =>
+  turnOf(at, where) === "later" ? `${printInstant(at, where)}, later` : printInstant(at, where);
 
 function printSpan(earliest: Day, latest: Day): string {
   if (earliest === latest) return `about ${printDay(earliest)}`;

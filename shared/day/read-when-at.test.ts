@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { instant, zone } from "./instant.ts";
-import { printWhen } from "./print-day.ts";
+import { printMoment, printWhen } from "./print-day.ts";
 import { readInstant, readWhenAt } from "./read-when-at.ts";
 
 /** Fri 6 Nov 2026, 15:30 in London, where clocks went back on 25 Oct 2026 at 02:00 (IANA time zone database). */
@@ -54,12 +54,23 @@ describe("a date with its clock time", () => {
   });
 });
 
+it("prints the second of an hour that comes twice so that it reads again as the same", () => {
+  const [earlier, later] = ["2026-10-25T00:30Z", "2026-10-25T01:30Z"].map((iso) => instant(Date.parse(iso)));
+  expect(printMoment(earlier!, moment.zone)).toBe("Sun 25 Oct 2026, 01:30");
+  expect(printMoment(later!, moment.zone)).toBe("Sun 25 Oct 2026, 01:30, later");
+});
+
 describe("a moment", () => {
   it.each([
     ["now", "2026-11-06T15:30Z"],
     ["14:05", "2026-11-06T14:05Z"],
     ["yesterday 23:50", "2026-11-05T23:50Z"],
     ["14 oct 08:00", "2026-10-14T07:00Z"],
+    ["25 oct 1:30", "2026-10-25T00:30Z"],
+    ["25 oct 1:30 later", "2026-10-25T01:30Z"],
+    ["Sun 25 Oct 2026, 01:30, later", "2026-10-25T01:30Z"],
+    ["25 oct 1:30 am, the later", "2026-10-25T01:30Z"],
+    ["14 oct 08:00 later", "2026-10-14T07:00Z"],
   ])("%j is %s", (text, iso) => {
     expect(readInstant(text, moment)).toEqual({ ok: true, value: Date.parse(iso) });
   });

@@ -1,5 +1,13 @@
 import { daysBetween } from "#shared/day/day.ts";
-import { clockText, dayAt, type Instant, instant, instantAt, type Zone } from "#shared/day/instant.ts";
+import {
+  clockText,
+  dayAt,
+  type Instant,
+  instant,
+  instantAt,
+  instantsAt,
+  type Zone,
+} from "#shared/day/instant.ts";
 import { readWhen } from "#shared/day/read-day.ts";
 import { onDay, type When } from "#shared/day/when.ts";
 import { type Parsed, parsed, unread } from "#shared/errors/refusal.ts";
@@ -60,12 +68,22 @@ export function soonToCome(text: string, { now, zone }: Moment, withinDays: numb
 
 const toMinute = (at: Instant): Instant => instant(at - (at % 60_000));
 
-/** A moment that lies behind, to the minute. A day without a time is refused (`time-missing`). */
+const LATER = /[\s,]+(?:the )?later$/i;
+
+/**
+ * A moment that lies behind, to the minute. Of an hour that comes twice the earlier, or with "later" after it the other. A day without
+ * a time is refused (`time-missing`).
+ */
 export function readInstant(text: string, moment: Moment): Parsed<Instant> {
   if (text.trim().toLowerCase() === "now") return parsed(toMinute(moment.now));
-  const read = readWhenAt(text, moment);
+  const typed = text.trim().replace(LATER, "");
+  const read = readWhenAt(typed, moment);
   if (!read.ok) return read;
   const { when, time } = read.value;
   if (when.precision !== "day") return unread("day-not-exact", { text: text.trim() });
-  return time === null ? unread("time-missing") : instantAt(when.earliest, time, moment.zone);
+  if (time === null) return unread("time-missing");
+  const showing = instantsAt(when.earliest, time, moment.zone);
+  if (!showing.ok) return showing;
+  const at = typed === text.trim() ? showing.value[0] : (showing.value.at(-1) ?? showing.value[0]);
+  return at > moment.now ? unread("time-in-future", { time }) : parsed(at);
 }

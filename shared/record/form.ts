@@ -3,6 +3,7 @@ import type { Instant, Zone } from "#shared/day/instant.ts";
 import type { When } from "#shared/day/when.ts";
 import type { Refusal } from "#shared/errors/refusal.ts";
 import { type FieldSpecs, readFields, type Texts } from "#shared/record/field-spec.ts";
+import type { ReadingBeside } from "#shared/record/output/reading-beside.ts";
 import type { ShelfType } from "#shared/shelf/shelf-type.ts";
 import type { EventKind, Payload } from "#shared/tube/payloads.ts";
 import type { TubeState } from "#shared/tube/state.ts";
@@ -36,6 +37,8 @@ export type FormContext = {
   readonly shelf: readonly ShelfType[];
   /** The clinic's reasons on offer where a plan goes on all the same; absent where no plan is made. */
   readonly planReasons?: readonly string[];
+  /** What a reading of the tube is held against; absent where none is typed. */
+  readonly output?: ReadingBeside;
 };
 
 export type FormResult<E> =

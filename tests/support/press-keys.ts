@@ -1,6 +1,6 @@
 import type { FieldSpec, Texts } from "#shared/record/field-spec.ts";
 
-type Shown = Pick<FieldSpec<never>, "initial" | "choices" | "long">;
+type Shown = Pick<FieldSpec<never>, "initial" | "choices" | "long" | "belongs">;
 
 const TAB = "\t";
 const ENTER = "\n";
@@ -18,8 +18,8 @@ function pickChoice(choices: NonNullable<Shown["choices"]>, typed: string): stri
  * the texts, as a browser sends it.
  */
 export function pressKeys(fields: Readonly<Record<string, Shown>>, keys: string): Texts {
-  const names = Object.keys(fields);
-  const texts = Object.fromEntries(names.map((name) => [name, fields[name]?.initial ?? ""]));
+  const texts = Object.fromEntries(Object.keys(fields).map((name) => [name, fields[name]?.initial ?? ""]));
+  const names = Object.keys(fields).filter((name) => fields[name]?.belongs?.(texts) ?? true);
   const inFields = keys.slice(0, -1).split(TAB);
   if (keys.indexOf(ENTER) !== keys.length - 1) throw new Error("Enter saves: it comes last");
   if (inFields.length > names.length + 1) throw new Error("Tab past the button");

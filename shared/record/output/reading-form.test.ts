@@ -1,7 +1,10 @@
 import { describe, expect, it } from "vitest";
 import { netVolume } from "#shared/output/net-volume.ts";
 import { readingSchema } from "#shared/output/reading-schema.ts";
+import { readField } from "#shared/record/field-spec.ts";
+import type { ReadingBeside } from "#shared/record/output/reading-beside.ts";
 import { formContext } from "#tests/factories/form-context.ts";
+import { noOutputYet } from "#tests/factories/reading-beside.ts";
 import { readingForm } from "./reading-form.ts";
 
 /** Fri 6 Nov 2026, 15:30 in London. */
@@ -103,6 +106,66 @@ describe("an emptying", () => {
   });
 });
 
+describe("what only some tubes show", () => {
+  const beside = (group: ReadingBeside["group"]) =>
+    readingForm.fields(formContext({ output: { ...noOutputYet, group } }));
+  const asked = (group: ReadingBeside["group"]) => {
+    const fields = beside(group);
+    return (["airLeak", "swing", "symptoms"] as const).filter((name) => fields[name].belongs?.({}));
+  };
+
+  it.each([
+    ["chest", ["airLeak", "swing"]],
+    ["pleural", ["symptoms"]],
+    ["peritoneal", ["symptoms"]],
+    ["collection", []],
+    [null, []],
+  ] as const)("of the group %s are asked %j", (group, names) => {
+    expect(asked(group)).toEqual(names);
+  });
+
+  it("is stored as typed; none is an answer, a blank or ? is not", () => {
+    expect(stored({ drained: "0", airLeak: "present", swing: "not seen" })).toMatchObject({
+      airLeak: "present",
+      swing: "not seen",
+      symptoms: "not recorded",
+    });
+    expect(stored({ drained: "700", symptoms: "sob, cough" }).symptoms).toEqual(["breathlessness", "cough"]);
+    expect(stored({ drained: "700", symptoms: "none" }).symptoms).toEqual([]);
+    expect(stored({ drained: "700", symptoms: "?" }).symptoms).toBe("not recorded");
+    expect(readField(beside("pleural").symptoms, "none")).toEqual({ echo: "nothing felt" });
+  });
+});
+
+it("a session counts since the last one, as any emptying: that is when the fluid gathered (hard case 18)", () => {
+  expect(stored({ drained: "700", symptoms: "none" }).from).toBe("since last emptying");
+});
+
+describe("an hour that comes twice (hard case 8)", () => {
+  it("is asked about at both ends, and nothing typed is lost", () => {
+    const { to, from } = readingForm.fields(context);
+    const doubt = '01:30 comes twice that night: the earlier was taken. Type "later" after it for the other.';
+    expect(readField(to, "25 oct 1:30")).toEqual({ echo: "Sun 25 Oct 2026, 01:30", doubt });
+    expect(readField(from, "25 oct 1:30")).toEqual({ echo: "Sun 25 Oct 2026, 01:30", doubt });
+    expect(readField(to, "25 oct 1:30 later")).toEqual({
+      echo: "Sun 25 Oct 2026, 01:30, later",
+      doubt: "01:30 comes twice that night: the later was taken.",
+    });
+    expect(readField(to, "25 oct 2:30")).toEqual({ echo: "Sun 25 Oct 2026, 02:30" });
+  });
+
+  it("counts as an hour of its own", () => {
+    const { from, to } = stored({ drained: "5", from: "25 oct 1:30", to: "25 oct 1:30 later" });
+    expect(to - Number(from)).toBe(3_600_000);
+  });
+
+  it("an hour that clocks skip is refused, saying so", () => {
+    expect(read({ drained: "5", to: "29 mar 1:30" })).toMatchObject({
+      refusals: [{ field: "to", code: "time-does-not-exist" }],
+    });
+  });
+});
+
 it.each([
   ["drained", "", "volume-missing"],
   ["drained", "half a bag", "volume-not-understood"],
@@ -116,6 +179,8 @@ it.each([
   ["characters", "purple", "word-unknown"],
   ["leak", "a bit", "choice-unknown"],
   ["otherIn", "tea 200", "word-unknown"],
+  ["airLeak", "some", "choice-unknown"],
+  ["symptoms", "happy", "word-unknown"],
   ["reportedBy", "x".repeat(121), "text-too-long"],
 ])("refuses %s %j: %s", (field, text, code) => {
   const beside = code === "reading-ends-before-start" ? "to" : field;

@@ -41,6 +41,10 @@ describe("a reading as it would be typed", () => {
         procedureAspirate: "yes",
       },
     ],
+    ["air through a chest tube", { airLeak: "present", swing: "not seen" }],
+    ["a session, with what was felt", { symptoms: "cough, breathless" }],
+    ["a session in which nothing was felt", { symptoms: "none" }],
+    ["the second of an hour that came twice", { to: "25 oct 1:30 later", from: "25 oct 1:30" }],
   ])("reads again as the same: %s", (_name, typed) => {
     const entry = entryOf(typed);
     const again = readingTexts({ id: "r1", tubeId: "t1", ...entry }, context.zone);

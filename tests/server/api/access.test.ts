@@ -23,6 +23,7 @@ const matrix: Record<string, string> = {
   "patient.view": "NCPAL",
   "protocol.view": "NCPAL",
   "reading.corrected": "NCPAL",
+  "reading.diary": "NCPAL",
   "reading.recorded": "NCPAL",
   "reading.voided": "NCPAL",
   "record.acceptedElsewhere": "NPAL",

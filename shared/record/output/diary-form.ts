@@ -1,0 +1,177 @@
+import { dayAt, type Instant } from "#shared/day/instant.ts";
+import { printDay, printMoment } from "#shared/day/print-day.ts";
+import { parsed, type Refusal } from "#shared/errors/refusal.ts";
+import type { Flush } from "#shared/output/reading.ts";
+import { hourTwice } from "#shared/record/field/hour-twice.ts";
+import { lastYearsDay } from "#shared/record/field/last-years-day.ts";
+import { flushField } from "#shared/record/field/volume-field.ts";
+import {
+  type FieldSpec,
+  type FieldSpecs,
+  namesOf,
+  readFields,
+  type Texts,
+} from "#shared/record/field-spec.ts";
+import type { FormContext, FormResult } from "#shared/record/form.ts";
+import { readDiaryWhen } from "#shared/record/output/diary-when.ts";
+import type { Stretch } from "#shared/record/output/reading-beside.ts";
+import { type ReadingEntry, readingForm, SINCE_LAST } from "#shared/record/output/reading-form.ts";
+
+/** As many emptyings as one diary takes; a longer one is logged in two. */
+export const DIARY_ROWS = 20;
+/** The rows of a diary, from 1. */
+export const diaryRows: readonly number[] = Array.from({ length: DIARY_ROWS }, (_, index) => index + 1);
+
+const cells = ["when", "drained", "flush", "characters"] as const;
+export type DiaryCell = (typeof cells)[number];
+/** What stands in one row. */
+export type DiaryRow = Readonly<Record<DiaryCell, string>>;
+
+/** The name of a cell's field: "when3". */
+export const cellName = (cell: DiaryCell, row: number): string => `${cell}${row}`;
+
+export const namesOfRow = (row: number): readonly string[] => cells.map((cell) => cellName(cell, row));
+
+/** A row in which anything stands. */
+export const isUsed = (texts: Texts, row: number): boolean =>
+  namesOfRow(row).some((name) => (texts[name] ?? "").trim() !== "");
+
+const EACH = "flushEach";
+
+/** What is said once for all rows, as a reading by itself says it; the flush comes first, what most diaries do without last. */
+export const diaryFields = (context: FormContext) => {
+  const { reportedBy, leak, airLeak, swing, symptoms, from, measuredBy, basis } = readingForm.fields(context);
+  return {
+    [EACH]: flushField({
+      label: "Flush given each time, mL",
+      hint: "10, 3 x 10, none; blank: not recorded. A row may say otherwise",
+    }),
+    reportedBy,
+    airLeak,
+    swing,
+    symptoms,
+    leak: { ...leak, detail: true },
+    measuredBy,
+    basis,
+    from: { ...from, label: "First row since" },
+  };
+};
+
+type Shared = ReturnType<typeof diaryFields>;
+type Read<F> = F extends FieldSpec<infer T> ? T : never;
+type SharedValues = { readonly [Name in keyof Shared]: Read<Shared[Name]> };
+
+/** What a row is read beside: the end of the row before, and the flush that is said for all. */
+type RowBeside = { readonly before: Instant | null; readonly flushEach: Flush };
+
+/** "Sat 14 Nov 2026, 08:00", or of a whole day "Sat 14 Nov 2026, 00:00 to 24:00". */
+const printStretch = ({ from, to }: Stretch, { zone }: FormContext): string =>
+  from === SINCE_LAST ? printMoment(to, zone) : `${printDay(dayAt(from, zone))}, 00:00 to 24:00`;
+
+/** The fields of one row, to be read after the row before it. */
+function rowFields(context: FormContext, { before, flushEach }: RowBeside) {
+  const { drained, characters, flushGiven } = readingForm.fields(context);
+  const own = flushField({ label: "flush given, mL" });
+  const when: FieldSpec<Stretch> = {
+    label: "emptied at",
+    read: (text) => readDiaryWhen(text, { ...context, before }),
+    echo: (stretch) => printStretch(stretch, context),
+    doubt: ({ from, to }, text) =>
+      lastYearsDay(text, context) ?? (from === SINCE_LAST ? hourTwice(to, context.zone) : null),
+  };
+  const flush: FieldSpec<Flush> = {
+    ...own,
+    read: (text) => (text.trim() === "" ? parsed(flushEach) : own.read(text)),
+    echo: (value) => flushGiven.echo?.(value) ?? "",
+  };
+  return {
+    when,
+    drained: { ...drained, label: "drained, mL" },
+    flush,
+    characters: { ...characters, label: "character" },
+  };
+}
+
+type RowFields = ReturnType<typeof rowFields>;
+type RowValues = { readonly [Name in keyof RowFields]: Read<RowFields[Name]> };
+
+/** A row as it can be read beside those before it. */
+export type DiaryRowFields = {
+  readonly row: number;
+  readonly fields: FieldSpecs<RowValues>;
+  readonly texts: Texts;
+};
+
+/** Every row up to the last that is asked for, each with the fields that read it: a time without a day rests on the row before. */
+export function rowsOfDiary(
+  texts: Texts,
+  context: FormContext,
+  last = DIARY_ROWS,
+): readonly DiaryRowFields[] {
+  const each = diaryFields(context)[EACH].read(texts[EACH] ?? "");
+  const flushEach = each.ok ? each.value : "not recorded";
+  let before: Instant | null = null;
+  return diaryRows.slice(0, last).map((row) => {
+    const own = Object.fromEntries(cells.map((cell) => [cell, texts[cellName(cell, row)] ?? ""]));
+    const fields: FieldSpecs<RowValues> = rowFields(context, { before, flushEach });
+    const when = fields.when.read(own.when ?? "");
+    if (when.ok) before = when.value.to;
+    return { row, fields, texts: own };
+  });
+}
+
+/** Names that a reading by itself has for what a row says. */
+const cellOf: Readonly<Record<string, DiaryCell>> = {
+  to: "when",
+  from: "when",
+  flushGiven: "flush",
+};
+
+const inRow =
+  (row: number) =>
+  (refusal: Refusal): Refusal => {
+    const { field = "when" } = refusal;
+    return { ...refusal, field: cellName(cellOf[field] ?? (field as DiaryCell), row) };
+  };
+
+/** A row with what is said for all, as the values of a reading by itself. */
+const asReading = (row: RowValues, { [EACH]: _each, from, ...shared }: SharedValues, isFirst: boolean) => ({
+  ...shared,
+  drained: row.drained,
+  flushGiven: row.flush,
+  to: row.when.to,
+  from: isFirst && row.when.from === SINCE_LAST ? from : row.when.from,
+  characters: row.characters,
+  flushWithdrawn: "none" as const,
+  otherIn: [],
+  procedureAspirate: false,
+});
+
+/**
+ * The emptyings of a diary, each a reading of its own, or every cell to mend: all are logged or none. A row in which nothing
+ * stands is no reading.
+ */
+export function readDiary(texts: Texts, context: FormContext): FormResult<readonly ReadingEntry[]> {
+  const shared = readFields<SharedValues>(diaryFields(context), texts);
+  const used = rowsOfDiary(texts, context).filter(({ row }) => isUsed(texts, row));
+  if (used.length === 0)
+    return { ok: false, refusals: [{ code: "nothing-said", field: cellName("when", 1) }] };
+  const refusals: Refusal[] = shared.ok ? [] : [...shared.refusals];
+  const entries: ReadingEntry[] = [];
+  for (const [index, { row, fields, texts: own }] of used.entries()) {
+    const read = readFields(fields, own);
+    if (!read.ok) refusals.push(...read.refusals.map(inRow(row)));
+    if (!read.ok || !shared.ok) continue;
+    const values = asReading(read.values, shared.values, index === 0);
+    refusals.push(...(readingForm.check?.(values, context) ?? []).map(inRow(row)));
+    entries.push(readingForm.entry(values, context));
+  }
+  return refusals.length > 0 ? { ok: false, refusals } : { ok: true, entry: entries };
+}
+
+/** Every name that a diary sends. */
+export const namesOfDiary = (context: FormContext): readonly string[] => [
+  EACH,
+  ...diaryRows.flatMap(namesOfRow),
+  ...namesOf(diaryFields(context)).filter((name) => name !== EACH),
+];
