@@ -41,6 +41,8 @@ export function OutputSummary({ tubeId, output, mayLog }: OutputSummaryProps): R
               <>
                 {" · "}
                 <a href={`/tubes/${tubeId}/record/reading`}>Log an emptying</a>
+                {" · "}
+                <a href={`/tubes/${tubeId}/record/diary`}>Log a diary</a>
               </>
             )}
           </p>

@@ -9,7 +9,7 @@ import { may, type Procedure } from "#shared/access/may.ts";
 import { tubeName } from "#shared/tube/name.ts";
 import { noAlarmsYet } from "#shared/words/output.ts";
 
-type Open = { readonly signed: SignedIn; readonly view: TubePage; readonly output: OutputPage };
+export type Open = { readonly signed: SignedIn; readonly view: TubePage; readonly output: OutputPage };
 
 type ReadingPageParts = {
   readonly tubeId: string;

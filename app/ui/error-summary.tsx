@@ -7,6 +7,8 @@ import styles from "./error-summary.module.css";
 export type Problem = {
   readonly field?: string | undefined;
   readonly sentence: string;
+  /** Where its field stands, where several have the same name: "Row 3". */
+  readonly where?: string | undefined;
   /** Where to look at what it speaks of. Opens beside the form, which keeps what is typed. */
   readonly look?: { readonly href: string; readonly word: string } | undefined;
 };
@@ -31,8 +33,9 @@ export function ErrorSummary({ problems, attempt = 0 }: ErrorSummaryProps): Reac
         {problems.length === 1 ? "One thing to mend" : `${problems.length} things to mend`}
       </h2>
       <ul>
-        {problems.map(({ field, sentence, look }) => (
+        {problems.map(({ field, sentence, where, look }) => (
           <li key={`${field ?? ""} ${sentence}`}>
+            {where !== undefined && `${where}: `}
             {field === undefined ? sentence : <a href={`#${fieldId(field)}`}>{sentence}</a>}
             {look !== undefined && (
               <>

@@ -6,9 +6,16 @@ import { fieldId } from "#app/ui/field.tsx";
 import { NoticeLine } from "#app/ui/notice-line.tsx";
 import { RecordingFields } from "#app/ui/recording/recording-fields.tsx";
 import { type RecordingPlan, useRecording } from "#app/ui/recording/use-recording.ts";
-import { namesOf, readWhatCan } from "#shared/record/field-spec.ts";
+import { namesOf, readWhatCan, type Texts } from "#shared/record/field-spec.ts";
 import { refusalSentence } from "#shared/words/refusals.ts";
 import styles from "./recording-form.module.css";
+
+/** What is typed and what is to mend, for a form that lays out its fields itself. */
+export type LaidOut = {
+  readonly texts: Texts;
+  readonly problems: readonly Problem[];
+  readonly typed: (field: string) => void;
+};
 
 type RecordingFormProps<V, Result> = RecordingPlan<V, Result> & {
   /** "Save the exchange": the act in words. */
@@ -21,6 +28,10 @@ type RecordingFormProps<V, Result> = RecordingPlan<V, Result> & {
   readonly beside?: (values: Partial<V>) => ReactNode;
   /** The same, in short, right after the field that it speaks of. */
   readonly after?: { readonly field: keyof V & string; readonly says: (values: Partial<V>) => ReactNode };
+  /** Lays out the fields otherwise than one below the other. */
+  readonly layout?: (parts: LaidOut) => ReactNode;
+  /** Where a field stands, where several have the same name: said in the summary of what is to mend. */
+  readonly whereIs?: (field: string) => string | undefined;
 };
 
 const LOOK = "Open the record as it now stands, in a new tab.";
@@ -30,7 +41,7 @@ const LOOK = "Open the record as it now stands, in a new tab.";
  * with what was typed kept. Nothing typed is lost by an error, a lost answer, a session that ended or a closed tab.
  */
 export function RecordingForm<V, Result>(props: RecordingFormProps<V, Result>): ReactNode {
-  const { fields, act, saved, beneath, beside, after, draft } = props;
+  const { fields, act, saved, beneath, beside, after, draft, layout, whereIs } = props;
   const form = useRef<HTMLFormElement>(null);
   const { texts, phase, refusals, attempt, typed, submit, leave } = useRecording(props, form);
   const [hadDraft] = useState(draft !== null);
@@ -50,6 +61,7 @@ export function RecordingForm<V, Result>(props: RecordingFormProps<V, Result>): 
   const problems: readonly Problem[] = refusals.map((refusal) => ({
     field: refusal.field !== undefined && refusal.field in fields ? refusal.field : undefined,
     sentence: refusalSentence(refusal),
+    where: refusal.field === undefined ? undefined : whereIs?.(refusal.field),
     look: refusal.code === "changed-meanwhile" ? { href: props.leaveTo, word: LOOK } : undefined,
   }));
   return (
@@ -74,13 +86,15 @@ export function RecordingForm<V, Result>(props: RecordingFormProps<V, Result>): 
         </NoticeLine>
       )}
       <div className={beside && styles.withBeside}>
-        <RecordingFields
-          plan={props}
-          texts={texts}
-          problems={problems}
-          typed={typed}
-          after={after && { field: after.field, says: after.says(readWhatCan(fields, texts)) }}
-        />
+        {layout?.({ texts, problems, typed }) ?? (
+          <RecordingFields
+            plan={props}
+            texts={texts}
+            problems={problems}
+            typed={typed}
+            after={after && { field: after.field, says: after.says(readWhatCan(fields, texts)) }}
+          />
+        )}
         {beside && <div className={styles.beside}>{beside(readWhatCan(fields, texts))}</div>}
       </div>
       <div className={styles.acts}>

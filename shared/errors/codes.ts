@@ -82,6 +82,9 @@ export const refusalCodes = [
   "measure-not-understood",
   "measure-comma-unclear",
   "measure-outside",
+  "volume-by-vessel",
+  // a diary of readings
+  "pasted-not-in-rows",
   // text
   "text-missing",
   "text-too-long",

@@ -54,7 +54,9 @@ describe("a volume, typed", () => {
     [
       ["", "volume-missing"],
       ["   ", "volume-missing"],
-      ["half a bag", "volume-not-understood"],
+      ["half a bag", "volume-by-vessel"],
+      ["2 cups", "volume-by-vessel"],
+      ["a baggage", "volume-not-understood"],
       ["35 F", "volume-not-understood"],
       ["35 oz oz", "volume-not-understood"],
       ["constructor", "volume-not-understood"],

@@ -33,13 +33,18 @@ const LONGEST = 40;
 /** No bag and no day comes near it; what lies between it and the clinic's row is asked, not refused. */
 const ABSURD_UL = 100_000_000;
 const VOLUME = /^(~?) ?([-−]?) ?(\d+(?:[.,]\d+)?|[.,]\d+) ?([a-z]*(?: oz)?)\.?$/;
+/** What people measure by at home, and whose size nobody here knows. */
+const VESSEL =
+  /\b(?:bags?|bulbs?|bottles?|cups?|glass(?:es)?|mugs?|pots?|jugs?|(?:tea|table)?spoons?(?:ful)?s?)\b/;
 const GROUPED = /^[1-9]\d{0,2},\d{3}$/;
 
 /**
  * A volume as people type it: "35", "35 mL", "1.2 l", "2 oz", "~40" (estimated), "?" (unknown), "0". A bare number is mL.
  * "1,500" can be read two ways and is asked again; a decimal comma needs its unit.
  *
- * Refusals: `volume-missing`, `volume-not-understood`, `volume-comma-unclear`, `volume-needs-unit`, `volume-negative`,
+ * "Half a bag" is asked back: how much the bag holds is for whoever told it.
+ *
+ * Refusals: `volume-missing`, `volume-not-understood`, `volume-by-vessel`, `volume-comma-unclear`, `volume-needs-unit`, `volume-negative`,
  * `volume-absurd`.
  */
 export function readVolume(entry: string, field: VolumeField): Parsed<TypedVolume> {
@@ -48,6 +53,7 @@ export function readVolume(entry: string, field: VolumeField): Parsed<TypedVolum
   if (asSpoken === "?") return parsed({ volume: unknownFact, asSpoken });
   const text = asSpoken.slice(0, LONGEST);
   const match = VOLUME.exec(asSpoken.toLowerCase().replace(/\s+/g, " "));
+  if (VESSEL.test(text.toLowerCase())) return unread("volume-by-vessel", { text });
   if (match === null || text !== asSpoken) return unread("volume-not-understood", { text });
   const [, about, minus, number = "", unit = ""] = match;
   const per = Object.hasOwn(ulPer, unit) ? ulPer[unit] : undefined;

@@ -2,7 +2,7 @@ import type { Zone } from "#shared/day/instant.ts";
 import { printInstant } from "#shared/day/print-day.ts";
 import type { LowDay } from "#shared/output/low-day.ts";
 import type { ReadingProblem } from "#shared/output/measured-interval.ts";
-import { type Microlitres, toMl } from "#shared/output/microlitre.ts";
+import { type Microlitres, sum, toMl } from "#shared/output/microlitre.ts";
 import type { DayRemark, IncompleteReason } from "#shared/output/net-day.ts";
 import type { NetVolume } from "#shared/output/net-volume.ts";
 import type { VolumeDoubt } from "#shared/output/plausible.ts";
@@ -47,6 +47,15 @@ export const netSentence = (net: NetVolume): string =>
   net.kind === "known"
     ? `Net ${printVolume(net.ul)}.`
     : net.because.map((reason) => incompleteWords[reason]).join(" ");
+
+/** What the rows of a diary bring together: "6 emptyings, net 105 mL in all.", or how many of them cannot be told. */
+export function diarySentence(nets: readonly NetVolume[]): string {
+  const told = nets.filter((net) => net.kind === "known");
+  const count = nets.length === 1 ? "One emptying" : `${nets.length} emptyings`;
+  const untold = nets.length - told.length;
+  if (untold > 0) return `${count}; of ${untold} the net cannot be told.`;
+  return `${count}, net ${printVolume(sum(told.map(({ ul }) => ul)))} in all.`;
+}
 
 const oneDecimal = (value: number): number => Math.round(value * 10) / 10 + 0;
 

@@ -106,6 +106,10 @@ const sentences = {
   "measure-comma-unclear": ({ text }) => `"${text}" can be read two ways. Type a point, or no sign at all.`,
   "measure-outside": ({ text, least, most, unit }) =>
     `"${text}" is not between ${least} and ${most} ${unit}. Check the number, and type its unit if it is another.`,
+  "volume-by-vessel": ({ text }) =>
+    `How much is "${text}"? Ask what it holds and type about how many mL, like ~300, or ? if nobody can say.`,
+  "pasted-not-in-rows": () =>
+    "What is pasted here is not in the rows yet. Put it into the rows, or clear it.",
   "reading-ends-before-start": () => "This reading ends before it starts. Check both times.",
   "text-missing": ({ what }) => `Type ${what ?? "something here"}.`,
   "text-too-long": ({ limit }) => `This is longer than ${limit} characters. Shorten it.`,

@@ -1,4 +1,4 @@
-import type { DiaryCell, DiaryRow } from "#shared/record/output/diary-form.ts";
+import type { DiaryCell, DiaryRow } from "#shared/record/output/diary-cells.ts";
 
 /** A pasted block as rows of a diary, and the lines that hold no figure: said, so that nothing is lost unseen. */
 export type DiaryBlock = { readonly rows: readonly DiaryRow[]; readonly leftOut: readonly string[] };

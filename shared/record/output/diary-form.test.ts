@@ -1,14 +1,9 @@
 import { describe, expect, it } from "vitest";
 import { day } from "#shared/day/day.ts";
 import { instant } from "#shared/day/instant.ts";
-import { readField, type Texts } from "#shared/record/field-spec.ts";
-import {
-  cellName,
-  DIARY_ROWS,
-  namesOfDiary,
-  readDiary,
-  rowsOfDiary,
-} from "#shared/record/output/diary-form.ts";
+import type { Texts } from "#shared/record/field-spec.ts";
+import { cellName, DIARY_ROWS } from "#shared/record/output/diary-cells.ts";
+import { besideCells, diaryOpening, readDiary, rowsOfDiary } from "#shared/record/output/diary-form.ts";
 import { formContext } from "#tests/factories/form-context.ts";
 
 /** Fri 20 Nov 2026, noon in London. */
@@ -153,12 +148,18 @@ describe("a diary", () => {
     expect(refusalsOf({ flushEach: "10" })).toEqual([["when1", "nothing-said"]]);
   });
 
+  it("what was pasted and does not stand in the rows yet is not lost by saving", () => {
+    expect(refusalsOf({ ...typed([["14 nov 8:00", "40"]]), pasted: "14:00 35" })).toEqual([
+      ["pasted", "pasted-not-in-rows"],
+    ]);
+  });
+
   it("takes twenty rows", () => {
     const rows = Array.from({ length: DIARY_ROWS }, (): Typed => ["8:00", "10"]);
     const entries = entriesOf(typed([["31 oct 8:00", "10"], ...rows.slice(1)]));
     expect(entries).toHaveLength(20);
     expect(iso(entries.at(-1)!.to)).toBe("2026-11-19T08:00");
-    expect(namesOfDiary(context)).toHaveLength(20 * 4 + 9);
+    expect(Object.keys(diaryOpening(context))).toHaveLength(20 * 4 + 10);
   });
 
   it("echoes beside each time what will be stored, a whole day as such", () => {
@@ -168,9 +169,7 @@ describe("a diary", () => {
       ["14 nov", "150"],
       ["25 oct 1:30", "1"],
     ]);
-    const echoes = rowsOfDiary(texts, context, 4).map(({ fields, texts: own }) =>
-      readField(fields.when, own.when ?? ""),
-    );
+    const echoes = rowsOfDiary(texts, context, 4).map((row) => besideCells(row).when);
     expect(echoes).toEqual([
       { echo: "Sat 14 Nov 2026, 08:00" },
       { echo: "Sun 15 Nov 2026, 07:30" },
@@ -188,7 +187,7 @@ describe("a diary", () => {
       ["soon", "1"],
       ["14:00", "1"],
     ]);
-    expect(readField(rowsOfDiary(texts, context, 3)[2]!.fields.when, "14:00")).toEqual({
+    expect(besideCells(rowsOfDiary(texts, context, 3)[2]!).when).toEqual({
       echo: "Sat 14 Nov 2026, 14:00",
     });
   });

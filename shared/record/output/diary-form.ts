@@ -1,4 +1,4 @@
-import { dayAt, type Instant } from "#shared/day/instant.ts";
+import { dayAt } from "#shared/day/instant.ts";
 import { printDay, printMoment } from "#shared/day/print-day.ts";
 import { parsed, type Refusal } from "#shared/errors/refusal.ts";
 import type { Flush } from "#shared/output/reading.ts";
@@ -6,37 +6,30 @@ import { hourTwice } from "#shared/record/field/hour-twice.ts";
 import { lastYearsDay } from "#shared/record/field/last-years-day.ts";
 import { flushField } from "#shared/record/field/volume-field.ts";
 import {
+  type FieldReading,
   type FieldSpec,
   type FieldSpecs,
   namesOf,
+  readField,
   readFields,
   type Texts,
 } from "#shared/record/field-spec.ts";
 import type { FormContext, FormResult } from "#shared/record/form.ts";
+import {
+  cellName,
+  DIARY_ROWS,
+  type DiaryCell,
+  type DiaryRow,
+  diaryRows,
+  EACH,
+  isUsed,
+  namesOfRow,
+  PASTED,
+  rowIn,
+} from "#shared/record/output/diary-cells.ts";
 import { readDiaryWhen } from "#shared/record/output/diary-when.ts";
 import type { Stretch } from "#shared/record/output/reading-beside.ts";
 import { type ReadingEntry, readingForm, SINCE_LAST } from "#shared/record/output/reading-form.ts";
-
-/** As many emptyings as one diary takes; a longer one is logged in two. */
-export const DIARY_ROWS = 20;
-/** The rows of a diary, from 1. */
-export const diaryRows: readonly number[] = Array.from({ length: DIARY_ROWS }, (_, index) => index + 1);
-
-const cells = ["when", "drained", "flush", "characters"] as const;
-export type DiaryCell = (typeof cells)[number];
-/** What stands in one row. */
-export type DiaryRow = Readonly<Record<DiaryCell, string>>;
-
-/** The name of a cell's field: "when3". */
-export const cellName = (cell: DiaryCell, row: number): string => `${cell}${row}`;
-
-export const namesOfRow = (row: number): readonly string[] => cells.map((cell) => cellName(cell, row));
-
-/** A row in which anything stands. */
-export const isUsed = (texts: Texts, row: number): boolean =>
-  namesOfRow(row).some((name) => (texts[name] ?? "").trim() !== "");
-
-const EACH = "flushEach";
 
 /** What is said once for all rows, as a reading by itself says it; the flush comes first, what most diaries do without last. */
 export const diaryFields = (context: FormContext) => {
@@ -61,8 +54,8 @@ type Shared = ReturnType<typeof diaryFields>;
 type Read<F> = F extends FieldSpec<infer T> ? T : never;
 type SharedValues = { readonly [Name in keyof Shared]: Read<Shared[Name]> };
 
-/** What a row is read beside: the end of the row before, and the flush that is said for all. */
-type RowBeside = { readonly before: Instant | null; readonly flushEach: Flush };
+/** What a row is read beside: what the row before speaks of, and the flush that is said for all. */
+type RowBeside = { readonly before: Stretch | null; readonly flushEach: Flush };
 
 /** "Sat 14 Nov 2026, 08:00", or of a whole day "Sat 14 Nov 2026, 00:00 to 24:00". */
 const printStretch = ({ from, to }: Stretch, { zone }: FormContext): string =>
@@ -99,8 +92,19 @@ type RowValues = { readonly [Name in keyof RowFields]: Read<RowFields[Name]> };
 export type DiaryRowFields = {
   readonly row: number;
   readonly fields: FieldSpecs<RowValues>;
-  readonly texts: Texts;
+  readonly texts: DiaryRow;
 };
+
+/** What stands beside each cell of a row. */
+export const besideCells = ({
+  fields,
+  texts,
+}: DiaryRowFields): Readonly<Record<DiaryCell, FieldReading>> => ({
+  when: readField(fields.when, texts.when),
+  drained: readField(fields.drained, texts.drained),
+  flush: readField(fields.flush, texts.flush),
+  characters: readField(fields.characters, texts.characters),
+});
 
 /** Every row up to the last that is asked for, each with the fields that read it: a time without a day rests on the row before. */
 export function rowsOfDiary(
@@ -110,12 +114,12 @@ export function rowsOfDiary(
 ): readonly DiaryRowFields[] {
   const each = diaryFields(context)[EACH].read(texts[EACH] ?? "");
   const flushEach = each.ok ? each.value : "not recorded";
-  let before: Instant | null = null;
+  let before: Stretch | null = null;
   return diaryRows.slice(0, last).map((row) => {
-    const own = Object.fromEntries(cells.map((cell) => [cell, texts[cellName(cell, row)] ?? ""]));
+    const own = rowIn(texts, row);
     const fields: FieldSpecs<RowValues> = rowFields(context, { before, flushEach });
-    const when = fields.when.read(own.when ?? "");
-    if (when.ok) before = when.value.to;
+    const when = fields.when.read(own.when);
+    if (when.ok) before = when.value;
     return { row, fields, texts: own };
   });
 }
@@ -154,9 +158,8 @@ const asReading = (row: RowValues, { [EACH]: _each, from, ...shared }: SharedVal
 export function readDiary(texts: Texts, context: FormContext): FormResult<readonly ReadingEntry[]> {
   const shared = readFields<SharedValues>(diaryFields(context), texts);
   const used = rowsOfDiary(texts, context).filter(({ row }) => isUsed(texts, row));
-  if (used.length === 0)
-    return { ok: false, refusals: [{ code: "nothing-said", field: cellName("when", 1) }] };
   const refusals: Refusal[] = shared.ok ? [] : [...shared.refusals];
+  if ((texts[PASTED] ?? "").trim() !== "") refusals.push({ code: "pasted-not-in-rows", field: PASTED });
   const entries: ReadingEntry[] = [];
   for (const [index, { row, fields, texts: own }] of used.entries()) {
     const read = readFields(fields, own);
@@ -166,12 +169,19 @@ export function readDiary(texts: Texts, context: FormContext): FormResult<readon
     refusals.push(...(readingForm.check?.(values, context) ?? []).map(inRow(row)));
     entries.push(readingForm.entry(values, context));
   }
+  if (used.length === 0 && refusals.length === 0)
+    refusals.push({ code: "nothing-said", field: cellName("when", 1) });
   return refusals.length > 0 ? { ok: false, refusals } : { ok: true, entry: entries };
 }
 
-/** Every name that a diary sends. */
-export const namesOfDiary = (context: FormContext): readonly string[] => [
-  EACH,
-  ...diaryRows.flatMap(namesOfRow),
-  ...namesOf(diaryFields(context)).filter((name) => name !== EACH),
-];
+/** Every name that a diary sends, with what stands there when it opens. */
+export const diaryOpening = (context: FormContext): Texts => {
+  const shared = diaryFields(context);
+  const cellsOfAll = diaryRows.flatMap(namesOfRow).map((name) => [name, ""]);
+  return {
+    [EACH]: "",
+    ...Object.fromEntries(cellsOfAll),
+    [PASTED]: "",
+    ...Object.fromEntries(namesOf(shared).map((name) => [name, shared[name].initial ?? ""])),
+  };
+};

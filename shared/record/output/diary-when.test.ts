@@ -8,7 +8,7 @@ const at = (iso: string): Instant => instant(Date.parse(iso));
 const moment = (before: string | null) => ({
   now: at("2026-11-20T12:00Z"),
   zone: zone("Europe/London"),
-  before: before === null ? null : at(before),
+  before: before === null ? null : { from: "since last emptying" as const, to: at(before) },
 });
 const since = (iso: string) => ({ ok: true, value: { from: "since last emptying", to: at(iso) } });
 
@@ -38,6 +38,9 @@ describe("when a row of a diary was emptied", () => {
     ["8:00", "2026-11-14T08:00Z", "2026-11-15T08:00Z"],
     ["0:10", "2026-11-14T23:50Z", "2026-11-15T00:10Z"],
     ["13 nov 8:00", "2026-11-14T08:00Z", "2026-11-13T08:00Z"],
+    ["+1", "2026-11-14T08:00Z", "2026-11-15T08:00Z"],
+    ["+2", "2026-11-14T08:00Z", "2026-11-16T08:00Z"],
+    ["+1", "2026-10-24T07:00Z", "2026-10-25T08:00Z"],
   ])(
     "%j after a row that ends at %s is %s: that day, or the next where it would run backwards",
     (text, before, iso) => {
@@ -58,7 +61,23 @@ describe("when a row of a diary was emptied", () => {
     expect(readDiaryWhen("25 oct", moment(null))).toEqual(day("2026-10-24T23:00Z", "2026-10-26T00:00Z"));
   });
 
+  it("+1 after a whole day is the whole of the next, until it is not over", () => {
+    const whole = { from: at("2026-10-24T23:00Z"), to: at("2026-10-26T00:00Z") };
+    expect(readDiaryWhen("+1", { ...moment(null), before: whole })).toEqual({
+      ok: true,
+      value: { from: at("2026-10-26T00:00Z"), to: at("2026-10-27T00:00Z") },
+    });
+    const yesterday = { from: at("2026-11-19T00:00Z"), to: at("2026-11-20T00:00Z") };
+    expect(readDiaryWhen("+1", { ...moment(null), before: yesterday })).toMatchObject({
+      ok: false,
+      refusal: { code: "time-in-future" },
+    });
+  });
+
   it.each([
+    ["+1", null, "day-missing"],
+    ["+1", "2026-11-19T12:30Z", "time-in-future"],
+    ["+1", "2026-03-28T01:30Z", "time-does-not-exist"],
     ["", null, "day-missing"],
     ["soon", null, "day-not-understood"],
     ["in march", null, "day-not-exact"],

@@ -1,5 +1,5 @@
 import { addDays, type Day } from "#shared/day/day.ts";
-import { dayAt, endOfDay, type Instant, instantsAt, startOfDay } from "#shared/day/instant.ts";
+import { clockText, dayAt, endOfDay, type Instant, instantsAt, startOfDay } from "#shared/day/instant.ts";
 import { printDay } from "#shared/day/print-day.ts";
 import { readDay } from "#shared/day/read-day.ts";
 import { type Moment, readInstant } from "#shared/day/read-when-at.ts";
@@ -7,10 +7,11 @@ import { type Parsed, parsed, unread } from "#shared/errors/refusal.ts";
 import type { Stretch } from "#shared/record/output/reading-beside.ts";
 import { SINCE_LAST } from "#shared/record/output/reading-form.ts";
 
-/** Where a row of a diary is typed, and the end of the row before it; null in the first. */
-export type DiaryMoment = Moment & { readonly before: Instant | null };
+/** Where a row of a diary is typed, and what the row before it speaks of; null in the first. */
+export type DiaryMoment = Moment & { readonly before: Stretch | null };
 
 const TIME_ALONE = /^(?:\d{1,2}(?:[:.]?\d{2})?(?:\s*[ap]m)?)$/i;
+const DAYS_AFTER = /^\+(\d{1,2})$/;
 const HOUR_ALONE = /^\d{1,2}$/;
 /** A day and after it a time in figures alone: "14 nov 8", "14 nov 730"; what may be a year is one. */
 const DAY_AND_FIGURES = /^(.*[^\d\s].*)\s(?!(?:19|20)\d{2}$)(\d{1,4})$/;
@@ -18,7 +19,8 @@ const DAY_AND_FIGURES = /^(.*[^\d\s].*)\s(?!(?:19|20)\d{2}$)(\d{1,4})$/;
 const withMinutes = (time: string): string => (HOUR_ALONE.test(time) ? `${time}:00` : time);
 
 /** A time without a day: of the day of the row before, or of the next day where it would not lie after that row. */
-function readTimeAlone(text: string, { now, zone, before }: DiaryMoment): Parsed<Instant> {
+function readTimeAlone(text: string, { now, zone, before: row }: DiaryMoment): Parsed<Instant> {
+  const before = row?.to ?? null;
   const time = withMinutes(text);
   const first = dayAt(before ?? now, zone);
   const days: readonly Day[] = before === null ? [first] : [first, addDays(first, 1)];
@@ -32,13 +34,30 @@ function readTimeAlone(text: string, { now, zone, before }: DiaryMoment): Parsed
   return unread("time-not-understood", { text });
 }
 
-/** What was drained in the whole of a day that is over: "14 nov" alone. */
-function readWholeDay(text: string, { now, zone }: DiaryMoment): Parsed<Stretch> {
-  const read = readDay(text, { today: dayAt(now, zone), direction: "past" });
-  if (!read.ok) return read;
-  const to = endOfDay(read.value, zone);
-  if (to > now) return unread("time-in-future", { time: `The end of ${printDay(read.value)}` });
-  return parsed({ from: startOfDay(read.value, zone), to });
+/** What was drained in the whole of a day that is over. */
+function wholeDay(day: Day, { now, zone }: DiaryMoment): Parsed<Stretch> {
+  const to = endOfDay(day, zone);
+  if (to > now) return unread("time-in-future", { time: `The end of ${printDay(day)}` });
+  return parsed({ from: startOfDay(day, zone), to });
+}
+
+/** "14 nov" alone. */
+function readWholeDay(text: string, moment: DiaryMoment): Parsed<Stretch> {
+  const read = readDay(text, { today: dayAt(moment.now, moment.zone), direction: "past" });
+  return read.ok ? wholeDay(read.value, moment) : read;
+}
+
+/** The same time, or the whole of a day, so many days after the row before. */
+function daysAfter(days: number, moment: DiaryMoment): Parsed<Stretch> {
+  const { before, now, zone } = moment;
+  if (before === null) return unread("day-missing");
+  if (before.from !== SINCE_LAST) return wholeDay(addDays(dayAt(before.from, zone), days), moment);
+  const day = addDays(dayAt(before.to, zone), days);
+  const time = clockText(before.to, zone);
+  const showing = instantsAt(day, time, zone);
+  if (showing.ok && showing.value[0] > now)
+    return unread("time-in-future", { time: `${time} on ${printDay(day)}` });
+  return showing.ok ? until(parsed(showing.value[0])) : showing;
 }
 
 const until = (read: Parsed<Instant>): Parsed<Stretch> =>
@@ -46,12 +65,14 @@ const until = (read: Parsed<Instant>): Parsed<Stretch> =>
 
 /**
  * When a row of a diary was emptied: a day with a time ("14 nov 8:00", "14 nov 8"), a time alone ("14:00", "2200", "8"), which is of the
- * day of the row before or of the next, or a day alone, which is all that came in it.
+ * day of the row before or of the next, "+1" for the same a day after that row, or a day alone, which is all that came in it.
  *
  * Refusals: those of readInstant and readDay.
  */
 export function readDiaryWhen(text: string, moment: DiaryMoment): Parsed<Stretch> {
   const typed = text.trim();
+  const [, days] = DAYS_AFTER.exec(typed) ?? [];
+  if (days !== undefined) return daysAfter(Number(days), moment);
   if (TIME_ALONE.test(typed)) return until(readTimeAlone(typed, moment));
   const read = readInstant(typed, moment);
   if (read.ok) return until(read);

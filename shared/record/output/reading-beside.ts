@@ -1,9 +1,11 @@
 import type { Day } from "#shared/day/day.ts";
 import type { Instant } from "#shared/day/instant.ts";
+import { millilitres } from "#shared/output/microlitre.ts";
 import { type Measured, outputOfTube, placedAt } from "#shared/output/output-of-tube.ts";
 import type { PlausibilityRow } from "#shared/output/plausible.ts";
-import type { MlPer24h } from "#shared/output/rate.ts";
+import { HOUR_MS, type MlPer24h, ratePer24h } from "#shared/output/rate.ts";
 import type { Reading } from "#shared/output/reading.ts";
+import type { OutputRows } from "#shared/protocol/output-rows.ts";
 import { tubeInForm } from "#shared/record/tube-in-form.ts";
 import { known } from "#shared/tube/certainty.ts";
 import type { OutputGroup } from "#shared/tube/kind/define.ts";
@@ -42,7 +44,7 @@ const outBy = ({ ending, dislodged }: TubeState): Day | null =>
 export function readingBeside(
   tube: TubeState,
   measured: Measured,
-  plausible: PlausibilityRow | null,
+  row: OutputRows["plausibility"],
 ): ReadingBeside {
   const days = outputOfTube(tube, measured).days.flatMap(({ day, net }) =>
     net.kind === "known" ? [{ day, mlPer24h: net.mlPer24h }] : [],
@@ -58,6 +60,10 @@ export function readingBeside(
       .toSorted((a, b) => a.to - b.to)
       .slice(-LATEST),
     days: days.slice(-LATEST),
-    plausible,
+    plausible: row && {
+      overMlPer24h: ratePer24h(millilitres(row.overMlPer24h), 24 * HOUR_MS),
+      overTimesMedian: row.overTimesMedian,
+      andMoreMl: row.andMoreMl,
+    },
   };
 }

@@ -168,7 +168,7 @@ describe("an hour that comes twice (hard case 8)", () => {
 
 it.each([
   ["drained", "", "volume-missing"],
-  ["drained", "half a bag", "volume-not-understood"],
+  ["drained", "half a bag", "volume-by-vessel"],
   ["drained", "8,5", "volume-needs-unit"],
   ["drained", "1,500", "volume-comma-unclear"],
   ["flushGiven", "-5", "volume-negative"],

@@ -45,7 +45,10 @@ export default async function OutputPage({ params }: OutputPageProps): Promise<R
           )}
           {may(person, "reading.recorded") && tube.status !== "ended" && (
             <p>
-              <ActButton href={`/tubes/${tubeId}/record/reading`}>Log an emptying</ActButton>
+              <ActButton href={`/tubes/${tubeId}/record/reading`}>Log an emptying</ActButton>{" "}
+              <a href={`/tubes/${tubeId}/record/diary`} data-screen-only>
+                Log a diary
+              </a>
             </p>
           )}
           <div className={styles.section}>

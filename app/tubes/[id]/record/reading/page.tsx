@@ -1,5 +1,6 @@
 import type { Metadata } from "next";
 import type { ReactNode } from "react";
+import { readingContext } from "#app/output/reading-context.ts";
 import { readingPage } from "#app/output/reading-page.tsx";
 import { ReadingRecordForm } from "#app/output/reading-record-form.tsx";
 
@@ -14,14 +15,14 @@ export default async function LogPage({ params }: LogPageProps): Promise<ReactNo
     tubeId,
     heading: "What was emptied, and when?",
     procedure: "reading.recorded",
-    form: async ({ signed: { api }, view, output }) => (
+    form: async (open) => (
       <ReadingRecordForm
-        patientId={view.patient.id}
+        patientId={open.view.patient.id}
         tubeId={tubeId}
-        context={{ ...(await api.record.beside()), tube: null, tubes: [], opens: { tubeId: "", number: 0 } }}
-        flushOrdered={output.flushOrdered}
-        lastSeen={view.lastSeen}
-        draft={await api.draft.load({ form: "reading", subject: tubeId })}
+        context={await readingContext(open, null)}
+        flushOrdered={open.output.flushOrdered}
+        lastSeen={open.view.lastSeen}
+        draft={await open.signed.api.draft.load({ form: "reading", subject: tubeId })}
         corrects={null}
       />
     ),

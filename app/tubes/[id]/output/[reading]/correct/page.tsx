@@ -1,6 +1,7 @@
 import type { Metadata } from "next";
 import { notFound } from "next/navigation";
 import type { ReactNode } from "react";
+import { readingContext } from "#app/output/reading-context.ts";
 import { readingPage } from "#app/output/reading-page.tsx";
 import { ReadingRecordForm } from "#app/output/reading-record-form.tsx";
 import { readingTexts } from "#shared/record/output/reading-texts.ts";
@@ -16,22 +17,18 @@ export default async function CorrectReadingPage({ params }: CorrectPageProps): 
     tubeId,
     heading: "What should this reading have said?",
     procedure: "reading.corrected",
-    form: async ({ signed: { api }, view, output }) => {
+    form: async (open) => {
+      const { signed, view, output } = open;
       const found = output.readings.find(({ reading }) => reading.id === readingId);
       if (found === undefined) notFound();
       return (
         <ReadingRecordForm
           patientId={view.patient.id}
           tubeId={tubeId}
-          context={{
-            ...(await api.record.beside()),
-            tube: null,
-            tubes: [],
-            opens: { tubeId: "", number: 0 },
-          }}
+          context={await readingContext(open, readingId)}
           flushOrdered={output.flushOrdered}
           lastSeen={view.lastSeen}
-          draft={await api.draft.load({ form: "reading.corrected", subject: readingId })}
+          draft={await signed.api.draft.load({ form: "reading.corrected", subject: readingId })}
           corrects={{ readingId, texts: readingTexts(found.reading, output.zone) }}
         />
       );

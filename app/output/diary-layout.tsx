@@ -1,0 +1,146 @@
+import { type ClipboardEvent, type ReactNode, useEffect, useEffectEvent, useState } from "react";
+import { DiaryRowCells } from "#app/output/diary-row-cells.tsx";
+import { Field, fieldId } from "#app/ui/field.tsx";
+import { RecordingFields } from "#app/ui/recording/recording-fields.tsx";
+import type { StoredDraft } from "#app/ui/recording/use-draft.ts";
+import type { LaidOut } from "#app/ui/recording-form.tsx";
+import { netVolume } from "#shared/output/net-volume.ts";
+import type { Texts } from "#shared/record/field-spec.ts";
+import type { FormContext } from "#shared/record/form.ts";
+import { readDiaryBlock } from "#shared/record/output/diary-block.ts";
+import {
+  cellOfName,
+  DIARY_ROWS,
+  diaryRows,
+  EACH,
+  isUsed,
+  PASTED,
+  rowOfCell,
+} from "#shared/record/output/diary-cells.ts";
+import { asPasted, type FillAt, fillDiary, firstFreeRow } from "#shared/record/output/diary-fill.ts";
+import { diaryFields, diaryOpening, readDiary, rowsOfDiary } from "#shared/record/output/diary-form.ts";
+import { diarySentence } from "#shared/words/output.ts";
+import styles from "./diary.module.css";
+
+type DiaryLayoutProps = LaidOut & {
+  readonly context: FormContext;
+  readonly draft: StoredDraft | null;
+  readonly flushOrdered: boolean;
+};
+
+/** Rows that stand open from the beginning; one more opens below the last that is used. */
+const OPEN_ROWS = 6;
+
+const inputOf = (name: string): HTMLInputElement | HTMLTextAreaElement | null => {
+  const control = document.getElementById(fieldId(name));
+  return control instanceof HTMLInputElement || control instanceof HTMLTextAreaElement ? control : null;
+};
+
+/** Texts that are put into fields once those stand on the page. */
+function usePut(typed: (field: string) => void): (texts: Texts) => void {
+  const [waiting, setWaiting] = useState<Texts>({});
+  const put = useEffectEvent((texts: Texts) => {
+    for (const [name, text] of Object.entries(texts)) {
+      const input = inputOf(name);
+      if (input === null) continue;
+      input.value = text;
+      typed(name);
+    }
+  });
+  useEffect(() => put(waiting), [waiting]);
+  return setWaiting;
+}
+
+/** What is said for all once, and below it the rows; a block that is pasted into a row fills it and those after it. */
+export function DiaryLayout(props: DiaryLayoutProps): ReactNode {
+  const { context, draft, texts, problems, typed } = props;
+  const [opening] = useState<Texts>(() => ({ ...diaryOpening(context), ...draft?.texts }));
+  const [filledTo, setFilledTo] = useState(0);
+  const [told, setTold] = useState<readonly string[]>([]);
+  const put = usePut(typed);
+  const last = Math.max(0, filledTo, ...diaryRows.filter((row) => isUsed(texts, row)));
+  const shown = Math.min(DIARY_ROWS, Math.max(OPEN_ROWS, last + 1));
+  const { [EACH]: each, ...rest } = diaryFields(context);
+  const plan = { draft };
+
+  const fill = (pasted: string, at: FillAt): void => {
+    const { rows, leftOut } = readDiaryBlock(pasted);
+    const { texts: filled, over } = fillDiary(texts, rows, at);
+    setFilledTo(Math.min(DIARY_ROWS, at.row + rows.length - 1));
+    setTold(leftOut);
+    put({ ...filled, [PASTED]: over.map(asPasted).join("\n") });
+  };
+  const pastedInto = (event: ClipboardEvent<HTMLElement>): void => {
+    const pasted = event.clipboardData.getData("text");
+    const name = event.target instanceof HTMLInputElement ? event.target.name : "";
+    const [row, cell] = [rowOfCell(name), cellOfName(name)];
+    if (row === undefined || cell === undefined || !/[\t\n]/.test(pasted.trim())) return;
+    event.preventDefault();
+    fill(pasted, { row, cell });
+  };
+  return (
+    <div className={styles.diary}>
+      <RecordingFields plan={{ ...plan, fields: { [EACH]: each } }} {...{ texts, problems, typed }} />
+      <div className={styles.rows} onPaste={pastedInto}>
+        <div className={styles.heads} aria-hidden="true">
+          <span />
+          <span>Emptied at</span>
+          <span>Drained, mL</span>
+          <span>Flush given, mL</span>
+          <span>Character</span>
+        </div>
+        {rowsOfDiary(texts, context, shown).map((row) => (
+          <DiaryRowCells key={row.row} {...{ row, opening, problems, typed }} />
+        ))}
+      </div>
+      <DiaryNet {...props} />
+      <Paste
+        problem={problems.find(({ field }) => field === PASTED)?.sentence}
+        opening={opening[PASTED] ?? ""}
+        told={told}
+        typed={() => typed(PASTED)}
+        putIn={(pasted) => fill(pasted, { row: firstFreeRow(texts), cell: "drained" })}
+      />
+      <RecordingFields plan={{ ...plan, fields: rest }} {...{ texts, problems, typed }} />
+    </div>
+  );
+}
+
+/** How many rows can be logged as they stand, and what they bring together. */
+function DiaryNet({ texts, context, flushOrdered }: DiaryLayoutProps): ReactNode {
+  const read = readDiary(texts, context);
+  if (!read.ok) return <output className={styles.net} />;
+  const nets = read.entry.map((entry) => netVolume(entry, flushOrdered));
+  return <output className={styles.net}>{diarySentence(nets)}</output>;
+}
+
+type PasteProps = {
+  readonly problem: string | undefined;
+  readonly opening: string;
+  /** Lines of the last block that hold no figure. */
+  readonly told: readonly string[];
+  readonly typed: () => void;
+  readonly putIn: (pasted: string) => void;
+};
+
+/** A place for a block from elsewhere; what has no room in the rows stays in it. */
+function Paste({ problem, opening, told, typed, putIn }: PasteProps): ReactNode {
+  const isUsedAlready = opening !== "" || problem !== undefined;
+  return (
+    <details className={styles.paste} open={isUsedAlready || undefined}>
+      <summary>Paste what was written down</summary>
+      <Field
+        name={PASTED}
+        label="Pasted"
+        hint="a line each: time, drained, flush, character; or a column of figures, one a day"
+        problem={problem}
+        long
+        control={{ rows: 6, defaultValue: opening, onInput: typed }}
+      />
+      <button type="button" onClick={() => putIn(inputOf(PASTED)?.value ?? "")}>
+        Put it into the rows
+      </button>
+      {told.length > 0 && <p role="status">Left out, for no figure stands there: {told.join("; ")}</p>}
+    </details>
+  );
+}
