@@ -97,10 +97,13 @@ export function DiaryLayout(props: DiaryLayoutProps): ReactNode {
       <Paste
         problem={problems.find(({ field }) => field === PASTED)?.sentence}
         opening={opening[PASTED] ?? ""}
-        told={told}
+        isUsed={(texts[PASTED] ?? "") !== ""}
         typed={() => typed(PASTED)}
         putIn={(pasted) => fill(pasted, { row: firstFreeRow(texts), cell: "drained" })}
       />
+      <p className={styles.told} role="status">
+        {told.length > 0 && `Left out, for no figure stands there: ${told.join("; ")}`}
+      </p>
       <RecordingFields plan={{ ...plan, fields: rest }} {...{ texts, problems, typed }} />
     </div>
   );
@@ -117,17 +120,17 @@ function DiaryNet({ texts, context, flushOrdered }: DiaryLayoutProps): ReactNode
 type PasteProps = {
   readonly problem: string | undefined;
   readonly opening: string;
-  /** Lines of the last block that hold no figure. */
-  readonly told: readonly string[];
+  readonly isUsed: boolean;
   readonly typed: () => void;
   readonly putIn: (pasted: string) => void;
 };
 
 /** A place for a block from elsewhere; what has no room in the rows stays in it. */
-function Paste({ problem, opening, told, typed, putIn }: PasteProps): ReactNode {
-  const isUsedAlready = opening !== "" || problem !== undefined;
+function Paste({ problem, opening, isUsed: used, typed, putIn }: PasteProps): ReactNode {
+  const [opened, setOpened] = useState(used);
+  if (used && !opened) setOpened(true);
   return (
-    <details className={styles.paste} open={isUsedAlready || undefined}>
+    <details className={styles.paste} open={opened || undefined}>
       <summary>Paste what was written down</summary>
       <Field
         name={PASTED}
@@ -140,7 +143,6 @@ function Paste({ problem, opening, told, typed, putIn }: PasteProps): ReactNode 
       <button type="button" onClick={() => putIn(inputOf(PASTED)?.value ?? "")}>
         Put it into the rows
       </button>
-      {told.length > 0 && <p role="status">Left out, for no figure stands there: {told.join("; ")}</p>}
     </details>
   );
 }

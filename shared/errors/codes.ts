@@ -77,12 +77,12 @@ export const refusalCodes = [
   "volume-needs-unit",
   "volume-negative",
   "volume-absurd",
+  "volume-by-vessel",
   "reading-ends-before-start",
   // what is measured of a patient
   "measure-not-understood",
   "measure-comma-unclear",
   "measure-outside",
-  "volume-by-vessel",
   // a diary of readings
   "pasted-not-in-rows",
   // text
