@@ -21,10 +21,7 @@ const paste = (page: Page, text: string): Promise<void> =>
     );
   }, text);
 
-test("six readings of a diary in at most 60 keys, logged as one act", async ({
-  page,
-  newTube,
-}) => {
+test("six readings of a diary in at most 60 keys, logged as one act", async ({ page, newTube }) => {
   const { tube } = await newTube();
   await open(page, tube + diary);
   const rows = ["-4 8\t40", "14\t35", "22\t30", "730\t25", "14\t20", "22\t15"];
