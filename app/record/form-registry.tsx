@@ -98,6 +98,15 @@ const forms: { readonly [K in FormKind]: ComponentType<EventFormProps> } = {
     import("#shared/record/tube/handover-forms.ts").then((m) => shown(m.acceptedForm)),
   ),
   "follow-up ended": dynamic(() => import("#shared/record/tube/end-form.ts").then((m) => shown(m.endForm))),
+  "review asked": dynamic(() =>
+    import("#shared/record/tube/review-forms.ts").then((m) => shown(m.reviewAskForm)),
+  ),
+  "review decided": dynamic(() =>
+    import("#shared/record/tube/review-forms.ts").then((m) => shown(m.reviewForm)),
+  ),
+  "decision done": dynamic(() =>
+    import("#shared/record/tube/review-forms.ts").then((m) => shown(m.decisionDoneForm)),
+  ),
   transferred: dynamic(() =>
     import("#shared/record/tube/transfer-form.ts").then((m) => shown(m.transferForm)),
   ),

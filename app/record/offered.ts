@@ -12,7 +12,7 @@ export const formOfStep = {
   exchange: "exchanged",
   "remove or exchange": "plan recorded",
   remove: "removed",
-  review: "checked",
+  review: "review decided",
   call: "called",
   "fragment retained": "removed",
   "confirm removal": "verified",
@@ -31,6 +31,18 @@ export const formOfStep = {
   whereabouts: null,
   reconcile: null,
   "which tube out": null,
+  "flush differently": "facts noted",
+  "to suction": "suction changed",
+  reposition: "repositioned",
+  upsize: "exchange planned",
+  downsize: "exchange planned",
+  "second drain": "decision done",
+  "tube check": "checked",
+  imaging: "decision done",
+  "fluid tests": "decision done",
+  "cap or clamp trial": "clamp trial started",
+  refer: "decision done",
+  "hand over": "handed over",
 } as const satisfies Record<StepKind, TubeForm | null>;
 
 /** The same of a step that is the patient's: its form stands on the patient's page. */
@@ -106,7 +118,18 @@ function whileIn(tube: Offered): readonly FormGroup[] {
       forms: ["fell out", "partly dislodged", "blocked", ...outside("leaking"), "infected", "bled", "broken"],
     },
     { word: "Seen", forms: [...told, "checked", "tip position", "facts noted", "clock dated"] },
-    { word: "Planned", forms: ["exchange planned", "plan recorded", "removal decided", "follow-up ended"] },
+    {
+      word: "Planned",
+      forms: [
+        "review decided",
+        "review asked",
+        "exchange planned",
+        "plan recorded",
+        "removal decided",
+        "decision done",
+        "follow-up ended",
+      ],
+    },
     said,
   ];
 }

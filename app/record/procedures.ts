@@ -44,6 +44,9 @@ export const tubeProcedures = {
   "accepted elsewhere": "acceptedElsewhere",
   "follow-up ended": "followUpEnded",
   transferred: "transferred",
+  "review asked": "reviewAsked",
+  "review decided": "reviewDecided",
+  "decision done": "decisionDone",
 } as const satisfies Partial<Record<FormKind, string>>;
 export type TubeForm = keyof typeof tubeProcedures;
 

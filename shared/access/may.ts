@@ -7,6 +7,8 @@ export type Actor = StaffRole | "approver";
 const everyone = staffRoles;
 /** Who plans, changes or ends what a tube is; a caller records what a call tells. */
 const clinical = ["nurse", "physician", "lead"] as const;
+/** A decision in review is a physician's. */
+const deciding = ["physician"] as const;
 /** Who keeps the clinic's shelf; a physician reads it. */
 const stocking = ["nurse", "lead"] as const;
 
@@ -51,6 +53,7 @@ export const access = {
   "record.conditions": clinical,
   "record.converted": clinical,
   "record.datesConfirmed": clinical,
+  "record.decisionDone": clinical,
   "record.died": everyone,
   "record.downsized": clinical,
   "record.exchanged": clinical,
@@ -74,6 +77,8 @@ export const access = {
   "record.removed": clinical,
   "record.repositioned": clinical,
   "record.reportedOut": everyone,
+  "record.reviewAsked": everyone,
+  "record.reviewDecided": deciding,
   "record.salvaged": clinical,
   "record.stepAssigned": clinical,
   "record.suctionChanged": clinical,

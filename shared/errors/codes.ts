@@ -161,6 +161,7 @@ export const refusalCodes = [
   "nothing-to-bring-in",
   // handovers and ends
   "day-before-decision",
+  "decided-twice",
   "plan-before-tube",
   "candidates-too-few",
   "candidate-not-in",

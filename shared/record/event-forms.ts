@@ -33,6 +33,7 @@ import {
   upsizeForm,
 } from "#shared/record/tube/renewal-form.ts";
 import { repositionForm } from "#shared/record/tube/reposition-form.ts";
+import { decisionDoneForm, reviewAskForm, reviewForm } from "#shared/record/tube/review-forms.ts";
 import { suctionForm } from "#shared/record/tube/suction-form.ts";
 import { tipForm } from "#shared/record/tube/tip-form.ts";
 import { transferForm } from "#shared/record/tube/transfer-form.ts";
@@ -115,6 +116,9 @@ export const eventForms = {
   "reconcile asked": reconcileAskForm,
   reconciled: reconcileForm,
   "reported out": reportedOutForm,
+  "review asked": reviewAskForm,
+  "review decided": reviewForm,
+  "decision done": decisionDoneForm,
 } as const satisfies { readonly [K in FormKind]: Readable<Made<K>> };
 
 export const formKinds = Object.keys(eventForms) as FormKind[];

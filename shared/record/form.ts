@@ -10,7 +10,7 @@ import type { TubeState } from "#shared/tube/state.ts";
 import type { OwnerRole } from "#shared/tube/step-kinds.ts";
 
 /** The tube that a form speaks of, as far as a form needs it. */
-export type TubeInForm = Pick<TubeState, "id" | "kind" | "side" | "concerns"> & {
+export type TubeInForm = Pick<TubeState, "id" | "kind" | "role" | "mode" | "side" | "concerns"> & {
   /** The first day on which a tube may have lain there: nothing was planned for it before. Null where that is unknown. */
   readonly inSince: Day | null;
 };

@@ -63,6 +63,17 @@ const ordinary = [
   ["bled", "n\t\n", { heavy: confirmed(false) }],
   ["broken", "n\thub\n", { fragmentInside: confirmed(false), part: "hub" }],
   ["removal decided", "+14\tsched\tDr Example\n", { by: "2026-11-20", owner: { role: "nurse" } }],
+  ["review asked", "+2\tfever\n", { by: "2026-11-08", reason: "fever" }],
+  [
+    "review decided",
+    "lea\t+14\tph\t\tDr Example\n",
+    {
+      decided: [{ what: "leave in", by: "2026-11-20", owner: { role: "physician" } }],
+      decidedBy: "Dr Example",
+      closes: ["review"],
+    },
+  ],
+  ["decision done", "im\tdone 5 nov\n", { what: "imaging", how: "done 5 nov" }],
   ["handed over", "urology\tDr Example\n", { to: "urology", person: "Dr Example" }],
   ["accepted elsewhere", "Dr Example\turology\n", { by: "Dr Example", place: "urology" }],
   ["transferred", "Far Dale\tsize, what h\n", { findOut: ["size", "what holds it"] }],

@@ -14,6 +14,6 @@ function inSince({ story, tract }: TubeState): Day | null {
 
 /** Of a tube, what a form is read beside. */
 export const tubeInForm = (tube: TubeState): TubeInForm => {
-  const { id, kind, side, concerns } = tube;
-  return { id, kind, side, concerns, inSince: inSince(tube) };
+  const { id, kind, role, mode, side, concerns } = tube;
+  return { id, kind, role, mode, side, concerns, inSince: inSince(tube) };
 };

@@ -4,6 +4,7 @@ import { findRow, type RowAnswer } from "#shared/protocol/find-row.ts";
 import type { ProtocolRow } from "#shared/protocol/interval-row.ts";
 import type { Protocol } from "#shared/protocol/protocol.ts";
 import { type Draft, type TubeQuestion, why } from "#shared/step/draft.ts";
+import { reviewDrafts, reviewOn } from "#shared/step/review-steps.ts";
 import type { Why } from "#shared/step/step.ts";
 import { tractTooYoung } from "#shared/step/tract-lines.ts";
 import { isFirstCatheter } from "#shared/tube/clocks.ts";
@@ -29,6 +30,8 @@ export const rowFor = ({ tube, conditions, age, protocol }: Omit<TubeQuestion, "
     firstCatheter: isFirstCatheter(tube),
   });
 
+type Target = { readonly target: Day | null; readonly lines: readonly Why[] };
+
 const plus = (from: Day | null, days: number | null): Day | null =>
   from === null || days === null ? null : addDays(from, days);
 
@@ -49,12 +52,22 @@ function rowLines(row: ProtocolRow, protocol: Protocol): Why[] {
   return lines;
 }
 
-/** The review stands 14 days (by row) from the last check or from the start, whichever is later known. */
-function reviewTarget(tube: TubeState, row: ProtocolRow): { target: Day | null; lines: Why[] } {
-  const checkedOn = tube.checked?.when.earliest ?? null;
-  if (tube.checked === null || checkedOn === null)
-    return { target: plus(tube.catheter.since.earliest, row.target), lines: [] };
-  const line = why("counted-from-check", { day: checkedOn }, tube.checked.eventId);
+/**
+ * The review stands 14 days (by row) from the last check or review or from the start, whichever is later known; on the day that the last
+ * review set, where it set one and nobody checked the tube since.
+ */
+function reviewTarget({ catheter, checked, reviewed }: TubeState, row: ProtocolRow): Target {
+  const checkedOn = checked?.when.earliest ?? null;
+  const reviewedOn = reviewed?.when.earliest ?? null;
+  if (reviewed !== null && reviewedOn !== null && (checkedOn === null || checkedOn <= reviewedOn)) {
+    const { next, eventId } = reviewed;
+    return next === null
+      ? { target: plus(reviewedOn, row.target), lines: [why("reviewed", { day: reviewedOn }, eventId)] }
+      : { target: next, lines: [reviewOn(next, eventId)] };
+  }
+  if (checked === null || checkedOn === null)
+    return { target: plus(catheter.since.earliest, row.target), lines: [] };
+  const line = why("counted-from-check", { day: checkedOn }, checked.eventId);
   return { target: plus(checkedOn, row.target), lines: [line] };
 }
 
@@ -145,5 +158,6 @@ export function datedDrafts(question: TubeQuestion): Draft[] {
   const standsBeside = plan === null || (plan.kind !== row?.kind && besidePlan);
   if (row !== null && standsBeside) drafts.push(row);
   if (answer.found !== "row" && plan === null) drafts.push({ kind: "no row", window: now, why: noRow });
+  drafts.push(...reviewDrafts(question, row?.kind === "review"));
   return drafts;
 }

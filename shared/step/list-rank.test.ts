@@ -49,6 +49,18 @@ const ranks = {
   hospice: looseEnd,
   reconcile: looseEnd,
   "which tube out": looseEnd,
+  "flush differently": clock,
+  "to suction": clock,
+  reposition: clock,
+  upsize: clock,
+  downsize: clock,
+  "second drain": clock,
+  "tube check": clock,
+  imaging: clock,
+  "fluid tests": clock,
+  "cap or clamp trial": clock,
+  refer: clock,
+  "hand over": clock,
 } as const satisfies Record<StepKind, number>;
 
 describe("the part of the lists in which a step stands", () => {

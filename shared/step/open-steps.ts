@@ -15,6 +15,7 @@ import {
   why,
 } from "#shared/step/draft.ts";
 import { patientSteps } from "#shared/step/patient-steps.ts";
+import { decidedDrafts } from "#shared/step/review-steps.ts";
 import { compareSteps, defaultOwner, isUrgent, type OpenStep } from "#shared/step/step.ts";
 import type { Contradiction, PatientTubes, TubeState } from "#shared/tube/state.ts";
 import type { StepKind } from "#shared/tube/step-kinds.ts";
@@ -134,7 +135,12 @@ function whileIn(at: At, patient: PatientTubes): Draft[] {
             why("reported-elsewhere", {}, unverified.eventId),
           ]),
         ];
-  const onDays = [...removalDrafts(at), ...balloonDrafts(at), ...callDraft(at, patient)];
+  const onDays = [
+    ...removalDrafts(at),
+    ...decidedDrafts(at.tube),
+    ...balloonDrafts(at),
+    ...callDraft(at, patient),
+  ];
   return [
     ...part,
     ...dated(at),

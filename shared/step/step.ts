@@ -61,6 +61,12 @@ export const whyCodes = [
   "whereabouts",
   "reconcile",
   "reported-out",
+  "decided",
+  "decided-words",
+  "reviewed",
+  "review-on",
+  "review-asked",
+  "evidence-changed",
 ] as const;
 export type WhyCode = (typeof whyCodes)[number];
 
@@ -122,6 +128,18 @@ export const defaultOwner = {
   whereabouts: "caller",
   reconcile: "nurse",
   "which tube out": "nurse",
+  "flush differently": "nurse",
+  "to suction": "nurse",
+  reposition: "nurse",
+  upsize: "nurse",
+  downsize: "nurse",
+  "second drain": "nurse",
+  "tube check": "nurse",
+  imaging: "nurse",
+  "fluid tests": "nurse",
+  "cap or clamp trial": "nurse",
+  refer: "nurse",
+  "hand over": "nurse",
 } as const satisfies Record<StepKind, OwnerRole>;
 
 /** Needs somebody now, whatever the dates of other steps. */

@@ -11,6 +11,7 @@ import {
 } from "#shared/tube/applied.ts";
 import { careAppliers, ownerOf } from "#shared/tube/apply-care.ts";
 import { courseAppliers, needsTubeIn } from "#shared/tube/apply-course.ts";
+import { doneBy, reviewAppliers } from "#shared/tube/apply-review.ts";
 import { unknownFact } from "#shared/tube/certainty.ts";
 import type { AnyEventOf, EventOf } from "#shared/tube/event.ts";
 import { eventRules } from "#shared/tube/event-kinds.ts";
@@ -22,6 +23,14 @@ type Renewed = AnyEventOf<"exchanged" | "upsized" | "downsized" | "salvaged" | "
 
 /** What another catheter does not put right. */
 const outlasts = ({ kind }: Trouble): boolean => kind === "infected" || kind === "bled";
+
+/** Who was given what outlasts the catheter: a removal that was decided, and what a review decided. */
+function ownersThatStand({ removal, decided, owners }: TubeState): TubeState["owners"] {
+  const kinds = [...(removal === null ? [] : (["remove"] as const)), ...decided.map(({ what }) => what)];
+  return Object.fromEntries(
+    kinds.flatMap((kind) => (owners[kind] === undefined ? [] : [[kind, owners[kind]]])),
+  );
+}
 
 function renewed(tube: TubeState, event: Renewed, at: Standing): Applied {
   const { facts, plan, elsewhere } = event.payload;
@@ -41,7 +50,10 @@ function renewed(tube: TubeState, event: Renewed, at: Standing): Applied {
     startedHere: elsewhere === null,
     called: null,
     checked: null,
-    owners: tube.removal === null ? {} : { remove: tube.owners.remove },
+    owners: ownersThatStand(tube),
+    lastReview: null,
+    reviewed: null,
+    reviewAsked: null,
     troubles: tube.troubles.filter(outlasts),
     trial: answered(tube.trial),
     balloon: null,
@@ -191,6 +203,7 @@ const appliers: Appliers<OneTubeKind> = {
   "dates confirmed": (tube, { pins }) => ({ tube: { ...tube, pins: pins ?? tube.pins } }),
   ...courseAppliers,
   ...careAppliers,
+  ...reviewAppliers,
 };
 
 /** What would put a tube where a fragment of the old one is still inside, and hide it. */
@@ -206,5 +219,5 @@ export function applyToTube(tube: TubeState, event: OneTubeEvent, at: Standing):
   if (tube.status === "fragment retained" && hidesFragment(event))
     return { tube, contradiction: "fragment-inside" };
   const apply: (tube: TubeState, event: never, at: Standing) => Applied = appliers[event.kind];
-  return apply(tube, event as never, at);
+  return apply(doneBy(tube, event), event as never, at);
 }

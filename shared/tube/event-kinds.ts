@@ -76,6 +76,9 @@ export const eventRules = {
   reconciled: { touches: ["facts"], resets: "neither", pins: false, tubes: 0 },
   "reported out": { ...adds, tubes: 0 },
   "records joined": { ...adds, tubes: 0 },
+  "review asked": adds,
+  "review decided": { ...adds, touches: ["plan"] },
+  "decision done": { ...adds, touches: ["plan"] },
 } as const satisfies Record<EventKind, EventRule>;
 
 export const eventKinds = Object.keys(eventRules) as EventKind[];

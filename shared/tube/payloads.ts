@@ -8,6 +8,7 @@ import { exchangePlannedSchema } from "#shared/tube/exchange-planned.ts";
 import { concernsSchema, line, note, told, tubeFactsSchema, yesNo } from "#shared/tube/facts.ts";
 import { tubeKinds } from "#shared/tube/kind/kinds.ts";
 import { ownerSchema } from "#shared/tube/owner-schema.ts";
+import { reviewPayloads } from "#shared/tube/review-payloads.ts";
 import { stepKinds } from "#shared/tube/step-kinds.ts";
 import { callOutcomes, modes, roles, sides } from "#shared/tube/vocabulary.ts";
 
@@ -137,6 +138,7 @@ export const payloads = {
   voided: z.strictObject({ reason: note, wrongPatient: z.boolean() }),
   ...coursePayloads,
   ...carePayloads,
+  ...reviewPayloads,
 } as const;
 
 export type EventKind = keyof typeof payloads;

@@ -2,6 +2,7 @@ import type { ClinicalState } from "#shared/clinical/clinical-state.ts";
 import type { Day } from "#shared/day/day.ts";
 import type { When } from "#shared/day/when.ts";
 import type { StateConcern, TubeInside } from "#shared/fit/inside.ts";
+import type { DecidedKind } from "#shared/review/decisions.ts";
 import type { Length } from "#shared/size/length.ts";
 import type { Fact } from "#shared/tube/certainty.ts";
 import type { ContradictionCode } from "#shared/tube/contradiction-codes.ts";
@@ -68,6 +69,16 @@ export type Trial = RestsOn & {
 /** Losses of water against the last fill, in mL, since the catheter's clock began; null where one of the two is unknown. */
 export type Balloon = RestsOn & { readonly when: When; readonly lossesMl: readonly (number | null)[] };
 
+export type LastReview = RestsOn &
+  Pick<Payload<"review decided">, "decidedBy" | "evidence"> & { readonly when: When };
+
+export type Decided = RestsOn & {
+  readonly what: DecidedKind;
+  readonly by: Day;
+  readonly decidedBy: string;
+  readonly words: string | null;
+};
+
 /** One tube as its events make it: what it is, what is unknown, its two clocks. */
 export type TubeState = {
   readonly id: string;
@@ -126,6 +137,13 @@ export type TubeState = {
   readonly removal: (RestsOn & Pick<Payload<"removal decided">, "by" | "decidedBy" | "reason">) | null;
   /** Handed over and accepted by nobody yet. */
   readonly handover: (RestsOn & Pick<Payload<"handed over">, "to" | "person">) | null;
+  /** The last decision of a review since the catheter's clock began, and what was seen in it. */
+  readonly lastReview: LastReview | null;
+  /** When a review that was due was last answered, and the day on which it is to be reviewed again. */
+  readonly reviewed: (RestsOn & { readonly when: When; readonly next: Day | null }) | null;
+  readonly reviewAsked: (RestsOn & Payload<"review asked">) | null;
+  /** What was decided and is not done. */
+  readonly decided: readonly Decided[];
   readonly toFindOut:
     | (RestsOn & { readonly what: readonly FindOut[]; readonly askWhom: string | null })
     | null;

@@ -24,6 +24,18 @@ export const stepKinds = [
   "whereabouts",
   "reconcile",
   "which tube out",
+  "flush differently",
+  "to suction",
+  "reposition",
+  "upsize",
+  "downsize",
+  "second drain",
+  "tube check",
+  "imaging",
+  "fluid tests",
+  "cap or clamp trial",
+  "refer",
+  "hand over",
 ] as const;
 export type StepKind = (typeof stepKinds)[number];
 

@@ -56,4 +56,7 @@ export const actLabels = {
   reconciled: "Reconcile",
   "reported out": "Record that one of several was reported out",
   "records joined": "Join the two records",
+  "review asked": "Ask for a review",
+  "review decided": "Decide in review",
+  "decision done": "Record a decision as done",
 } as const satisfies Record<EventKind, string>;

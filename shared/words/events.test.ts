@@ -120,6 +120,26 @@ const told: readonly (readonly [EventKind, unknown, string])[] = [
     },
     "Removed: whole, unknown whether the loop was released, by Dr Example, under imaging.",
   ],
+  [
+    "review asked",
+    { by: "2026-11-09", askedBy: "the ward", reason: "fever" },
+    "Review asked for: by Mon 9 Nov 2026, asked by the ward. fever.",
+  ],
+  [
+    "review decided",
+    {
+      decidedBy: "Dr Example",
+      decided: [
+        { what: "leave in", by: "2026-11-20", owner: { role: "physician" } },
+        { what: "imaging", by: "2026-11-13", owner: { role: "nurse" } },
+      ],
+      words: "still drains",
+      closes: ["review"],
+      evidence: null,
+    },
+    "Reviewed: by Dr Example, leave in, review on Fri 20 Nov 2026 (physician), imaging by Fri 13 Nov 2026 (scheduling nurse). still drains.",
+  ],
+  ["decision done", { what: "fluid tests", how: "sent" }, "Done as decided: fluid tests. sent."],
   ["died", { toldBy: "family" }, "Died: told by family."],
   ["died", { toldBy: null }, "Died."],
   [

@@ -10,6 +10,7 @@ import { conditionNames } from "#shared/words/conditions.ts";
 import { courseSentences } from "#shared/words/course-events.ts";
 import { factPhrases, toldFact } from "#shared/words/facts.ts";
 import { printPlan } from "#shared/words/plan.ts";
+import { reviewSentences } from "#shared/words/review-events.ts";
 import {
   type NameOf,
   type Part,
@@ -166,6 +167,7 @@ const sentences: { readonly [K in EventKind]: Tell<K> } = {
     wrongPatient ? sentence("Voided", ["wrong patient"]) : sentence("Voided", [], reason),
   ...courseSentences,
   ...careSentences,
+  ...reviewSentences,
 };
 
 /** An entry as the story tells it, in the past tense. The payload is one of that kind, as its schema read it. */

@@ -181,6 +181,7 @@ const sentences = {
   "side-stands": ({ side }) =>
     `The record says ${side}, and that was seen. If a report says otherwise, leave the side blank here and ask for it to be reconciled.`,
   "side-missing": () => "Type the side: left, right, midline or transplant; ? if it is unknown.",
+  "decided-twice": () => "This is decided above already: leave it out here.",
   "day-before-decision": () => "This day lies before the day of the decision. Check both dates.",
   "plan-before-tube": ({ day, since }) =>
     `${day} lies before the tube was placed (${since}), so nothing can be planned for it. Type the day that is meant, with its year.`,

@@ -3,6 +3,7 @@ import { printDay } from "#shared/day/print-day.ts";
 import type { OpenStep } from "#shared/step/step.ts";
 import type { OwnerRole, StepKind } from "#shared/tube/step-kinds.ts";
 import type { Role } from "#shared/tube/vocabulary.ts";
+import { decidedAsks, decidedNames } from "#shared/words/decisions.ts";
 
 /** Each kind of step, named as the act that is asked for. */
 export const stepNames = {
@@ -30,6 +31,7 @@ export const stepNames = {
   whereabouts: "Ask where the patient is",
   reconcile: "Reconcile",
   "which tube out": "Find which tube is out",
+  ...decidedNames,
 } as const satisfies Record<StepKind, string>;
 
 /** What is asked of whoever has the step. */
@@ -60,6 +62,7 @@ export const stepAsks = {
   reconcile: "Find which is right, then record it.",
   "which tube out":
     "Ask whoever took it out which of them it was, then record that removal. Until then the dates of all of them stand.",
+  ...decidedAsks,
 } as const satisfies Record<StepKind, string>;
 
 /** What a review looks at hangs on what the tube is for: low output asks for it of a collection only. */
@@ -158,6 +161,18 @@ export function standingBesideName(step: OpenStep, today: Day): string {
     case "clamp trial":
     case "hospice":
     case "whereabouts":
+    case "flush differently":
+    case "to suction":
+    case "reposition":
+    case "upsize":
+    case "downsize":
+    case "second drain":
+    case "tube check":
+    case "imaging":
+    case "fluid tests":
+    case "cap or clamp trial":
+    case "refer":
+    case "hand over":
       return windowStanding(step, today);
     case "tube out":
       return `out since ${printDay(step.dueOn)}: not decided`;

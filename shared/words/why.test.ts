@@ -156,6 +156,21 @@ const sentences: readonly (readonly [WhyCode, Args, string])[] = [
   ],
   ["trial-undated", {}, "A clamp trial runs, and there is no row or no known day to count its calls from."],
   ["trial-passed", {}, "The clamp trial was passed: decide what follows."],
+  [
+    "decided",
+    { by: "2026-11-13", decidedBy: "Dr Example" },
+    "Decided in review by Dr Example: by Fri 13 Nov 2026.",
+  ],
+  ["decided-words", { words: "still drains" }, "In the physician's words: still drains."],
+  ["reviewed", { day: "2026-11-06" }, "Counted from the review of Fri 6 Nov 2026."],
+  ["review-on", { day: "2026-11-20" }, "The last review set the next one on Fri 20 Nov 2026."],
+  ["review-asked", { askedBy: "the ward", reason: "fever" }, "A review was asked for by the ward: fever."],
+  ["review-asked", { askedBy: null, reason: null }, "A review was asked for."],
+  [
+    "evidence-changed",
+    { day: "2026-11-06", changed: "1 reading corrected" },
+    "What was seen in the review of Fri 6 Nov 2026 has changed since: 1 reading corrected. Look at the decision again.",
+  ],
   ["trial-failed", {}, "The clamp trial failed: decide what follows."],
   [
     "tip-to-confirm",

@@ -129,6 +129,14 @@ const sentences = {
   "trial-undated": () => "A clamp trial runs, and there is no row or no known day to count its calls from.",
   "trial-passed": () => "The clamp trial was passed: decide what follows.",
   "trial-failed": () => "The clamp trial failed: decide what follows.",
+  decided: ({ by, decidedBy }) => `Decided in review by ${decidedBy}: by ${on(by)}.`,
+  "decided-words": ({ words }) => `In the physician's words: ${words}.`,
+  reviewed: ({ day }) => `Counted from the review of ${on(day)}.`,
+  "review-on": ({ day }) => `The last review set the next one on ${on(day)}.`,
+  "review-asked": ({ askedBy, reason }) =>
+    `A review was asked for${said(askedBy, (who) => ` by ${who}`)}${said(reason, (words) => `: ${words}`)}.`,
+  "evidence-changed": ({ day, changed }) =>
+    `What was seen in the review of ${on(day)} has changed since: ${changed}. Look at the decision again.`,
   "tip-to-confirm": ({ day, days, source }) =>
     `The tip is to be confirmed ${days === 0 ? "on" : `within ${days} days of`} ${on(day)} (source ${source}). Its date is its own.`,
   "tip-not-in-place": () => "The tip was seen and is not in place.",

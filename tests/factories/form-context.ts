@@ -6,6 +6,8 @@ import { confirmed } from "#shared/tube/certainty.ts";
 export const leftNephrostomy: TubeInForm = {
   id: "tube-1",
   kind: "nephrostomy",
+  role: "drains an organ",
+  mode: "to bag",
   side: confirmed("left"),
   concerns: [],
   inSince: day("2026-08-20"),

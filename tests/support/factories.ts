@@ -53,7 +53,7 @@ const PINS: Pins = { protocol: 1, calendar: 1 };
 
 type Told = { readonly tubes?: readonly string[]; readonly amends?: string };
 
-function tell<K extends EventKind>(
+export function tell<K extends EventKind>(
   kind: K,
   payload: Payload<K>,
   { id, on = DAY, at, tube = "tube-1", order = 0, recordedOn, pins, tubes, amends }: Said & Told,
@@ -75,7 +75,7 @@ function tell<K extends EventKind>(
 }
 
 /** Takes what an entry says of itself out of what was said; the rest is its payload. */
-function apart<T extends Said>(said: T): { of: Said; rest: Omit<T, keyof Said> } {
+export function apart<T extends Said>(said: T): { of: Said; rest: Omit<T, keyof Said> } {
   const { id, on, at, tube, order, recordedOn, pins, ...rest } = said;
   return { of: { id, on, at, tube, order, recordedOn, pins }, rest };
 }

@@ -41,6 +41,8 @@ describe("a conversion", () => {
       tube: {
         id: "tube-1",
         kind: "nephrostomy",
+        role: "drains an organ",
+        mode: "to bag",
         side: { certainty: "unknown" },
         concerns: [],
         inSince: null,

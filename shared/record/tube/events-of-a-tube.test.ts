@@ -202,6 +202,8 @@ it("opens a check with the concerns that stand, so that leaving one out is a fin
   const tube = {
     id: "tube-1",
     kind: "nephrostomy",
+    role: "drains an organ",
+    mode: "to bag",
     side: yes as never,
     concerns: ["crusted"],
     inSince: null,

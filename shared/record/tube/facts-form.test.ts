@@ -49,7 +49,15 @@ describe("facts of the tube in place", () => {
     ["told", { certainty: "reported", value: "right" } as const, "left"],
     ["seen", confirmed<Side>("left"), "left"],
   ])("takes the side that was %s before", (_name, side, typed) => {
-    const tube = { id: "tube-1", kind: "nephrostomy" as const, side, concerns: [], inSince: null };
+    const tube = {
+      id: "tube-1",
+      kind: "nephrostomy" as const,
+      role: "drains an organ" as const,
+      mode: "to bag" as const,
+      side,
+      concerns: [],
+      inSince: null,
+    };
     expect(factsForm.read({ side: typed }, formContext({ tube }))).toMatchObject({
       ok: true,
       entry: { payload: { facts: {}, side: { certainty: "confirmed", value: "left" } } },
@@ -68,6 +76,8 @@ describe("facts of the tube in place", () => {
     const tube = {
       id: "tube-1",
       kind: "nephrostomy" as const,
+      role: "drains an organ" as const,
+      mode: "to bag" as const,
       side: confirmed<Side>("left"),
       concerns: [],
       inSince: null,
