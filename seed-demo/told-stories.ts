@@ -58,6 +58,7 @@ import { handedOver } from "#seed-demo/stories/handed-over.ts";
 import { placedYesterday } from "#seed-demo/stories/placed-yesterday.ts";
 import { plannedToday } from "#seed-demo/stories/planned-today.ts";
 import { pulledBack } from "#seed-demo/stories/pulled-back.ts";
+import { reviewedAndDecided } from "#seed-demo/stories/reviewed-and-decided.ts";
 import { takenElsewhere } from "#seed-demo/stories/taken-elsewhere.ts";
 import { toldByTelephone } from "#seed-demo/stories/told-by-telephone.ts";
 import { trialPassed } from "#seed-demo/stories/trial-passed.ts";
@@ -124,6 +125,7 @@ const onAnyDay: readonly Story[] = [
   placedYesterday,
   plannedToday,
   pulledBack,
+  reviewedAndDecided,
   takenElsewhere,
   toldByTelephone,
   trialPassed,

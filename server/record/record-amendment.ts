@@ -3,7 +3,7 @@ import { newId } from "#server/ids.ts";
 import { append } from "#server/record/append.ts";
 import { entryContext } from "#server/record/entry-context.ts";
 import type { Doing, RecordedAct } from "#server/record/record-event.ts";
-import { withWhatWasSeen } from "#server/record/see-passages.ts";
+import { withWhatWasSeen } from "#server/record/with-what-was-seen.ts";
 import { DomainError } from "#shared/errors/refusal.ts";
 import type { Amending } from "#shared/record/act.ts";
 import { readAmendment } from "#shared/record/amend/read-amendment.ts";
@@ -18,11 +18,10 @@ export function recordAmendment({ db, staff }: Doing, input: Amending): Recorded
     if (!read.ok) throw new DomainError(read.refusals);
     const tubeId = event.tubes.at(-1) ?? null;
     const { reason, when, time } = read.entry;
-    const { payload } = withWhatWasSeen(
-      tx,
-      { kind, when, time, payload: read.entry.payload } as Entry,
+    const { payload } = withWhatWasSeen(tx, { kind, when, time, payload: read.entry.payload } as Entry, {
       tubeId,
-    );
+      amends: event,
+    });
     const command = {
       eventId: newId(),
       kind: "amended",

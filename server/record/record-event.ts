@@ -3,7 +3,7 @@ import { inAct } from "#server/act.ts";
 import { newId } from "#server/ids.ts";
 import { append } from "#server/record/append.ts";
 import { formContext } from "#server/record/form-context.ts";
-import { withWhatWasSeen } from "#server/record/see-passages.ts";
+import { withWhatWasSeen } from "#server/record/with-what-was-seen.ts";
 import type { Person } from "#shared/access/person.ts";
 import { DomainError } from "#shared/errors/refusal.ts";
 import type { Submit } from "#shared/record/act.ts";
@@ -35,7 +35,7 @@ export function recordEvent({ db, staff }: Doing, form: FormKind, input: Submitt
     const context = formContext(tx, at, { patientId, tubeId: input.tubeId ?? null });
     const read = eventForms[form].read(texts, context);
     if (!read.ok) throw new DomainError(read.refusals);
-    const entry = withWhatWasSeen(tx, read.entry, input.tubeId ?? null);
+    const entry = withWhatWasSeen(tx, read.entry, { tubeId: input.tubeId ?? null, amends: null });
     const { kind, when, time, payload } = entry;
     const tubes = tubesNamed(entry, context);
     const command = {

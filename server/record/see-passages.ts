@@ -3,7 +3,6 @@ import { viewTube } from "#server/tubes/view-tube.ts";
 import { DomainError } from "#shared/errors/refusal.ts";
 import { exchangeAnswer } from "#shared/fit/exchange-plan.ts";
 import { checkedOn, planBeside, seenCodes } from "#shared/fit/tube-in-place.ts";
-import type { Entry } from "#shared/record/form.ts";
 import { reasonMissing, reasonOf } from "#shared/record/tube/plan-reason.ts";
 import { type ExchangePlanned, exchangePlanOf } from "#shared/tube/exchange-planned.ts";
 
@@ -21,10 +20,4 @@ export function planAsSeen(db: Database, planned: ExchangePlanned, tubeId: strin
   const missing = reasonMissing(reason, answer.doubts, reasons);
   if (missing !== null) throw new DomainError(missing);
   return { ...payload, reason };
-}
-
-/** An entry as it is kept: a planned exchange with what was seen of it, every other as it stands. */
-export function withWhatWasSeen(db: Database, entry: Entry, tubeId: string | null): Entry {
-  if (entry.kind !== "exchange planned" || tubeId === null) return entry;
-  return { ...entry, payload: planAsSeen(db, entry.payload, tubeId) };
 }

@@ -4,6 +4,7 @@ import * as make from "#tests/support/factories.ts";
 import { clinicalPatients } from "#tests/support/freeze-clinical.ts";
 import { coursePatients } from "#tests/support/freeze-course.ts";
 import { patient } from "#tests/support/freeze-patient.ts";
+import { reviewPatients } from "#tests/support/freeze-review.ts";
 import { toldPatients } from "#tests/support/freeze-told.ts";
 import { type FrozenEvents, freeze, frozenEvents, frozenReleases } from "#tests/support/frozen.ts";
 
@@ -108,6 +109,7 @@ const patients = [
   ...coursePatients,
   ...toldPatients,
   ...clinicalPatients,
+  ...reviewPatients,
 ];
 const frozenBefore = new Set(
   frozenReleases().flatMap((earlier) => frozenEvents(earlier).patients.map(({ name }) => name)),
