@@ -29,7 +29,7 @@ export const twoDrainsOneCavity: Story = {
       flushGiven: "none",
     }),
     act(0, {
-      at: "09:30",
+      at: "09:20",
       form: "clinical state noted",
       texts: { temperature: "36.7", chills: "no", feels: "well", whiteCells: "8.1", crp: "14" },
     }),
