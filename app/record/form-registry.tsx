@@ -88,6 +88,9 @@ const forms: { readonly [K in FormKind]: ComponentType<EventFormProps> } = {
   infected: dynamic(() => import("#shared/record/tube/trouble-forms.ts").then((m) => shown(m.infectedForm))),
   bled: dynamic(() => import("#shared/record/tube/trouble-forms.ts").then((m) => shown(m.bledForm))),
   broken: dynamic(() => import("#shared/record/tube/trouble-forms.ts").then((m) => shown(m.brokenForm))),
+  "fluid tested": dynamic(() =>
+    import("#shared/record/tube/fluid-test-form.ts").then((m) => shown(m.fluidTestForm)),
+  ),
   "removal decided": dynamic(() =>
     import("#shared/record/tube/removal-decision-form.ts").then((m) => shown(m.removalDecisionForm)),
   ),

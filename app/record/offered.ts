@@ -117,7 +117,10 @@ function whileIn(tube: Offered): readonly FormGroup[] {
       word: "Happened",
       forms: ["fell out", "partly dislodged", "blocked", ...outside("leaking"), "infected", "bled", "broken"],
     },
-    { word: "Seen", forms: [...told, "checked", "tip position", "facts noted", "clock dated"] },
+    {
+      word: "Seen",
+      forms: [...told, "checked", "tip position", ...outside("fluid tested"), "facts noted", "clock dated"],
+    },
     {
       word: "Planned",
       forms: [

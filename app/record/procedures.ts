@@ -39,6 +39,7 @@ export const tubeProcedures = {
   infected: "infected",
   bled: "bled",
   broken: "broken",
+  "fluid tested": "fluidTested",
   "removal decided": "removalDecided",
   "handed over": "handedOver",
   "accepted elsewhere": "acceptedElsewhere",

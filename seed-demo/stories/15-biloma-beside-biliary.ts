@@ -1,4 +1,4 @@
-import { call, emptiedDaily, person, type Story, tube } from "#seed-demo/story.ts";
+import { act, call, emptiedDaily, person, type Story, tube } from "#seed-demo/story.ts";
 
 /** A biloma drain beside a biliary drain: less from the one is good news, less from the other is not. */
 export const bilomaBesideBiliary: Story = {
@@ -15,6 +15,12 @@ export const bilomaBesideBiliary: Story = {
       retention: "locking loop",
     }),
     tube(10, "bile", { kind: "external biliary drain", side: "r", size: "8 f", retention: "locking loop" }),
+    act(7, {
+      at: "11:30",
+      form: "fluid tested",
+      tube: "biloma",
+      texts: { bilirubin: "212", bilirubinSerum: "31", amylase: "38", amylaseLimit: "110" },
+    }),
     call(9, "biloma", "Both run, no fever."),
     call(9, "bile", "Both run, no fever."),
     ...emptiedDaily({ from: 8, word: "biloma" }, [120, 95, 80, 62, 44, 41, 30, 26], {

@@ -68,6 +68,7 @@ export const recordRouter = router({
   infected: ofTube("infected"),
   bled: ofTube("bled"),
   broken: ofTube("broken"),
+  fluidTested: ofTube("fluid tested"),
   removalDecided: ofTube("removal decided"),
   reviewAsked: ofTube("review asked"),
   reviewDecided: ofTube("review decided"),

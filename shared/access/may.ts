@@ -60,6 +60,7 @@ export const access = {
   "record.exchangePlanned": clinical,
   "record.factsNoted": everyone,
   "record.fellOut": everyone,
+  "record.fluidTested": everyone,
   "record.flushed": everyone,
   "record.followUpEnded": clinical,
   "record.handedOver": clinical,

@@ -18,6 +18,7 @@ import { conversionForm } from "#shared/record/tube/conversion-form.ts";
 import { fellOutForm, notReplacedForm, partlyDislodgedForm } from "#shared/record/tube/dislodged-forms.ts";
 import { endForm } from "#shared/record/tube/end-form.ts";
 import { factsForm } from "#shared/record/tube/facts-form.ts";
+import { fluidTestForm } from "#shared/record/tube/fluid-test-form.ts";
 import { flushForm } from "#shared/record/tube/flush-form.ts";
 import { acceptedForm, handoverForm } from "#shared/record/tube/handover-forms.ts";
 import { openingForm } from "#shared/record/tube/opening-form.ts";
@@ -105,6 +106,7 @@ export const eventForms = {
   infected: infectedForm,
   bled: bledForm,
   broken: brokenForm,
+  "fluid tested": fluidTestForm,
   "removal decided": removalDecisionForm,
   "handed over": handoverForm,
   "accepted elsewhere": acceptedForm,

@@ -62,6 +62,11 @@ const ordinary = [
   ["infected", "n\t\n", { fever: confirmed(false) }],
   ["bled", "n\t\n", { heavy: confirmed(false) }],
   ["broken", "n\thub\n", { fragmentInside: confirmed(false), part: "hub" }],
+  [
+    "fluid tested",
+    "4200\t100\n",
+    { results: [{ analyte: "amylase", fluid: { value: { level: 4_200_000_000_000 } } }] },
+  ],
   ["removal decided", "+14\tsched\tDr Example\n", { by: "2026-11-20", owner: { role: "nurse" } }],
   ["review asked", "+2\tfever\n", { by: "2026-11-08", reason: "fever" }],
   [

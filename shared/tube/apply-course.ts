@@ -1,4 +1,5 @@
 import { millilitres, toMl } from "#shared/output/microlitre.ts";
+import { withResults } from "#shared/review/newest-tests.ts";
 import {
   type Applied,
   type Appliers,
@@ -103,6 +104,17 @@ function balloonChecked(tube: TubeState, event: EventOf<"balloon checked">, { wh
   return retention === "balloon" ? { tube: next } : { tube: next, contradiction: "no-balloon" };
 }
 
+/** What was found is of the fluid, not of the catheter: another one leaves it standing. */
+function fluidTested(tube: TubeState, event: EventOf<"fluid tested">, { when }: Standing): Applied {
+  const { results, serumOn } = event.payload;
+  return {
+    tube: {
+      ...tube,
+      fluidTests: withResults(tube.fluidTests, results, { ...restsOn(event), when, serumOn }),
+    },
+  };
+}
+
 /** Kinds that happen to a tube that is in; while it is out they cannot be true. */
 export const needsTubeIn: ReadonlySet<OneTubeKind> = new Set([
   "repositioned",
@@ -113,6 +125,7 @@ export const needsTubeIn: ReadonlySet<OneTubeKind> = new Set([
   "balloon checked",
   "blocked",
   "leaking",
+  "fluid tested",
 ]);
 
 /** A tube that was told removed and is now flushed was still in: it was told in error. */
@@ -145,4 +158,5 @@ export const courseAppliers: Appliers<CourseKind> = {
   infected: trouble,
   bled: trouble,
   broken,
+  "fluid tested": whileIn(fluidTested),
 };

@@ -1,5 +1,6 @@
 import * as z from "zod";
 import { amountSchema } from "#shared/output/microlitre-schema.ts";
+import { fluidTestedSchema } from "#shared/review/fluid-test-schema.ts";
 import { lengthSchema } from "#shared/size/length-schema.ts";
 import { factSchema } from "#shared/tube/certainty-schema.ts";
 import { MOST_BALLOON_ML } from "#shared/tube/entry-limits.ts";
@@ -42,4 +43,5 @@ export const coursePayloads = {
   infected: z.strictObject({ fever: yesNo, ...told, ...noted }),
   bled: z.strictObject({ heavy: yesNo, ...told, ...noted }),
   broken: z.strictObject({ fragmentInside: yesNo, part: line.nullable(), ...told, ...noted }),
+  "fluid tested": fluidTestedSchema,
 } as const;

@@ -64,6 +64,7 @@ export const eventRules = {
   infected: adds,
   bled: adds,
   broken: { ...adds, touches: ["status"] },
+  "fluid tested": adds,
   "removal decided": { ...adds, touches: ["plan"] },
   "handed over": { ...adds, touches: ["status"] },
   "accepted elsewhere": { ...adds, touches: ["status"] },

@@ -112,6 +112,7 @@ export function openRecord(at: Standing, { tubeId, opening, pins }: Opened): Tub
     reviewAsked: null,
     decided: [],
     toFindOut: null,
+    fluidTests: {},
     pins,
     story: [],
   };

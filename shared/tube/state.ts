@@ -3,6 +3,7 @@ import type { Day } from "#shared/day/day.ts";
 import type { When } from "#shared/day/when.ts";
 import type { StateConcern, TubeInside } from "#shared/fit/inside.ts";
 import type { DecidedKind } from "#shared/review/decisions.ts";
+import type { FluidTests } from "#shared/review/newest-tests.ts";
 import type { Length } from "#shared/size/length.ts";
 import type { Fact } from "#shared/tube/certainty.ts";
 import type { ContradictionCode } from "#shared/tube/contradiction-codes.ts";
@@ -147,6 +148,7 @@ export type TubeState = {
   readonly toFindOut:
     | (RestsOn & { readonly what: readonly FindOut[]; readonly askWhom: string | null })
     | null;
+  readonly fluidTests: FluidTests;
   readonly pins: Pins;
   readonly story: readonly StoryLine[];
 };

@@ -44,6 +44,7 @@ export const actLabels = {
   infected: "Record an infection",
   bled: "Record bleeding",
   broken: "Record that it broke",
+  "fluid tested": "Record fluid tests",
   "removal decided": "Decide the removal",
   "handed over": "Hand the tube over",
   "accepted elsewhere": "Record that the care was accepted elsewhere",

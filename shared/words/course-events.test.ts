@@ -25,6 +25,7 @@ const told: readonly (readonly [make.Entry, string])[] = [
     "Flushed: 10 mL, hard to flush, unknown whether it came back.",
   ],
   [make.flushed({ went: "not at all" }), "Flushed: volume unknown, did not go in, came back."],
+  [make.fluidTested(), "Fluid tested: bilirubin 85 umol/L (serum 25 umol/L)."],
   [make.unblocked({ how: "a wire" }), "Unblocked: a wire."],
   [
     make.trialStarted({ covers: "the ward" }),

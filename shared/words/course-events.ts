@@ -2,6 +2,7 @@ import { toMl } from "#shared/output/microlitre.ts";
 import type { Fact } from "#shared/tube/certainty.ts";
 import type { coursePayloads } from "#shared/tube/course-payloads.ts";
 import { factPhrases, toldFact } from "#shared/words/facts.ts";
+import { fluidTested } from "#shared/words/fluid-tests.ts";
 import { sentence, type Tell, toldBy, yesNo } from "#shared/words/sentence.ts";
 
 const ml = (fact: Fact<number>, what: string, words: (volume: string) => string): string =>
@@ -77,4 +78,5 @@ export const courseSentences: { readonly [K in keyof typeof coursePayloads]: Tel
       ],
       note,
     ),
+  "fluid tested": fluidTested,
 };

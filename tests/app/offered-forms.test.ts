@@ -62,6 +62,12 @@ describe("what a screen offers", () => {
     expect(formsOf({ ...drain, kind: "balloon gastrostomy" })).toContain("balloon checked");
   });
 
+  it("fluid tests of a tube with a part outside, which is where the fluid is taken", () => {
+    expect(formsOf(drain)).toContain("fluid tested");
+    expect(formsOf({ ...drain, kind: "ureteral stent", mode: "internal" })).not.toContain("fluid tested");
+    expect(formsOf({ ...drain, status: "out, undecided" })).not.toContain("fluid tested");
+  });
+
   it("to confirm only where something was told and nobody has", () => {
     expect(formsOf(drain)).not.toContain("verified");
     expect(formsOf({ ...drain, unverified: { eventId: "e", recordedOn: "2026-11-06" as never } })).toContain(

@@ -97,6 +97,7 @@ const tubeEntry = fc.oneof(
         make.leaking,
         make.infected,
         make.bled,
+        make.fluidTested,
         make.handedOver,
         make.acceptedElsewhere,
         make.followUpEnded,

@@ -12,6 +12,7 @@ import { ruleOf } from "#shared/tube/event-kinds.ts";
 import { kindOf, type TubeKind } from "#shared/tube/kind/kinds.ts";
 import type { EventKind, Opening, OperatorPlan, Payload, Renewal } from "#shared/tube/payloads.ts";
 import type { Side } from "#shared/tube/vocabulary.ts";
+import { fluidResult } from "#tests/factories/fluid-test.ts";
 
 /**
  * One word for each kind of event, with everything left out filled in plainly: `placed({ on: "2026-08-14", size: F(8) })`. What a
@@ -205,6 +206,7 @@ export const leaking = word("leaking", { soaking: confirmed(false), note: null }
 export const infected = word("infected", { fever: confirmed(false), note: null });
 export const bled = word("bled", { heavy: confirmed(false), note: null });
 export const broken = word("broken", { fragmentInside: confirmed(false), part: null, note: null });
+export const fluidTested = word("fluid tested", { results: [fluidResult()], serumOn: null, note: null });
 export const handedOver = word("handed over", { to: "the urology service", person: null, note: null });
 export const acceptedElsewhere = word("accepted elsewhere", {
   by: "Dr. Orla Invented",

@@ -3,6 +3,7 @@ import { confirmed, unknownFact } from "#shared/tube/certainty.ts";
 import * as make from "#tests/support/factories.ts";
 import { clinicalPatients } from "#tests/support/freeze-clinical.ts";
 import { coursePatients } from "#tests/support/freeze-course.ts";
+import { fluidPatients } from "#tests/support/freeze-fluid.ts";
 import { patient } from "#tests/support/freeze-patient.ts";
 import { reviewPatients } from "#tests/support/freeze-review.ts";
 import { toldPatients } from "#tests/support/freeze-told.ts";
@@ -110,6 +111,7 @@ const patients = [
   ...toldPatients,
   ...clinicalPatients,
   ...reviewPatients,
+  ...fluidPatients,
 ];
 const frozenBefore = new Set(
   frozenReleases().flatMap((earlier) => frozenEvents(earlier).patients.map(({ name }) => name)),

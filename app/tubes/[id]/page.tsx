@@ -8,6 +8,7 @@ import { identityOf } from "#app/patients/identity-of.ts";
 import { ActLinks } from "#app/record/act-links.tsx";
 import { offeredForms } from "#app/record/offered.ts";
 import { tubeFormHref } from "#app/record/procedures.ts";
+import { FluidTestsTable } from "#app/review/fluid-tests.tsx";
 import { namesOfStaff } from "#app/staff/names-of-staff.ts";
 import { Story } from "#app/story/story.tsx";
 import { TallStrip } from "#app/strip/tall-strip.tsx";
@@ -70,6 +71,11 @@ export default async function TubePage({ params }: TubePageProps): Promise<React
       </section>
       <PlannedExchangeOf view={view} />
       <OutputSummary tubeId={tubeId} output={output} mayLog={may(person, "reading.recorded")} />
+      {Object.keys(tube.fluidTests).length > 0 && (
+        <section className={styles.section} aria-label="Fluid tests">
+          <FluidTestsTable tube={tube} />
+        </section>
+      )}
       <section className={styles.section}>
         <h2>What is known of it</h2>
         <FactList rows={factsOfTube(tube)} />

@@ -53,6 +53,7 @@ const matrix: Record<string, string> = {
   "record.exchangePlanned": "NPAL",
   "record.factsNoted": "NCPAL",
   "record.fellOut": "NCPAL",
+  "record.fluidTested": "NCPAL",
   "record.flushed": "NCPAL",
   "record.followUpEnded": "NPAL",
   "record.handedOver": "NPAL",
