@@ -39,7 +39,7 @@ export const formOfStep = {
   "second drain": "decision done",
   "tube check": "checked",
   imaging: "decision done",
-  "fluid tests": "decision done",
+  "fluid tests": "fluid tested",
   "cap or clamp trial": "clamp trial started",
   refer: "decision done",
   "hand over": "handed over",

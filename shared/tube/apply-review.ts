@@ -22,6 +22,7 @@ const doneByKind: Partial<Record<EventKind, DecidedKind>> = {
   upsized: "upsize",
   downsized: "downsize",
   checked: "tube check",
+  "fluid tested": "fluid tests",
   "clamp trial started": "cap or clamp trial",
   capped: "cap or clamp trial",
   "handed over": "hand over",
