@@ -1,6 +1,7 @@
 import type { ListLine } from "#app/lists/list-line.ts";
 import { type Day, daysBetween } from "#shared/day/day.ts";
 import { printDay } from "#shared/day/print-day.ts";
+import { answerableIn } from "#shared/step/answerable.ts";
 import { isUrgent, type Why } from "#shared/step/step.ts";
 import { isUndated } from "#shared/step/undated.ts";
 import { stepAsks } from "#shared/words/steps.ts";
@@ -46,6 +47,13 @@ const whyOf = ({ why }: ListLine["step"], ...codes: readonly Why["code"][]): str
     .map(whySentence)
     .join(" ");
 
+/** The first reason of an alarm, and how many more there are. */
+function reasonsInShort(lines: readonly Why[]): string {
+  const reasons = answerableIn(lines);
+  const more = reasons.length > 1 ? [`${reasons.length - 1} more on the tube's page.`] : [];
+  return [...reasons.slice(0, 1).map(({ line }) => whySentence(line)), ...more].join(" ");
+}
+
 /** What stands behind a line's sentence: the figures of a dated step, how often somebody rang, else what is asked for. */
 export function behind(line: ListLine, today: Day): string {
   const { step } = line;
@@ -70,6 +78,8 @@ export function behind(line: ListLine, today: Day): string {
     case "reconcile":
     case "which tube out":
       return step.why.map(whySentence).join(" ");
+    case "alarm":
+      return reasonsInShort(step.why);
     default:
       return stepAsks[step.kind];
   }

@@ -2,7 +2,7 @@ import type { ReactNode } from "react";
 import { completeWords, netWords, rateWords } from "#app/output/net-day-words.ts";
 import type { OutputPage } from "#app/tubes/tube-page.ts";
 import { printDay } from "#shared/day/print-day.ts";
-import { noAlarmsYet } from "#shared/words/output.ts";
+import { whatAlarms } from "#shared/words/output.ts";
 import styles from "./output.module.css";
 
 type OutputSummaryProps = { readonly tubeId: string; readonly output: OutputPage; readonly mayLog: boolean };
@@ -17,7 +17,7 @@ export function OutputSummary({ tubeId, output, mayLog }: OutputSummaryProps): R
       <h2>Output</h2>
       {output.hasOutput ? (
         <>
-          <p className={styles.caution}>{noAlarmsYet}</p>
+          <p className={styles.caution}>{whatAlarms}</p>
           {days.length === 0 ? (
             <p>No reading yet.</p>
           ) : (

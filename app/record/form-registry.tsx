@@ -113,6 +113,12 @@ const forms: { readonly [K in FormKind]: ComponentType<EventFormProps> } = {
   transferred: dynamic(() =>
     import("#shared/record/tube/transfer-form.ts").then((m) => shown(m.transferForm)),
   ),
+  "alarm closed": dynamic(() =>
+    import("#shared/record/tube/alarm-forms.ts").then((m) => shown(m.alarmClosedForm)),
+  ),
+  "usual level accepted": dynamic(() =>
+    import("#shared/record/tube/alarm-forms.ts").then((m) => shown(m.usualLevelForm)),
+  ),
   "hospice decided": dynamic(() =>
     import("#shared/record/patient/hospice-form.ts").then((m) => shown(m.hospiceForm)),
   ),

@@ -21,7 +21,7 @@ export const formOfStep = {
   "no row": "plan recorded",
   "no day left": "plan recorded",
   contradiction: null,
-  alarm: "checked",
+  alarm: "alarm closed",
   "clamp trial": "clamp trial passed",
   "balloon check": "balloon checked",
   "tip position": "tip position",
@@ -97,6 +97,7 @@ function whileIn(tube: Offered): readonly FormGroup[] {
   const outside = <F extends TubeForm>(...forms: readonly F[]): readonly F[] =>
     kindOf(tube.kind).outside ? forms : [];
   const told: readonly TubeForm[] = tube.unverified === null ? [] : ["verified"];
+  const usual: readonly TubeForm[] = kindOf(tube.kind).output === null ? [] : ["usual level accepted"];
   const water: readonly TubeForm[] = hasBalloon(tube) ? ["balloon checked"] : [];
   return [
     {
@@ -130,6 +131,7 @@ function whileIn(tube: Offered): readonly FormGroup[] {
         "plan recorded",
         "removal decided",
         "decision done",
+        ...usual,
         "follow-up ended",
       ],
     },

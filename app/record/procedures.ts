@@ -48,6 +48,8 @@ export const tubeProcedures = {
   "review asked": "reviewAsked",
   "review decided": "reviewDecided",
   "decision done": "decisionDone",
+  "alarm closed": "alarmClosed",
+  "usual level accepted": "usualLevelAccepted",
 } as const satisfies Partial<Record<FormKind, string>>;
 export type TubeForm = keyof typeof tubeProcedures;
 

@@ -17,7 +17,7 @@ export function StepWhy({ step }: { readonly step: OpenStep }): ReactNode {
     <div className={styles.why}>
       <ul>
         {step.why.map((line) => (
-          <li key={`${line.code} ${line.eventId ?? ""} ${line.args.end ?? ""}`}>
+          <li key={`${line.code} ${line.eventId ?? ""} ${line.args.end ?? ""} ${line.args.key ?? ""}`}>
             <WhyLine line={line} />
           </li>
         ))}

@@ -2,6 +2,7 @@ import type { ReactNode } from "react";
 import { ActButton, ActLinks } from "#app/record/act-links.tsx";
 import { afterFragment, afterOut, formOfStep, patientFormOfStep } from "#app/record/offered.ts";
 import { mayRecord, patientFormHref, tubeFormHref } from "#app/record/procedures.ts";
+import { AlarmActs, AlarmReasons } from "#app/tubes/alarm-reasons.tsx";
 import { ownerToday } from "#app/tubes/step-owner.ts";
 import { StepWhy } from "#app/tubes/step-why.tsx";
 import { ExampleMark } from "#app/ui/example-mark.tsx";
@@ -58,6 +59,7 @@ function NextStep({ step, tube, ...beside }: StepProps): ReactNode {
     <section className={styles.next}>
       <h2 className={styles.nextName}>{stepNames[step.kind]}</h2>
       <p className={styles.standing}>{needsNow(step, today) ? <Now>{standing}</Now> : standing}</p>
+      {step.kind === "alarm" && <AlarmReasons step={step} />}
       <p>{stepAsksOf(step.kind, tube.role)}</p>
       <StepActs step={step} tube={tube} {...beside} />
       <Dates step={step} />
@@ -81,6 +83,7 @@ function StepActs({ step, tube, person, patientId }: StepProps): ReactNode {
         label="Ways to go on"
       />
     );
+  if (step.kind === "alarm") return <AlarmActs step={step} tubeId={tube.id} person={person} />;
   if (step.kind === "contradiction") return <ActButton href="#story">Look at both entries</ActButton>;
   const act = actOf(step, { tube, person, patientId });
   return act === null ? null : <ActButton href={act.href}>{act.word}</ActButton>;

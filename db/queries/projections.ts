@@ -50,9 +50,12 @@ const byId = prepared((orm) =>
 const insertTube = inserter(tubes);
 const insertStep = inserter(openSteps);
 
+export const stepsOf = (db: Database, patientId: string): readonly StepRow[] =>
+  stepsOfPatient(db).all({ patientId });
+
 export const projectionOf = (db: Database, patientId: string): Projection => ({
   tubes: tubesOfPatient(db).all({ patientId }),
-  steps: stepsOfPatient(db).all({ patientId }),
+  steps: stepsOf(db, patientId),
 });
 
 /** Writes what the events make in place of what stood. A tube whose opening was voided is gone with it. */

@@ -77,6 +77,8 @@ export const recordRouter = router({
   acceptedElsewhere: ofTube("accepted elsewhere"),
   followUpEnded: ofTube("follow-up ended"),
   transferred: ofTube("transferred"),
+  alarmClosed: ofTube("alarm closed"),
+  usualLevelAccepted: ofTube("usual level accepted"),
   hospiceDecided: ofPatient("hospice decided"),
   whereaboutsNoted: ofPatient("whereabouts noted"),
   clinicalStateNoted: ofPatient("clinical state noted"),

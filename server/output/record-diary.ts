@@ -1,6 +1,6 @@
-import { addReading } from "#db/queries/readings.ts";
 import { inAct } from "#server/act.ts";
 import { newId } from "#server/ids.ts";
+import { logReadings } from "#server/output/log-readings.ts";
 import { readingRow } from "#server/output/stored-reading.ts";
 import { formContext } from "#server/record/form-context.ts";
 import type { Doing } from "#server/record/record-event.ts";
@@ -18,7 +18,8 @@ export function recordDiary({ db, staff }: Doing, input: AboutTube): RecordedDia
     if (!read.ok) throw new DomainError(read.refusals);
     const by = { patientId, actId, recordedAt: at, recordedBy: staff.id };
     const readings = read.entry.map((entry) => ({ id: newId(), tubeId, ...entry }));
-    for (const reading of readings) addReading(tx, readingRow(reading, by));
+    const rows = readings.map((reading) => readingRow(reading, by));
+    logReadings(tx, rows, by);
     return { actId, readingIds: readings.map(({ id }) => id) };
   });
 }

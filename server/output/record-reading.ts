@@ -1,8 +1,9 @@
 import { tubeById } from "#db/queries/projections.ts";
-import { addReading, readingById } from "#db/queries/readings.ts";
+import { readingById } from "#db/queries/readings.ts";
 import type { Tx } from "#db/transaction.ts";
 import { inAct } from "#server/act.ts";
 import { newId } from "#server/ids.ts";
+import { logReadings } from "#server/output/log-readings.ts";
 import { readingRow, voidingRow } from "#server/output/stored-reading.ts";
 import { formContext } from "#server/record/form-context.ts";
 import type { Doing } from "#server/record/record-event.ts";
@@ -27,7 +28,8 @@ export function recordReading({ db, staff }: Doing, input: AboutTube): RecordedR
   const { actId, patientId } = input;
   return inAct({ db, staff, actId, command: "reading: record", input }, (tx, at) => {
     const reading = typedReading(tx, at, input);
-    addReading(tx, readingRow(reading, { patientId, actId, recordedAt: at, recordedBy: staff.id }));
+    const by = { patientId, actId, recordedAt: at, recordedBy: staff.id };
+    logReadings(tx, [readingRow(reading, by)], by);
     return { actId, readingId: reading.id };
   });
 }
@@ -39,7 +41,7 @@ export function correctReading({ db, staff }: Doing, input: CorrectingReading): 
     const { tubeId } = readingOf(tx, readingId, patientId);
     const reading = typedReading(tx, at, { ...input, tubeId });
     const by = { patientId, actId, recordedAt: at, recordedBy: staff.id };
-    addReading(tx, readingRow(reading, by, { replaces: readingId, reason: reasonIn(input) }));
+    logReadings(tx, [readingRow(reading, by, { replaces: readingId, reason: reasonIn(input) })], by);
     return { actId, readingId: reading.id };
   });
 }
@@ -50,7 +52,7 @@ export function voidReading({ db, staff }: Doing, input: CorrectingReading): Rec
   return inAct({ db, staff, actId, command: "reading: void", input }, (tx, at) => {
     const row = readingOf(tx, readingId, patientId);
     const by = { patientId, actId, recordedAt: at, recordedBy: staff.id, reason: reasonIn(input) };
-    addReading(tx, voidingRow(newId(), row, by));
+    logReadings(tx, [voidingRow(newId(), row, by)], by);
     return { actId, readingId };
   });
 }

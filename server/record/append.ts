@@ -12,9 +12,11 @@ import { toStored } from "#server/record/stored-event.ts";
 import type { Instant } from "#shared/day/instant.ts";
 import { DomainError } from "#shared/errors/refusal.ts";
 import { openSteps } from "#shared/step/open-steps.ts";
+import type { OpenStep } from "#shared/step/step.ts";
 import type { Command } from "#shared/tube/decide.ts";
 import type { TubeEvent } from "#shared/tube/event.ts";
 import { fold } from "#shared/tube/fold.ts";
+import type { PatientTubes } from "#shared/tube/state.ts";
 
 /** In which act, by whom and at which instant something is recorded. */
 export type Recording = {
@@ -24,11 +26,19 @@ export type Recording = {
   readonly at: Instant;
 };
 
-/** Computes a patient's tubes and open steps from events, and writes them in place of what stood. */
+type Computed = { readonly state: PatientTubes; readonly steps: readonly OpenStep[] };
+
+function compute({ events, books }: Pick<PatientRecord, "events" | "books">): Computed {
+  const state = fold(events);
+  return { state, steps: openSteps(state, books) };
+}
+
+const write = (tx: Tx, patientId: string, { state, steps }: Computed): void =>
+  replaceProjection(tx, patientId, projectionFrom(patientId, state, steps));
+
+/** Computes a patient's tubes and open steps from events and readings, and writes them in place of what stood. */
 export function writeProjection(tx: Tx, record: Pick<PatientRecord, "patient" | "events" | "books">): void {
-  const state = fold(record.events);
-  const steps = openSteps(state, record.books);
-  replaceProjection(tx, record.patient.id, projectionFrom(record.patient.id, state, steps));
+  write(tx, record.patient.id, compute(record));
 }
 
 function must(decided: Decided): Extract<Decided, { readonly ok: true }> {
@@ -47,13 +57,14 @@ export function append(tx: Tx, recording: Recording, commands: readonly Command[
   const { at, actId, patientId, staffId } = recording;
   const now = clinicNow(tx, at);
   const asked = must(decideEach(tx, record, { commands, now }));
-  const passes = passFromClosed(tx, openSteps(fold(asked.events), record.books), now.today);
+  const computed = compute({ ...record, events: asked.events });
+  const passes = passFromClosed(tx, computed.steps, now.today);
   const { own, events, added } = must(decideEach(tx, asked, { commands: passes, now }));
   const all = [...asked.added, ...added];
   const stored = { patientId, actId, recordedAt: at, recordedBy: staffId, zone: clinicOf(tx).zone };
   for (const event of all) appendEvent(tx, toStored(event, stored));
   const parted = partRecords(tx, record, { own, actId, at });
-  writeProjection(tx, { ...record, events });
+  write(tx, patientId, added.length === 0 ? computed : compute({ ...record, events }));
   for (const id of parted) append(tx, { ...recording, patientId: id }, []);
   return all;
 }

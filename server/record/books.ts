@@ -1,5 +1,8 @@
+import { clinicOf } from "#db/queries/clinic.ts";
+import { readingsOfTube } from "#db/queries/readings.ts";
 import { calendarRow, protocolRow } from "#db/queries/versions.ts";
 import type { Database } from "#db/sqlite.ts";
+import { standingOf } from "#server/output/standing-readings.ts";
 import type { ClinicCalendar } from "#shared/day/clinic-days.ts";
 import { clinicCalendarSchema } from "#shared/day/clinic-days-schema.ts";
 import type { Day } from "#shared/day/day.ts";
@@ -48,4 +51,6 @@ export const booksOf = (db: Database, bornOn: Day | null): Books => ({
   protocol: (version) => protocolOf(db, version),
   calendar: (version) => calendarOf(db, version),
   bornOn,
+  zone: clinicOf(db).zone,
+  readings: (tubeId) => standingOf(readingsOfTube(db, tubeId)),
 });

@@ -1,4 +1,5 @@
 import { clinicOf } from "#db/queries/clinic.ts";
+import { stepsOf } from "#db/queries/projections.ts";
 import { allStaff } from "#db/queries/staff.ts";
 import type { Database } from "#db/sqlite.ts";
 import { newId } from "#server/ids.ts";
@@ -9,9 +10,17 @@ import type { Instant } from "#shared/day/instant.ts";
 import { DomainError } from "#shared/errors/refusal.ts";
 import type { FormContext } from "#shared/record/form.ts";
 import { formBeside } from "#shared/record/form-beside.ts";
+import type { Why } from "#shared/step/step.ts";
 import { fold } from "#shared/tube/fold.ts";
 
 export type About = { readonly patientId: string | null; readonly tubeId: string | null };
+
+/** Why the tube's alarm stands, as it was last computed. */
+function alarmOf(db: Database, { patientId, tubeId }: About): readonly Why[] {
+  if (patientId === null || tubeId === null) return [];
+  const alarm = stepsOf(db, patientId).find((step) => step.tubeId === tubeId && step.kind === "alarm");
+  return (alarm?.why ?? []) as readonly Why[];
+}
 
 /** What a form about this patient or tube is read beside, at that instant. Refuses a tube of another patient (`tube-unknown`). */
 export function formContext(db: Database, at: Instant, { patientId, tubeId }: About): FormContext {
@@ -29,5 +38,6 @@ export function formContext(db: Database, at: Instant, { patientId, tubeId }: Ab
     newTubeId: newId(),
     staff: allStaff(db).filter(({ closedAt }) => closedAt === null),
     shelf: shelfOf(db),
+    alarm: alarmOf(db, { patientId, tubeId }),
   });
 }

@@ -5,6 +5,7 @@ import {
   replaceIdentifiers,
   updatePatient,
 } from "#db/queries/patients.ts";
+import { tubeById } from "#db/queries/projections.ts";
 import { addReading, readingsOfAct } from "#db/queries/readings.ts";
 import type { Tx } from "#db/transaction.ts";
 import { inAct } from "#server/act.ts";
@@ -31,6 +32,19 @@ function undoEvents(tx: Tx, undoes: string, by: { actId: string; staffId: string
   const voidings = voidingsOfAct(tx, undoes);
   for (const [patientId, commands] of voidings) append(tx, { patientId, ...by }, commands);
   return [...voidings.values()].flat().length;
+}
+
+/** Voids what the act logged, then computes the steps of whoever has those tubes now. */
+function undoReadings(tx: Tx, undoes: string, by: { actId: string; staffId: string; at: Instant }): number {
+  const { actId, staffId: recordedBy, at: recordedAt } = by;
+  const rows = readingsOfAct(tx, undoes);
+  for (const row of rows) {
+    const { patientId } = row;
+    addReading(tx, voidingRow(newId(), row, { patientId, actId, recordedAt, recordedBy, reason: UNDONE }));
+  }
+  const patients = rows.flatMap(({ tubeId }) => tubeById(tx, tubeId)?.patientId ?? []);
+  for (const patientId of new Set(patients)) append(tx, { patientId, ...by }, []);
+  return rows.length;
 }
 
 /**
@@ -66,17 +80,10 @@ export function undoAct({ db, staff }: UndoneBy, input: Undoing): { undone: numb
     if (act === undefined) throw new DomainError({ code: "nothing-to-undo" });
     if (!mayUndo(staff, act.staffId)) throw new DomainError({ code: "not-allowed" });
     const events = undoEvents(tx, undoes, { actId, staffId: staff.id, at });
-    const readings = readingsOfAct(tx, undoes);
-    for (const row of readings) {
-      const { patientId } = row;
-      addReading(
-        tx,
-        voidingRow(newId(), row, { patientId, actId, recordedAt: at, recordedBy: staff.id, reason: UNDONE }),
-      );
-    }
+    const readings = undoReadings(tx, undoes, { actId, staffId: staff.id, at });
     const undone =
       events +
-      readings.length +
+      readings +
       withdrawRecords(tx, undoes, { actId, at }) +
       undoOnShelf(tx, undoes, { actId, at, staff });
     if (undone === 0) throw new DomainError({ code: "nothing-to-undo" });

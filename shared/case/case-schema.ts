@@ -73,6 +73,7 @@ const givens = {
   }),
   "net-output": z.strictObject(ofTube),
   trend: z.strictObject(ofTube),
+  alarm: z.strictObject(ofTube),
 } as const;
 
 export type Compute = keyof typeof givens;
@@ -101,6 +102,7 @@ export const caseSchemas = {
   "planned-exchange": caseOf("planned-exchange"),
   "net-output": caseOf("net-output"),
   trend: caseOf("trend"),
+  alarm: caseOf("alarm"),
 } as const;
 
 export type WorkedCase = { readonly [C in Compute]: z.infer<(typeof caseSchemas)[C]> }[Compute];

@@ -1,5 +1,5 @@
 import type { CaseRecord } from "#shared/case/case-schema.ts";
-import { type ToldRecord, tellRecord } from "#shared/case/tell-record.ts";
+import { readingsIn, type ToldRecord, tellRecord } from "#shared/case/tell-record.ts";
 import { dayOf, momentOf, type Telling, told } from "#shared/case/telling.ts";
 import type { ClinicCalendar } from "#shared/day/clinic-days.ts";
 import type { Day } from "#shared/day/day.ts";
@@ -29,9 +29,15 @@ export function lookAt(record: CaseRecord, given: CaseBooks): Telling<Looking> {
   const calendar = calendarOf(record, given);
   const now = momentOf(record, { on: record.today, at: record.at });
   if (now.kind !== "told") return now;
-  const telling = tellRecord(record, { protocol: protocol.version, calendar: calendar.version });
+  const tables = {
+    protocol: () => protocol,
+    calendar: () => calendar,
+    bornOn: record.birth ?? null,
+    zone: record.zone,
+  };
+  const telling = tellRecord(record, tables, { protocol: protocol.version, calendar: calendar.version });
   if (telling.kind !== "told") return telling;
-  const books = { protocol: () => protocol, calendar: () => calendar, bornOn: record.birth ?? null };
+  const books = { ...tables, readings: readingsIn(telling.value) };
   const { state } = telling.value;
   return told({
     ...telling.value,

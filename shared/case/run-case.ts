@@ -1,3 +1,4 @@
+import { alarmAnswer } from "#shared/case/alarm-answer.ts";
 import type { CaseRecord, WorkedCase } from "#shared/case/case-schema.ts";
 import { chainAnswer } from "#shared/case/chain-answer.ts";
 import { type Difference, differences } from "#shared/case/differences.ts";
@@ -56,6 +57,8 @@ function answerOf({ compute, given }: WorkedCase, books: CaseBooks): Telling<Jso
       return chainAnswer(given, books);
     case "planned-exchange":
       return lookAtTube(given, books, (looking, tube) => plannedAnswer(given, looking, tube));
+    case "alarm":
+      return lookAtTube(given, books, (looking, tube) => told(alarmAnswer(looking, tube)));
     case "net-output":
       return lookAtTube(given, books, (looking, tube) => told(outputAnswer(looking, tube, given.zone)));
     case "trend":

@@ -3,7 +3,10 @@ import type { Looking } from "#shared/case/looking.ts";
 import { type OpenStep, ownerOn, type Why } from "#shared/step/step.ts";
 
 /** "left exchange", "patient whereabouts"; a second of the same is "left contradiction 2". */
-function named<T>(items: readonly T[], nameOf: (item: T) => string): readonly (readonly [string, T])[] {
+export function named<T>(
+  items: readonly T[],
+  nameOf: (item: T) => string,
+): readonly (readonly [string, T])[] {
   const seen = new Map<string, number>();
   return items.map((item) => {
     const name = nameOf(item);
@@ -13,7 +16,7 @@ function named<T>(items: readonly T[], nameOf: (item: T) => string): readonly (r
   });
 }
 
-const whyAnswer = (lines: readonly Why[]): Json =>
+export const whyAnswer = (lines: readonly Why[]): Json =>
   Object.fromEntries(named(lines, ({ code }) => code).map(([name, { args }]) => [name, args]));
 
 const stepAnswer = (step: OpenStep, { today }: Looking): Json => ({

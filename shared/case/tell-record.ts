@@ -10,6 +10,7 @@ import { formBeside } from "#shared/record/form-beside.ts";
 import { readReading } from "#shared/record/output/read-reading.ts";
 import { readingForm } from "#shared/record/output/reading-form.ts";
 import { tubesNamed } from "#shared/record/tubes-named.ts";
+import { type Books, openSteps } from "#shared/step/open-steps.ts";
 import { decide } from "#shared/tube/decide.ts";
 import type { Pins, TubeEvent } from "#shared/tube/event.ts";
 import { ruleOf } from "#shared/tube/event-kinds.ts";
@@ -20,7 +21,17 @@ import type { PatientTubes, TubeState } from "#shared/tube/state.ts";
 export type ToldRecord = { readonly state: PatientTubes; readonly readings: readonly Reading[] };
 
 type History = { readonly events: readonly TubeEvent[]; readonly readings: readonly Reading[] };
+type Told = { readonly history: History; readonly tables: Tables };
 type Typed = { readonly entry: CaseEntry; readonly place: number; readonly context: FormContext };
+
+/** The tables that a record is told under. */
+export type Tables = Omit<Books, "readings">;
+
+/** The readings of a tube among those that were told. */
+export const readingsIn =
+  ({ readings }: Pick<ToldRecord, "readings">) =>
+  (tubeId: string): readonly Reading[] =>
+    readings.filter((reading) => reading.tubeId === tubeId);
 
 /** One unnamed tube needs no word in a case. */
 const UNNAMED = "tube";
@@ -37,15 +48,22 @@ function tubeOf(entry: CaseEntry, tubes: readonly TubeState[]): Telling<TubeStat
 const wordOpened = (entry: CaseEntry): string | undefined => (opensRecord(entry) ? entry.tube : entry.opens);
 
 /** What the form of this entry is read beside, on its day and time. */
-function contextOf(record: CaseRecord, entry: CaseEntry, events: readonly TubeEvent[]): Telling<FormContext> {
-  const { tubes } = fold(events);
+function contextOf(record: CaseRecord, entry: CaseEntry, { history, tables }: Told): Telling<FormContext> {
+  const state = fold(history.events);
+  const { tubes } = state;
   const tube = tubeOf(entry, tubes);
   if (tube.kind !== "told") return tube;
   const at = momentOf(record, entry);
   if (at.kind !== "told") return at;
   const newTubeId = wordOpened(entry) ?? (tubes.length === 0 ? UNNAMED : `${UNNAMED} ${tubes.length + 1}`);
   const { zone } = record;
-  return told(formBeside({ at: at.value, zone, tubes, tube: tube.value, newTubeId, staff: [], shelf: [] }));
+  const steps =
+    entry.form === "alarm closed" || entry.form === "usual level accepted"
+      ? openSteps(state, { ...tables, readings: readingsIn(history) })
+      : [];
+  const alarm = steps.find(({ kind, tubeId }) => kind === "alarm" && tubeId === tube.value?.id)?.why ?? [];
+  const beside = { at: at.value, zone, tubes, tube: tube.value, newTubeId, staff: [], shelf: [], alarm };
+  return told(formBeside(beside));
 }
 
 function tellReading(history: History, { entry, place, context }: Typed): Telling<History> {
@@ -94,10 +112,10 @@ const entriesOf = ({ conditions, entries }: CaseRecord): readonly { entry: CaseE
 ];
 
 /** Types every entry of a case, in the order in which they stand, each on its day. */
-export function tellRecord(record: CaseRecord, pins: Pins): Telling<ToldRecord> {
+export function tellRecord(record: CaseRecord, tables: Tables, pins: Pins): Telling<ToldRecord> {
   let history: History = { events: [], readings: [] };
   for (const { entry, place } of entriesOf(record)) {
-    const context = contextOf(record, entry, history.events);
+    const context = contextOf(record, entry, { history, tables });
     if (context.kind !== "told") return context;
     const next = tellEntry(history, { entry, place, context: context.value }, pins);
     if (next.kind !== "told") return next;

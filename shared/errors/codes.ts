@@ -174,6 +174,9 @@ export const refusalCodes = [
   "rests-on-readings",
   "rests-on-join",
   "join-anew",
+  // alarms
+  "alarm-none",
+  "usual-level-zero",
   // staff
   "steps-still-owned",
   "person-unknown",

@@ -7,6 +7,7 @@ import { hospiceForm } from "#shared/record/patient/hospice-form.ts";
 import { reconcileAskForm, reconcileForm } from "#shared/record/patient/reconcile-forms.ts";
 import { reportedOutForm } from "#shared/record/patient/reported-out-form.ts";
 import { whereaboutsForm } from "#shared/record/patient/whereabouts-form.ts";
+import { alarmClosedForm, usualLevelForm } from "#shared/record/tube/alarm-forms.ts";
 import { anchorsForm } from "#shared/record/tube/anchors-form.ts";
 import { assignForm } from "#shared/record/tube/assign-form.ts";
 import { balloonCheckForm } from "#shared/record/tube/balloon-check-form.ts";
@@ -121,6 +122,8 @@ export const eventForms = {
   "review asked": reviewAskForm,
   "review decided": reviewForm,
   "decision done": decisionDoneForm,
+  "alarm closed": alarmClosedForm,
+  "usual level accepted": usualLevelForm,
 } as const satisfies { readonly [K in FormKind]: Readable<Made<K>> };
 
 export const formKinds = Object.keys(eventForms) as FormKind[];

@@ -6,14 +6,19 @@ import { type FieldSpecs, readFields, type Texts } from "#shared/record/field-sp
 import type { ReadingBeside } from "#shared/record/output/reading-beside.ts";
 import type { ShelfType } from "#shared/shelf/shelf-type.ts";
 import type { EventKind, Payload } from "#shared/tube/payloads.ts";
-import type { TubeState } from "#shared/tube/state.ts";
+import type { AnsweredReason, TubeState } from "#shared/tube/state.ts";
 import type { OwnerRole } from "#shared/tube/step-kinds.ts";
+import type { UsualRow } from "#shared/tube/vocabulary.ts";
 
 /** The tube that a form speaks of, as far as a form needs it. */
 export type TubeInForm = Pick<TubeState, "id" | "kind" | "role" | "mode" | "side" | "concerns"> & {
   /** The first day on which a tube may have lain there: nothing was planned for it before. Null where that is unknown. */
   readonly inSince: Day | null;
+  /** Why its alarm stands, in words, as closing it names them; empty where none stands. */
+  readonly alarm: readonly ReasonInForm[];
 };
+
+export type ReasonInForm = AnsweredReason & { readonly says: string; readonly row: UsualRow | null };
 
 /** A tube as a form about the patient names it, by the number that it has within the patient. */
 export type NumberedTube = Pick<TubeState, "id" | "number" | "kind" | "side" | "status">;

@@ -1,12 +1,14 @@
 import { expect, it } from "vitest";
 import { eventForms } from "#shared/record/event-forms.ts";
 import { readingForm } from "#shared/record/output/reading-form.ts";
-import { formContext } from "#tests/factories/form-context.ts";
+import { formContext, leftNephrostomy } from "#tests/factories/form-context.ts";
 import { pressKeys } from "#tests/support/press-keys.ts";
 
 const MOST_KEYS = 30;
 const tube = { kind: "nephrostomy", side: { certainty: "confirmed", value: "left" }, status: "in" } as const;
+const dry = { key: "dry:r1", until: null, says: "Nothing drained for 7 h.", row: null };
 const context = formContext({
+  tube: { ...leftNephrostomy, alarm: [dry] },
   tubes: [
     { id: "tube-1", number: 1, ...tube },
     { id: "tube-2", number: 2, ...tube },
@@ -97,6 +99,8 @@ const ordinary = [
   ["follow-up ended", "Dr Example\tit stays\n", { decidedBy: "Dr Example" }],
   ["reported out", "urology\n", { toldBy: "urology", candidates: [{ number: 1 }, { number: 2 }] }],
   ["reconciled", "sides\tfilms seen\n", { about: "sides", how: "films seen" }],
+  ["alarm closed", "flu\tDr Example\n", { done: "flushed and it ran", answers: [{ key: "dry:r1" }] }],
+  ["usual level accepted", "low\t60\t+30\tDr Example\n", { row: "low", mlPer24h: 60, until: "2026-12-06" }],
   ["called", "not\t\t\n", { outcome: "not reached" }],
   ["called", "reached the p\twell, dry\t\n", { outcome: "reached the patient", note: "well, dry" }],
 ] as const;

@@ -1,5 +1,8 @@
 import { type Day, earlier } from "#shared/day/day.ts";
+import { alarmReasons } from "#shared/output/alarm/alarm-reasons.ts";
+import type { AlarmReason } from "#shared/output/alarm/reason.ts";
 import { flagRaisedBy } from "#shared/protocol/find-flag.ts";
+import { answerableIn } from "#shared/step/answerable.ts";
 import { type Draft, single, type TubeQuestion, why } from "#shared/step/draft.ts";
 import type { Why } from "#shared/step/step.ts";
 import type { Trouble } from "#shared/tube/state.ts";
@@ -26,20 +29,36 @@ function balloonReason({ tube, protocol: { balloon: row } }: TubeQuestion): Reas
   return [{ on: balloon.recordedOn, line: why("balloon-losses", args, balloon.eventId) }];
 }
 
-/** One alarm a tube, its reasons inside; due on the day on which the first of them was recorded. */
+/** As the step quotes it: what was found, by which row, how soon, what holds until then, and what answering it names. */
+function fromReadings({ code, on, key, at, level, untilReached, source, args }: AlarmReason): Reason {
+  return { on, line: why(`alarm-${code}`, { ...args, level, untilReached, source, key, until: at }) };
+}
+
+/** By the rows of the table for adults, which say nothing under 18. */
+const readingReasons = ({ age, ...question }: TubeQuestion): Reason[] =>
+  age === "under 18" ? [] : alarmReasons(question).map(fromReadings);
+
+/** What stands beside reasons by row: the usual levels that were accepted, and that nobody has approved the rows. */
+function beside({ tube, protocol }: TubeQuestion, found: readonly Reason[]): Why[] {
+  if (found.length === 0) return [];
+  const usual = tube.usual.map(({ row, mlPer24h, until, acceptedBy, eventId }) =>
+    why("usual-level", { row, mlPer24h, day: until, acceptedBy }, eventId),
+  );
+  const example = protocol.approved === null ? [why("row-example", { version: protocol.version })] : [];
+  return [...usual, ...example];
+}
+
+/** One alarm a tube, its reasons inside; due on the day on which the first of them was recorded or its row was met. */
 export function alarmDrafts(question: TubeQuestion): Draft[] {
-  const reasons = [
+  const answered = new Set(question.tube.answered.map(({ key }) => key));
+  const recorded = [
     ...question.tube.troubles.map((trouble) => troubleReason(question, trouble)),
     ...balloonReason(question),
-  ];
-  const [first, ...others] = reasons;
+  ].filter(({ line }) => answerableIn([line]).every(({ key }) => !answered.has(key)));
+  const byRow = readingReasons(question);
+  const [first, ...others] = [...recorded, ...byRow];
   if (first === undefined) return [];
   const on = others.reduce((day, reason) => earlier(day, reason.on), first.on);
-  return [
-    single(
-      "alarm",
-      on,
-      reasons.map(({ line }) => line),
-    ),
-  ];
+  const lines = [first, ...others].map(({ line }) => line);
+  return [single("alarm", on, [...lines, ...beside(question, byRow)])];
 }

@@ -22,7 +22,12 @@ export function factorsOf(tube: TubeState, conditions: Conditions): Factor[] {
   return factors;
 }
 
-export const rowFor = ({ tube, conditions, age, protocol }: Omit<TubeQuestion, "calendar">): RowAnswer =>
+export const rowFor = ({
+  tube,
+  conditions,
+  age,
+  protocol,
+}: Pick<TubeQuestion, "tube" | "conditions" | "age" | "protocol">): RowAnswer =>
   findRow(protocol, {
     kind: tube.kind,
     factors: factorsOf(tube, conditions),

@@ -1,5 +1,7 @@
 import type { ClinicCalendar, DayWindow } from "#shared/day/clinic-days.ts";
 import type { Day } from "#shared/day/day.ts";
+import type { Zone } from "#shared/day/instant.ts";
+import type { Reading } from "#shared/output/reading.ts";
 import type { Protocol } from "#shared/protocol/protocol.ts";
 import type { Why } from "#shared/step/step.ts";
 import type { Pins } from "#shared/tube/event.ts";
@@ -20,6 +22,10 @@ export type TubeQuestion = {
   readonly age: Age18;
   readonly protocol: Protocol;
   readonly calendar: ClinicCalendar;
+  /** The clinic's zone: a day is a day of the clinic. */
+  readonly zone: Zone;
+  /** The standing readings of this tube, in any order. */
+  readonly readings: readonly Reading[];
 };
 
 export const why = (code: Why["code"], args: Why["args"] = {}, eventId: string | null = null): Why => ({

@@ -1,5 +1,7 @@
 import { type ClinicCalendar, type DayWindow, fitWindow } from "#shared/day/clinic-days.ts";
 import { addDays, type Day } from "#shared/day/day.ts";
+import type { Zone } from "#shared/day/instant.ts";
+import type { Reading } from "#shared/output/reading.ts";
 import type { Protocol } from "#shared/protocol/protocol.ts";
 import { alarmDrafts } from "#shared/step/alarm-step.ts";
 import { balloonDrafts, tipDrafts, trialDrafts } from "#shared/step/between-steps.ts";
@@ -17,6 +19,7 @@ import {
 import { patientSteps } from "#shared/step/patient-steps.ts";
 import { decidedDrafts } from "#shared/step/review-steps.ts";
 import { compareSteps, defaultOwner, isUrgent, type OpenStep } from "#shared/step/step.ts";
+import { kindOf } from "#shared/tube/kind/kinds.ts";
 import type { Contradiction, PatientTubes, TubeState } from "#shared/tube/state.ts";
 import type { StepKind } from "#shared/tube/step-kinds.ts";
 
@@ -25,6 +28,9 @@ export type Books = {
   readonly protocol: (version: number) => Protocol;
   readonly calendar: (version: number) => ClinicCalendar;
   readonly bornOn: Day | null;
+  readonly zone: Zone;
+  /** The standing readings of a tube, in any order; asked for only where they can make a step. */
+  readonly readings: (tubeId: string) => readonly Reading[];
 };
 
 type At = TubeQuestion;
@@ -204,9 +210,12 @@ function contradictionStep(found: Contradiction, index: number, patient: Patient
   };
 }
 
+/** A tube wholly inside has none, and of a record that has ended nothing is asked. */
+const mayHaveOutput = ({ kind, status }: TubeState): boolean => status !== "ended" && kindOf(kind).outside;
+
 /**
- * Every open step of a patient, in the total order of steps. Depends on events, pins and the tables they point into; not on
- * today. A record that has not ended has at least one.
+ * Every open step of a patient, in the total order of steps. Depends on events, readings, pins and the tables they point into;
+ * not on today. A record that has not ended has at least one.
  */
 export function openSteps(patient: PatientTubes, books: Books): OpenStep[] {
   const steps = patient.tubes.flatMap((tube) => {
@@ -216,6 +225,8 @@ export function openSteps(patient: PatientTubes, books: Books): OpenStep[] {
       age: ageOf(tube, books.bornOn),
       protocol: books.protocol(tube.pins.protocol),
       calendar: books.calendar(tube.pins.calendar),
+      zone: books.zone,
+      readings: mayHaveOutput(tube) ? books.readings(tube.id) : [],
     };
     return mergeSame(draftsOf(at, patient).map((draft) => toStep(at, draft)));
   });

@@ -4,7 +4,7 @@ import type { Owner } from "#shared/tube/state.ts";
 import type { OwnerRole, StepKind } from "#shared/tube/step-kinds.ts";
 
 /** Raised whenever the same events, pins and tables would give other steps than before. */
-export const RULES_VERSION = 4;
+export const RULES_VERSION = 5;
 
 export const whyCodes = [
   "counted-from",
@@ -67,6 +67,20 @@ export const whyCodes = [
   "review-on",
   "review-asked",
   "evidence-changed",
+  "alarm-dry",
+  "alarm-low",
+  "alarm-high",
+  "alarm-sudden-drop",
+  "alarm-new-fluid",
+  "alarm-session-over-ceiling",
+  "alarm-session-symptoms",
+  "alarm-session-falling",
+  "alarm-breathless",
+  "alarm-air-leak",
+  "alarm-leak-while-shut",
+  "alarm-symptoms-while-shut",
+  "alarm-soaking-leak",
+  "usual-level",
 ] as const;
 export type WhyCode = (typeof whyCodes)[number];
 

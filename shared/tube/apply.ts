@@ -9,6 +9,7 @@ import {
   type OneTubeKind,
   withMode,
 } from "#shared/tube/applied.ts";
+import { alarmAppliers } from "#shared/tube/apply-alarm.ts";
 import { careAppliers, ownerOf } from "#shared/tube/apply-care.ts";
 import { courseAppliers, needsTubeIn } from "#shared/tube/apply-course.ts";
 import { doneBy, reviewAppliers } from "#shared/tube/apply-review.ts";
@@ -43,7 +44,7 @@ function renewed(tube: TubeState, event: Renewed, at: Standing): Applied {
     tipConfirmed: null,
     concerns: event.payload.difficult ? ["last exchange difficult"] : [],
     catheter: clock,
-    ...(event.kind === "new puncture" && { tract: clock, tractBy: at.when.latest }),
+    ...(event.kind === "new puncture" && { tract: clock, tractBy: at.when.latest, usual: [] }),
     plan: plan === null ? null : { ...plan, eventId: event.id, recordedOn: event.recordedOn },
     plannedExchange: null,
     unverified: elsewhere === null ? null : { eventId: event.id, recordedOn: event.recordedOn },
@@ -204,6 +205,7 @@ const appliers: Appliers<OneTubeKind> = {
   ...courseAppliers,
   ...careAppliers,
   ...reviewAppliers,
+  ...alarmAppliers,
 };
 
 /** What would put a tube where a fragment of the old one is still inside, and hide it. */

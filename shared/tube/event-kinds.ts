@@ -80,6 +80,8 @@ export const eventRules = {
   "review asked": adds,
   "review decided": { ...adds, touches: ["plan"] },
   "decision done": { ...adds, touches: ["plan"] },
+  "alarm closed": adds,
+  "usual level accepted": adds,
 } as const satisfies Record<EventKind, EventRule>;
 
 export const eventKinds = Object.keys(eventRules) as EventKind[];

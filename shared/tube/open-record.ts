@@ -113,6 +113,8 @@ export function openRecord(at: Standing, { tubeId, opening, pins }: Opened): Tub
     decided: [],
     toFindOut: null,
     fluidTests: {},
+    answered: [],
+    usual: [],
     pins,
     story: [],
   };

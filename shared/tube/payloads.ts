@@ -1,6 +1,7 @@
 import * as z from "zod";
 import { daySchema, whenSchema } from "#shared/day/when-schema.ts";
 import { lengthSchema } from "#shared/size/length-schema.ts";
+import { alarmPayloads } from "#shared/tube/alarm-payloads.ts";
 import { carePayloads } from "#shared/tube/care-payloads.ts";
 import { factSchema } from "#shared/tube/certainty-schema.ts";
 import { coursePayloads } from "#shared/tube/course-payloads.ts";
@@ -139,6 +140,7 @@ export const payloads = {
   ...coursePayloads,
   ...carePayloads,
   ...reviewPayloads,
+  ...alarmPayloads,
 } as const;
 
 export type EventKind = keyof typeof payloads;

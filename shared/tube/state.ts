@@ -79,6 +79,12 @@ export type Decided = RestsOn & {
   readonly decidedBy: string;
   readonly words: string | null;
 };
+/** A reason of an alarm that somebody answered, with its evidence up to then; null where the key stands for all of it. */
+export type AnsweredReason = Payload<"alarm closed">["answers"][number];
+
+/** A level that a clinician accepted as usual for this tube, up to a day and on it. */
+export type UsualLevel = RestsOn &
+  Pick<Payload<"usual level accepted">, "row" | "mlPer24h" | "until" | "acceptedBy">;
 
 /** One tube as its events make it: what it is, what is unknown, its two clocks. */
 export type TubeState = {
@@ -149,6 +155,10 @@ export type TubeState = {
     | (RestsOn & { readonly what: readonly FindOut[]; readonly askWhom: string | null })
     | null;
   readonly fluidTests: FluidTests;
+  /** Reasons of its alarm that somebody answered. */
+  readonly answered: readonly AnsweredReason[];
+  /** Levels that a clinician accepted as usual for it, the newest of each row. */
+  readonly usual: readonly UsualLevel[];
   readonly pins: Pins;
   readonly story: readonly StoryLine[];
 };

@@ -78,6 +78,23 @@ export type CallOutcome = (typeof callOutcomes)[number];
 export const troubleKinds = ["blocked", "leaking", "infected", "bled", "broken"] as const;
 export type TroubleKind = (typeof troubleKinds)[number];
 
+/** What was done about an alarm by whoever closes it. */
+export const alarmDones = [
+  "flushed and it ran",
+  "unkinked",
+  "bag changed",
+  "tube checked",
+  "sent to hospital",
+  "seen by a physician",
+  "expected",
+  "other",
+] as const;
+export type AlarmDone = (typeof alarmDones)[number];
+
+/** Rows of output for which a clinician can accept another level as usual for one tube. Dry is never usual. */
+export const usualRows = ["low", "high"] as const;
+export type UsualRow = (typeof usualRows)[number];
+
 /** How a flush went in. */
 export const flushWents = ["easily", "hard", "not at all"] as const;
 export type FlushWent = (typeof flushWents)[number];

@@ -60,4 +60,6 @@ export const actLabels = {
   "review asked": "Ask for a review",
   "review decided": "Decide in review",
   "decision done": "Record a decision as done",
+  "alarm closed": "Close the alarm",
+  "usual level accepted": "Accept as usual level",
 } as const satisfies Record<EventKind, string>;

@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { day } from "#shared/day/day.ts";
 import { carePayloads } from "#shared/tube/care-payloads.ts";
 import { coursePayloads } from "#shared/tube/course-payloads.ts";
 import { eventKinds } from "#shared/tube/event-kinds.ts";
@@ -211,6 +212,29 @@ const told: readonly (readonly [EventKind, unknown, string])[] = [
     "amended",
     { reason: "Wrong size typed.", when: march, time: null, payload: {} },
     "Amended. Wrong size typed.",
+  ],
+  [
+    "alarm closed",
+    { answers: [{ key: "dry:r1", until: null }], done: "unkinked", by: "Dr Example", note: null },
+    "Alarm closed: unkinked, by Dr Example.",
+  ],
+  [
+    "alarm closed",
+    {
+      answers: [
+        { key: "dry:r1", until: null },
+        { key: "low:2026-03-01", until: null },
+      ],
+      done: "other",
+      by: "Dr Example",
+      note: "Rang the ward.",
+    },
+    "Alarm closed: other, by Dr Example, 2 reasons answered. Rang the ward.",
+  ],
+  [
+    "usual level accepted",
+    { row: "low", mlPer24h: 60, until: day("2026-03-31"), acceptedBy: "Dr Example", note: null },
+    "Usual level accepted: low output, 60 mL/24 h, until Tue 31 Mar 2026, by Dr Example.",
   ],
   ["voided", { reason: "Entered twice.", wrongPatient: false }, "Voided. Entered twice."],
   ["voided", { reason: "Somebody else's.", wrongPatient: true }, "Voided: wrong patient."],

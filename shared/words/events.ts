@@ -5,6 +5,7 @@ import { type Fact, known } from "#shared/tube/certainty.ts";
 import { kindOf } from "#shared/tube/kind/kinds.ts";
 import { tubeTitle } from "#shared/tube/name.ts";
 import type { EventKind, Opening, Renewal } from "#shared/tube/payloads.ts";
+import { alarmSentences } from "#shared/words/alarm-events.ts";
 import { careSentences, ownerName } from "#shared/words/care-events.ts";
 import { conditionNames } from "#shared/words/conditions.ts";
 import { courseSentences } from "#shared/words/course-events.ts";
@@ -168,6 +169,7 @@ const sentences: { readonly [K in EventKind]: Tell<K> } = {
   ...courseSentences,
   ...careSentences,
   ...reviewSentences,
+  ...alarmSentences,
 };
 
 /** An entry as the story tells it, in the past tense. The payload is one of that kind, as its schema read it. */

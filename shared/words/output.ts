@@ -8,8 +8,9 @@ import type { NetVolume } from "#shared/output/net-volume.ts";
 import type { VolumeDoubt } from "#shared/output/plausible.ts";
 import type { MlPer24h } from "#shared/output/rate.ts";
 
-/** Shown on every screen of output until the rules for alarms stand. */
-export const noAlarmsYet = "No alarms yet: nothing on this page raises one. Read the figures.";
+/** What raises an alarm and what does not, shown on every screen of output. */
+export const whatAlarms =
+  "The clinic's rows raise an alarm from what is logged here. Silence raises none, and neither does a day that is not complete: read those yourself.";
 
 /** Why a day is not complete or its net cannot be told. */
 export const incompleteWords = {

@@ -269,6 +269,9 @@ const sentences = {
   "sheet-gone": () => "This list is no longer kept. Bring it again.",
   "nothing-to-bring-in": () =>
     "No row of this list can be brought in: what could be is here already, and any other row is set aside until it is mended.",
+  "alarm-none": () => "No alarm stands for this tube: there is nothing to close.",
+  "usual-level-zero": () =>
+    "Nothing at all is never usual: a tube that is dry stays an alarm. Type the level that it makes.",
   "protocol-approved-already": ({ version, by, day }) =>
     `Version ${version} of the protocol was approved by ${by} on ${day}. There is nothing to approve.`,
   "not-an-approver": ({ name }) =>

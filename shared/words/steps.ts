@@ -51,7 +51,7 @@ export const stepAsks = {
   "no row": "The protocol has no row for this tube: record a plan with a date.",
   "no day left": "No open day lies in the window: book outside it or change the calendar.",
   contradiction: "Look at both entries and mend or void one.",
-  alarm: "Reach somebody, look at the tube and record the check.",
+  alarm: "Reach somebody, look at the tube, and close the alarm with what was done.",
   "clamp trial": "Call, and record how the trial comes out.",
   "balloon check": "Draw the water back, record how much was found and what it was refilled to.",
   "tip position": "See where the tip is and record it.",
@@ -193,7 +193,7 @@ export function standingBesideName(step: OpenStep, today: Day): string {
     case "contradiction":
       return "two entries cannot both be true";
     case "alarm":
-      return `alarm since ${printDay(step.dueOn)}: nobody has looked yet`;
+      return `alarm since ${printDay(step.dueOn)}: nobody has closed it yet`;
     case "handover":
       return "handed over, accepted by nobody yet";
     case "find out":

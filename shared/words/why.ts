@@ -1,9 +1,11 @@
 import { isDay, weekdayOf } from "#shared/day/day.ts";
 import { printDay, weekdayNames } from "#shared/day/print-day.ts";
+import { type AlarmCode, alarmCodes } from "#shared/output/alarm/reason.ts";
 import type { Why, WhyCode } from "#shared/step/step.ts";
 import type { ContradictionCode } from "#shared/tube/contradiction-codes.ts";
 import { kindOf, tubeKinds } from "#shared/tube/kind/kinds.ts";
 import { stepKinds } from "#shared/tube/step-kinds.ts";
+import { alarmWhy } from "#shared/words/alarm-why.ts";
 import { stepNames } from "#shared/words/steps.ts";
 
 type Args = Why["args"];
@@ -71,6 +73,10 @@ const contradictions = {
 
 const contradiction = (code: Value): string =>
   Object.entries(contradictions).find(([known]) => known === code)?.[1] ?? "two entries disagree";
+
+const alarmLines = Object.fromEntries(
+  alarmCodes.map((code) => [`alarm-${code}`, (args: Args) => alarmWhy(code, args)]),
+) as Readonly<Record<`alarm-${AlarmCode}`, Sentence>>;
 
 const sentences = {
   "counted-from": ({ day }) => `Counted from ${on(day)}.`,
@@ -160,6 +166,9 @@ const sentences = {
   reconcile: ({ about, says }) => `Not agreed: ${about}. ${says}`,
   "reported-out": ({ tubes, toldBy, day }) =>
     `Told by ${toldBy} that one was taken out${said(day, (text) => ` on ${on(text)}`)}, and not which: ${tubes}.`,
+  ...alarmLines,
+  "usual-level": ({ row, mlPer24h, day, acceptedBy }) =>
+    `Accepted by ${acceptedBy} as usual until ${on(day)}: ${mlPer24h} mL/24 h, in place of the row for ${row} output.`,
 } as const satisfies Record<WhyCode, Sentence>;
 
 /** One line of a step's why, as a sentence. */

@@ -1,8 +1,10 @@
+import { day } from "#shared/day/day.ts";
 import { zone } from "#shared/day/instant.ts";
 import type { AlarmInput } from "#shared/output/alarm/reason.ts";
 import type { Reading } from "#shared/output/reading.ts";
 import { exampleProtocol } from "#shared/protocol/example.ts";
 import { fold } from "#shared/tube/fold.ts";
+import type { TubeState } from "#shared/tube/state.ts";
 import { at, flush, gross, reading } from "#tests/factories/reading.ts";
 import { type Entry, history, placed } from "#tests/support/factories.ts";
 
@@ -30,22 +32,24 @@ export const wholeDays = (volumes: readonly (number | null)[], first = 0): Readi
     return ml === null ? [] : [ran(`${from}T00:00`, `${to}T00:00`, ml)];
   });
 
-type Asked = Partial<Omit<AlarmInput, "tube">> & { readonly entries?: readonly Entry[] };
+const accepted = { eventId: "accepted", recordedOn: day("2026-10-01"), acceptedBy: "Dr. Orla Invented" };
+type Said = Pick<TubeState, "answered"> & {
+  readonly usual: readonly Omit<TubeState["usual"][number], "eventId" | "recordedOn" | "acceptedBy">[];
+};
+type Asked = Partial<Omit<AlarmInput, "tube"> & Said> & { readonly entries?: readonly Entry[] };
 
 /** A left nephrostomy of August in a clinic of UTC, read by the example table; nothing answered, no usual level. */
 export function alarmInput(
   readings: readonly Reading[],
-  { entries = [placed()], ...more }: Asked = {},
+  { entries = [placed()], answered = [], usual = [], ...more }: Asked = {},
 ): AlarmInput {
   const [tube] = fold(history(...entries)).tubes;
   return {
-    tube: tube!,
+    tube: { ...tube!, answered, usual: usual.map((level) => ({ ...accepted, ...level })) },
     conditions: {},
     readings,
     zone: zone("UTC"),
     protocol: exampleProtocol,
-    answered: [],
-    usual: [],
     ...more,
   };
 }

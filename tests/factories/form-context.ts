@@ -11,6 +11,7 @@ export const leftNephrostomy: TubeInForm = {
   side: confirmed("left"),
   concerns: [],
   inSince: day("2026-08-20"),
+  alarm: [],
 };
 
 /** Fri 6 Nov 2026, 15:30 in London, beside a left nephrostomy; a record that opens is the patient's second. */

@@ -1,5 +1,6 @@
 import type { ClinicCalendar } from "#shared/day/clinic-days.ts";
 import { day, lastOfMonth } from "#shared/day/day.ts";
+import { zone } from "#shared/day/instant.ts";
 import { onDay, type When, whenUnknown } from "#shared/day/when.ts";
 import { exampleProtocol } from "#shared/protocol/example.ts";
 import { lengthOf } from "#shared/size/exact-length.ts";
@@ -217,6 +218,8 @@ export const followUpEnded = word("follow-up ended", {
   decidedBy: "Dr. Orla Invented",
   reason: "the piece stays",
 });
+const unkinked = { done: "unkinked", by: "Dr. Orla Invented", note: null } as const;
+export const alarmClosed = word("alarm closed", { answers: [{ key: "dry:r1", until: null }], ...unkinked });
 export const transferred = word("transferred", {
   place: "Far Dale General",
   findOut: [],
@@ -257,6 +260,14 @@ export const removalDecided = ({ by = "2026-09-01", ...said }: Said & Decided = 
   const { of, rest } = apart(said);
   const plain = { decidedBy: "Dr. Orla Invented", owner: { role: "nurse" as const }, reason: null };
   return tell("removal decided", { ...plain, ...rest, by: day(by) }, of);
+};
+
+type Usual = Partial<Omit<Payload<"usual level accepted">, "until">> & { readonly until?: string };
+
+export const usualAccepted = ({ until = "2026-12-31", ...said }: Said & Usual = {}): Entry => {
+  const { of, rest } = apart(said);
+  const plain = { row: "low" as const, mlPer24h: 60, acceptedBy: "Dr. Orla Invented", note: null };
+  return tell("usual level accepted", { ...plain, ...rest, until: day(until) }, of);
 };
 
 type Hospice = Partial<Omit<Payload<"hospice decided">, "until">> & { readonly until?: string };
@@ -343,4 +354,6 @@ export const books = (of: Partial<Books> & { readonly closed?: readonly string[]
   protocol: of.protocol ?? (() => exampleProtocol),
   calendar: of.calendar ?? (() => calendar(...(of.closed ?? []))),
   bornOn: of.bornOn === undefined ? day("1960-01-01") : of.bornOn,
+  zone: of.zone ?? zone("UTC"),
+  readings: of.readings ?? (() => []),
 });

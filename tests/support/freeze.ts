@@ -1,6 +1,7 @@
 import { exampleProtocol } from "#shared/protocol/example.ts";
 import { confirmed, unknownFact } from "#shared/tube/certainty.ts";
 import * as make from "#tests/support/factories.ts";
+import { alarmPatients } from "#tests/support/freeze-alarm.ts";
 import { clinicalPatients } from "#tests/support/freeze-clinical.ts";
 import { coursePatients } from "#tests/support/freeze-course.ts";
 import { fluidPatients } from "#tests/support/freeze-fluid.ts";
@@ -112,6 +113,7 @@ const patients = [
   ...clinicalPatients,
   ...reviewPatients,
   ...fluidPatients,
+  ...alarmPatients,
 ];
 const frozenBefore = new Set(
   frozenReleases().flatMap((earlier) => frozenEvents(earlier).patients.map(({ name }) => name)),

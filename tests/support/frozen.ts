@@ -2,7 +2,9 @@ import { existsSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import type { ClinicCalendar } from "#shared/day/clinic-days.ts";
 import type { Day } from "#shared/day/day.ts";
+import { zone } from "#shared/day/instant.ts";
 import { DomainError } from "#shared/errors/refusal.ts";
+import { readingSchema } from "#shared/output/reading-schema.ts";
 import { liftProtocol } from "#shared/protocol/lift-protocol.ts";
 import { protocolSchema } from "#shared/protocol/protocol.ts";
 import { openSteps } from "#shared/step/open-steps.ts";
@@ -27,6 +29,8 @@ export type FrozenEvents = {
     readonly name: string;
     readonly bornOn: Day | null;
     readonly events: readonly FrozenEvent[];
+    /** Standing readings, in the shape of its time; the clinic lies in UTC. */
+    readonly readings?: readonly unknown[];
   }[];
 };
 
@@ -62,13 +66,17 @@ function lifted(event: FrozenEvent): TubeEvent {
 /** What today's code makes of them, as it would stand in JSON. */
 export function resultsOf({ protocol: stored, calendar, patients }: FrozenEvents): FrozenResults {
   const protocol = protocolSchema.parse(liftProtocol(stored));
-  const results = patients.map(({ name, bornOn, events }) => {
+  const results = patients.map(({ name, bornOn, events, readings: logged = [] }) => {
     const state = fold(events.map(lifted));
-    return {
-      name,
-      state,
-      steps: openSteps(state, { protocol: () => protocol, calendar: () => calendar, bornOn }),
+    const standing = logged.map((reading) => readingSchema.parse(reading));
+    const books = {
+      protocol: () => protocol,
+      calendar: () => calendar,
+      bornOn,
+      zone: zone("UTC"),
+      readings: (tube: string) => standing.filter(({ tubeId }) => tubeId === tube),
     };
+    return { name, state, steps: openSteps(state, books) };
   });
   return JSON.parse(JSON.stringify(results)) as FrozenResults;
 }

@@ -18,8 +18,8 @@ function volumeReasons(evidence: Evidence): AlarmReason[] {
   ];
 }
 
-const isAnswered = ({ answered }: AlarmInput, { key, at }: AlarmReason): boolean =>
-  answered.some((one) => one.key === key && at <= one.until);
+const isAnswered = ({ tube }: AlarmInput, { key, at }: AlarmReason): boolean =>
+  tube.answered.some((one) => one.key === key && (one.until === null || at <= one.until));
 
 /**
  * Why a tube's readings are an alarm by the clinic's rows, oldest first; empty where no row speaks. Rows alarm, statistics do not.

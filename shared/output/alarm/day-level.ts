@@ -1,16 +1,17 @@
 import { addDays, type Day } from "#shared/day/day.ts";
 import { dayAt } from "#shared/day/instant.ts";
 import { drainsNow, type Evidence, type FullDay, flagOf } from "#shared/output/alarm/evidence.ts";
-import type { AlarmCode, AlarmReason, UsualRow } from "#shared/output/alarm/reason.ts";
+import type { AlarmCode, AlarmReason } from "#shared/output/alarm/reason.ts";
 import { relievedAt } from "#shared/output/alarm/relief.ts";
 import { kindOf } from "#shared/tube/kind/kinds.ts";
+import type { UsualRow } from "#shared/tube/vocabulary.ts";
 
 /**
  * A usual level answers its row up to its day, unless the figure lies further from that level, the row's way, than the percent
  * by which the table knows a sudden drop.
  */
-function isUsual({ usual, rows }: Evidence, row: UsualRow, { day, mlPer24h }: FullDay): boolean {
-  const accepted = usual.find((level) => level.row === row && day <= level.until);
+function isUsual({ tube, rows }: Evidence, row: UsualRow, { day, mlPer24h }: FullDay): boolean {
+  const accepted = tube.usual.find((level) => level.row === row && day <= level.until);
   if (accepted === undefined) return false;
   const off = row === "low" ? accepted.mlPer24h - mlPer24h : mlPer24h - accepted.mlPer24h;
   const percent = rows.suddenDrop?.overPercent ?? null;

@@ -60,8 +60,8 @@ const isOnlyWayOut = ({ tube, conditions }: Evidence): boolean =>
   isTrue(conditions.singleKidney) || isTrue(conditions.transplantKidney) || known(tube.side) === "transplant";
 
 /** What was answered of being dry, and what lay before it, counts no more. */
-const answeredUntil = ({ answered }: Evidence): Instant[] =>
-  answered.filter(({ key }) => key.startsWith("dry:")).map(({ until }) => until);
+const answeredUntil = ({ tube }: Evidence): Instant[] =>
+  tube.answered.flatMap(({ key, until }) => (key.startsWith("dry:") && until !== null ? [until] : []));
 
 /** Nothing over the row's hours, at them and not before. Hours of readings, not of silence: missing is not zero. */
 export function dryReasons(evidence: Evidence): AlarmReason[] {

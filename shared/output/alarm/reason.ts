@@ -46,15 +46,6 @@ export type AlarmReason = {
   readonly source: string;
 };
 
-/** A reason that somebody answered, with the evidence up to then. */
-export type AnsweredReason = { readonly key: string; readonly until: Instant };
-
-export const usualRows = ["low", "high"] as const;
-export type UsualRow = (typeof usualRows)[number];
-
-/** A level that a clinician accepted as usual for this tube, up to a day and on it. */
-export type UsualLevel = { readonly row: UsualRow; readonly mlPer24h: number; readonly until: Day };
-
 /** One tube with what its alarms are computed from. Not from now: only what was logged speaks. */
 export type AlarmInput = {
   readonly tube: TubeState;
@@ -64,6 +55,4 @@ export type AlarmInput = {
   /** The clinic's zone. */
   readonly zone: Zone;
   readonly protocol: Pick<Protocol, "output" | "outputRows" | "redFlags">;
-  readonly answered: readonly AnsweredReason[];
-  readonly usual: readonly UsualLevel[];
 };

@@ -1,4 +1,4 @@
-import { parsed } from "#shared/errors/refusal.ts";
+import { parsed, unread } from "#shared/errors/refusal.ts";
 import { type Microlitres, microlitres, toMl } from "#shared/output/microlitre.ts";
 import { readVolume, type TypedVolume } from "#shared/output/read-volume.ts";
 import type { Flush } from "#shared/output/reading.ts";
@@ -13,6 +13,19 @@ export const drainedField = (words: FieldWords): FieldSpec<TypedVolume> => ({
   ...words,
   read: (text) => readVolume(text, "net"),
   echo: ({ volume }) => factWords(volume, printMl),
+});
+
+/** An amount that has to be known. `what` completes "Type ..." for a blank or "?". */
+export const amountField = (words: FieldWords, what: string): FieldSpec<Microlitres> => ({
+  ...words,
+  read: (text) => {
+    if (text.trim() === "") return unread("text-missing", { what });
+    const read = readVolume(text, "amount");
+    if (!read.ok) return read;
+    const { volume } = read.value;
+    return volume.certainty === "unknown" ? unread("text-missing", { what }) : parsed(volume.value);
+  },
+  echo: printMl,
 });
 
 const TIMES = /^(\d{1,2})\s*[x×*]\s*(.+)$/i;

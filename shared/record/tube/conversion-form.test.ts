@@ -46,6 +46,7 @@ describe("a conversion", () => {
         side: { certainty: "unknown" },
         concerns: [],
         inSince: null,
+        alarm: [],
       },
     });
     expect(conversionForm.read({ kind: "jj", size: "6 f" }, unsided)).toMatchObject({

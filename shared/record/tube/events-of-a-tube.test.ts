@@ -207,6 +207,7 @@ it("opens a check with the concerns that stand, so that leaving one out is a fin
     side: yes as never,
     concerns: ["crusted"],
     inSince: null,
+    alarm: [],
   } as const;
   const crusted = formContext({ tube });
   const kept = eventForms.checked.read({}, crusted);

@@ -57,6 +57,7 @@ describe("facts of the tube in place", () => {
       side,
       concerns: [],
       inSince: null,
+      alarm: [],
     };
     expect(factsForm.read({ side: typed }, formContext({ tube }))).toMatchObject({
       ok: true,
@@ -81,6 +82,7 @@ describe("facts of the tube in place", () => {
       side: confirmed<Side>("left"),
       concerns: [],
       inSince: null,
+      alarm: [],
     };
     expect(factsForm.read({ side: typed }, formContext({ tube }))).toMatchObject({
       ok: false,

@@ -11,7 +11,7 @@ import { ActButton } from "#app/record/act-links.tsx";
 import { PageFrame } from "#app/ui/page-frame.tsx";
 import { may } from "#shared/access/may.ts";
 import { tubeName } from "#shared/tube/name.ts";
-import { noAlarmsYet, problemSentence } from "#shared/words/output.ts";
+import { problemSentence, whatAlarms } from "#shared/words/output.ts";
 
 export const metadata: Metadata = { title: "Output - Dwellbook" };
 
@@ -31,7 +31,7 @@ export default async function OutputPage({ params }: OutputPageProps): Promise<R
       lede={<a href={`/tubes/${tubeId}`}>All of this tube</a>}
       identity={identityOf(patient, tubeName(tube))}
     >
-      <p className={styles.caution}>{noAlarmsYet}</p>
+      <p className={styles.caution}>{whatAlarms}</p>
       {output.hasOutput ? (
         <>
           {output.output.problems.length > 0 && (

@@ -45,7 +45,7 @@ export default async function RecordTubePage({ params }: RecordTubePageProps): P
           tubeId={tubeId}
           context={{
             ...(await api.record.beside()),
-            tube: tubeInForm(tube),
+            tube: tubeInForm(tube, view.steps.find((step) => step.kind === "alarm")?.why),
             tubes: kind === "removed" ? numberedTubes(view.others) : [],
             opens: { tubeId: "", number: 0 },
             planReasons: view.rows.planning?.reasons?.offered ?? [],
