@@ -18,6 +18,7 @@ import { undoAct } from "#server/record/undo-act.ts";
 import { voidEntry } from "#server/record/void-entry.ts";
 import { viewTube } from "#server/tubes/view-tube.ts";
 import { instant, zone } from "#shared/day/instant.ts";
+import { reading } from "#tests/factories/reading.ts";
 import { people } from "#tests/support/database.ts";
 import {
   checked,
@@ -262,7 +263,7 @@ describe("readings", () => {
         grossUl: null,
         basis: "gross",
         flushGivenUl: null,
-        payload: { reading: {}, reason: null },
+        payload: { reading: reading({ id: "reading-1", tubeId: "tube-9" }), reason: null },
         replaces: null,
         voided: false,
         recordedAt: instant(0),
