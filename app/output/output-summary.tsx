@@ -1,4 +1,5 @@
 import type { ReactNode } from "react";
+import { CriterionVerdict } from "#app/output/criterion-verdict.tsx";
 import { completeWords, netWords, rateWords } from "#app/output/net-day-words.ts";
 import type { OutputPage } from "#app/tubes/tube-page.ts";
 import { printDay } from "#shared/day/print-day.ts";
@@ -18,6 +19,7 @@ export function OutputSummary({ tubeId, output, mayLog }: OutputSummaryProps): R
       {output.hasOutput ? (
         <>
           <p className={styles.caution}>{whatAlarms}</p>
+          <CriterionVerdict output={output} told="short" />
           {days.length === 0 ? (
             <p>No reading yet.</p>
           ) : (

@@ -1,13 +1,14 @@
 import { allStaff } from "#db/queries/staff.ts";
 import type { Database } from "#db/sqlite.ts";
 import { measuredTube } from "#server/output/measured-tube.ts";
+import { tubeCriterion } from "#server/output/tube-criterion.ts";
 import { protocolOf } from "#server/record/books.ts";
 import { flushIsOrdered } from "#shared/output/output-of-tube.ts";
 import { trendOfTube } from "#shared/output/trend/trend-of-tube.ts";
 import { kindOf } from "#shared/tube/kind/kinds.ts";
 
 /**
- * What a tube's output page shows: net days with what cannot be told, what stands behind them, and every reading with who wrote it.
+ * What a tube's output page shows: net days with what cannot be told, what stands behind them, the clinic's criterion, and every reading with who wrote it.
  * The trend comes without its dates "if unchanged", which not everybody is shown.
  */
 export function viewOutput(db: Database, tubeId: string) {
@@ -24,6 +25,7 @@ export function viewOutput(db: Database, tubeId: string) {
     /** What a new reading is held against. */
     rows: { output: row, plausible: protocolOf(db, tube.pins.protocol).outputRows?.plausibility ?? null },
     output,
+    criterion: tubeCriterion(db, tubeId),
     trend: trend.kind === "told" ? withoutSpan(trend) : trend,
     readings: readings
       .map((reading) => ({ reading, ...(written.get(reading.id) ?? { recordedAt: reading.to, by: "" }) }))

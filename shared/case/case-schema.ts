@@ -72,6 +72,8 @@ const givens = {
     shelf: z.array(texts).optional(),
   }),
   "net-output": z.strictObject(ofTube),
+  "output-days": z.strictObject(ofTube),
+  criterion: z.strictObject(ofTube),
   trend: z.strictObject(ofTube),
   alarm: z.strictObject(ofTube),
 } as const;
@@ -101,6 +103,8 @@ export const caseSchemas = {
   chain: caseOf("chain"),
   "planned-exchange": caseOf("planned-exchange"),
   "net-output": caseOf("net-output"),
+  "output-days": caseOf("output-days"),
+  criterion: caseOf("criterion"),
   trend: caseOf("trend"),
   alarm: caseOf("alarm"),
 } as const;

@@ -18,8 +18,9 @@ function netAnswer(net: DayNet): { readonly net: string; readonly rate?: string 
   }
 }
 
-const dayAnswer = ({ net, coveredMs, complete, because, remarks }: NetDay): Json => ({
+const dayAnswer = ({ net, segment, coveredMs, complete, because, remarks }: NetDay): Json => ({
   ...netAnswer(net),
+  segment,
   coveredHours: Math.round((coveredMs / HOUR_MS) * 100) / 100,
   complete,
   because,

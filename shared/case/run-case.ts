@@ -1,6 +1,7 @@
 import { alarmAnswer } from "#shared/case/alarm-answer.ts";
 import type { CaseRecord, WorkedCase } from "#shared/case/case-schema.ts";
 import { chainAnswer } from "#shared/case/chain-answer.ts";
+import { criterionAnswer } from "#shared/case/criterion-answer.ts";
 import { type Difference, differences } from "#shared/case/differences.ts";
 import type { Json } from "#shared/case/json.ts";
 import { lengthAnswer } from "#shared/case/length-answer.ts";
@@ -59,7 +60,10 @@ function answerOf({ compute, given }: WorkedCase, books: CaseBooks): Telling<Jso
       return lookAtTube(given, books, (looking, tube) => plannedAnswer(given, looking, tube));
     case "alarm":
       return lookAtTube(given, books, (looking, tube) => told(alarmAnswer(looking, tube)));
+    case "criterion":
+      return lookAtTube(given, books, (looking, tube) => told(criterionAnswer(looking, tube, given.zone)));
     case "net-output":
+    case "output-days":
       return lookAtTube(given, books, (looking, tube) => told(outputAnswer(looking, tube, given.zone)));
     case "trend":
       return lookAtTube(given, books, (looking, tube) => told(trendAnswer(looking, tube, given.zone)));

@@ -103,7 +103,9 @@ export default async function PatientPage({ params }: PatientPageProps): Promise
         <section>
           <h2>What bears on the tubes</h2>
           <KnownOfPatient state={state} />
-          <ClinicalTable state={state.clinical} today={today} />
+          <div className={styles.clinical}>
+            <ClinicalTable state={state.clinical} today={today} />
+          </div>
         </section>
         <section>
           <h2>How to reach</h2>

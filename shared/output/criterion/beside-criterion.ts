@@ -20,7 +20,8 @@ function tractBeside({ tube, conditions, age, protocol, zone, now }: AskedCriter
   return dayAt(now, zone) >= until ? [] : [{ code: "tract-too-young", until, days }];
 }
 
-const numbersOf = (tubes: readonly TubeState[]): readonly number[] => tubes.map(({ number }) => number);
+const numbersOf = (tubes: readonly TubeState[]): readonly number[] =>
+  tubes.map(({ number }) => number).toSorted((a, b) => a - b);
 
 function cavityBeside({ cavity }: AskedCriterion): BesideReason[] {
   const reasons: BesideReason[] = [];

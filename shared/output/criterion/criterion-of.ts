@@ -62,8 +62,8 @@ function weigh(asked: AskedCriterion, { row, age, patient: rows }: CriterionRows
     case "net days":
       return together([
         weighDays({ ...daysOf(asked), underMl, running, noOlderHours: age }),
-        trouble,
         weighClinical(patient),
+        trouble,
       ]);
     case "chest tube":
       return together([

@@ -2,6 +2,7 @@ import type { Metadata } from "next";
 import type { ReactNode } from "react";
 import { orNotFound } from "#app/_trpc/or-not-found.ts";
 import { signedIn } from "#app/_trpc/server.ts";
+import { CriterionSection } from "#app/output/criterion-section.tsx";
 import { NetDaysTable } from "#app/output/net-days-table.tsx";
 import styles from "#app/output/output.module.css";
 import { ReadingsTable } from "#app/output/readings-table.tsx";
@@ -51,6 +52,7 @@ export default async function OutputPage({ params }: OutputPageProps): Promise<R
               </a>
             </p>
           )}
+          <CriterionSection output={output} />
           <div className={styles.section}>
             <NetDaysTable days={output.output.days} />
             <ReadingsTable tubeId={tubeId} output={output} person={person} />
