@@ -36,12 +36,12 @@ const columnsOf = (tubeId: string): readonly Column<FluidTest>[] => [
     ),
   },
   {
-    head: "Ratio",
+    head: "Ratio or level",
     cell: (test) => (
       <span className={styles.answer}>{fluidAnswerWords(fluidAnswer(test), test.analyte)}</span>
     ),
   },
-  { head: "Beside it", cell: ({ analyte }) => publishedWords(analyte) },
+  { head: "What was published", cell: ({ analyte }) => publishedWords(analyte) },
   {
     head: "Fluid taken",
     cell: ({ when, eventId }) => (

@@ -9,6 +9,8 @@ type AnalyteUnits = {
   /** The unit of what is stored, and of a number that is typed alone. */
   readonly own: string;
   readonly typed: readonly TypedUnit[];
+  /** Decimals that are shown; what is stored is exact. */
+  readonly decimals: number;
   /** Over this it is no such value, and is refused; in the own unit. */
   readonly most: number;
   /** A number alone outside of these may have been meant in the other unit: it is asked, and blocks nothing. */
@@ -26,6 +28,7 @@ const micromolePerLitre = ["umol/l", "µmol/l", "μmol/l"];
 export const analyteUnits = {
   amylase: {
     own: "U/L",
+    decimals: 2,
     typed: [{ words: ["u/l", "iu/l", "units/l"], inOwn: "1" }],
     most: 1_000_000,
     aloneFrom: 0,
@@ -33,6 +36,7 @@ export const analyteUnits = {
   },
   bilirubin: {
     own: "umol/L",
+    decimals: 2,
     typed: [
       { words: micromolePerLitre, inOwn: "1" },
       { words: ["mg/dl"], inOwn: "17.104" },
@@ -43,6 +47,7 @@ export const analyteUnits = {
   },
   creatinine: {
     own: "umol/L",
+    decimals: 2,
     typed: [
       { words: micromolePerLitre, inOwn: "1" },
       { words: ["mg/dl"], inOwn: "88.42" },
@@ -53,6 +58,7 @@ export const analyteUnits = {
   },
   triglyceride: {
     own: "mmol/L",
+    decimals: 3,
     typed: [
       { words: ["mmol/l"], inOwn: "1" },
       { words: ["mg/dl"], inOwn: "0.011286" },

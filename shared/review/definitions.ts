@@ -51,11 +51,10 @@ export const definitions = {
   triglyceride: {
     called: "limit for chyle in pleural fluid",
     compares: "itself",
-    /** 110 mg/dL, exactly. */
     level: concentration(110, "0.011286"),
-    words: "1.24 mmol/L (110 mg/dL)",
+    words: "110 mg/dL",
     bound: "over",
-    besides: ", and open down to 0.56 mmol/L (50 mg/dL)",
+    besides: ", and open from 50 mg/dL (0.564 mmol/L) on",
     source: "Staats et al., Mayo Clin Proc 1980;55:700",
     fromMemory: null,
   },

@@ -10,31 +10,41 @@ import { analytes } from "./analyte.ts";
 import { type Concentration, concentration } from "./concentration.ts";
 import { definitions } from "./definitions.ts";
 import { fluidAnswer } from "./fluid-ratio.ts";
-import { printTimes } from "./print-times.ts";
+import { printLevelBeside, printTimes } from "./print-beside.ts";
 import { readConcentration } from "./read-concentration.ts";
 
 const ratio = (over: number, under: number) => ({ over: concentration(over), under: concentration(under) });
 
 describe("the value in the fluid beside what its definition compares it with", () => {
   it("bilirubin: serum of the same day", () => {
-    expect(fluidAnswer(fluidTest())).toEqual({ kind: "ratio", to: "serum", ratio: confirmed(ratio(85, 25)) });
+    expect(fluidAnswer(fluidTest())).toEqual({
+      kind: "ratio",
+      to: "serum",
+      beside: 3,
+      ratio: confirmed(ratio(85, 25)),
+    });
   });
 
   it("creatinine: serum of the same day", () => {
     const test = fluidTest({ analyte: "creatinine", fluid: found(900), serum: found(90) });
-    expect(fluidAnswer(test)).toEqual({ kind: "ratio", to: "serum", ratio: confirmed(ratio(900, 90)) });
+    expect(fluidAnswer(test)).toEqual({
+      kind: "ratio",
+      to: "serum",
+      beside: 1,
+      ratio: confirmed(ratio(900, 90)),
+    });
   });
 
   it("amylase: the laboratory's upper limit, whatever serum says", () => {
     const test = fluidTest({ analyte: "amylase", fluid: found(4200), serum: null, upperLimit: found(100) });
-    const answer = { kind: "ratio", to: "upper limit", ratio: confirmed(ratio(4200, 100)) };
+    const answer = { kind: "ratio", to: "upper limit", beside: 3, ratio: confirmed(ratio(4200, 100)) };
     expect(fluidAnswer(test)).toEqual(answer);
     expect(fluidAnswer({ ...test, serum: found(60), serumOn: onDay(day("2026-08-13")) })).toEqual(answer);
   });
 
   it("triglyceride: itself, with or without serum", () => {
     const test = fluidTest({ analyte: "triglyceride", fluid: found(1.3), serum: null });
-    const answer = { kind: "level", level: confirmed(concentration(1.3)) };
+    const answer = { kind: "level", beside: 1_241_460_000, level: confirmed(concentration(1.3)) };
     expect(fluidAnswer(test)).toEqual(answer);
     expect(fluidAnswer({ ...test, serum: found(0.9) })).toEqual(answer);
   });
@@ -148,15 +158,25 @@ describe("what was published", () => {
     expect(analytes.map(publishedWords)).toEqual([
       "the published definition of a pancreatic fistula after surgery (ISGPS 2016, Bassi et al., Surgery 2017;161:584; the day from memory) is over 3 times on or after day 3 after surgery, with a condition that comes of it",
       "the published definition of a bile leak (ISGLS, Koch et al., Surgery 2011;149:680) is 3 times or more on or after day 3 after surgery, or bile outside that needed an intervention",
-      "the published limit for urine in pleural fluid (Stark et al., Arch Intern Med 1982;142:1509; from memory) is over 1 time; in any other fluid that is common practice, without a source",
-      "the published limit for chyle in pleural fluid (Staats et al., Mayo Clin Proc 1980;55:700) is over 1.24 mmol/L (110 mg/dL), and open down to 0.56 mmol/L (50 mg/dL)",
+      "the published limit for urine in pleural fluid (Stark et al., Arch Intern Med 1982;142:1509; from memory) is over the serum value, a ratio of 1; in any other fluid that is common practice, without a source",
+      "the published limit for chyle in pleural fluid (Staats et al., Mayo Clin Proc 1980;55:700) is over 110 mg/dL (1.241 mmol/L), and open from 50 mg/dL (0.564 mmol/L) on",
     ]);
   });
 
-  it("chyle: 110 mg/dL, of which the rounded millimoles are the ones that the words say", () => {
-    const { level, words } = definitions.triglyceride;
-    expect(level).toBe(1_241_460_000);
-    expect(words).toBe(`${(level / 1e9).toFixed(2)} mmol/L (110 mg/dL)`);
+  // Staats et al., 1980: over 110 mg/dL, which is 1.24146 mmol/L; one unit below, at, above in each unit of entry.
+  it.each([
+    ["109 mg/dL", "1.23 mmol/L"],
+    ["109.999 mg/dL", "just under 1.241 mmol/L"],
+    ["110 mg/dL", "1.241 mmol/L"],
+    ["110.001 mg/dL", "just over 1.241 mmol/L"],
+    ["111 mg/dL", "1.253 mmol/L"],
+    ["1.24 mmol/L", "1.24 mmol/L"],
+    ["1.241 mmol/L", "just under 1.241 mmol/L"],
+    ["1.242 mmol/L", "1.242 mmol/L"],
+  ])("chyle: %s is %s beside it", (typed, printed) => {
+    const read = readConcentration(typed, "triglyceride");
+    const level = read.ok && read.value.certainty !== "unknown" ? read.value.value.level : null;
+    expect(printLevelBeside(level!, definitions.triglyceride.level, "triglyceride")).toBe(printed);
   });
 });
 
@@ -185,7 +205,7 @@ describe("laws", () => {
             if (!fluid?.ok || !serum?.ok) throw new Error("not read");
             const answer = fluidAnswer(fluidTest({ analyte: of, fluid: fluid.value, serum: serum.value }));
             if (answer.kind !== "ratio") throw new Error(answer.kind);
-            return printTimes(answer.ratio.value, 3);
+            return printTimes(answer.ratio.value, answer.beside);
           };
           expect(typed("mg/dL")).toBe(typed("umol/L"));
         },

@@ -21,8 +21,14 @@ export type Missing =
 
 /** What stands beside the published definition. It says what is, never what that means. */
 export type FluidAnswer =
-  | { readonly kind: "ratio"; readonly to: "serum" | "upper limit"; readonly ratio: KnownFact<Ratio> }
-  | { readonly kind: "level"; readonly level: KnownFact<Concentration> }
+  | {
+      readonly kind: "ratio";
+      readonly to: "serum" | "upper limit";
+      /** The published number of times, for whoever prints the ratio beside it; of a level, the published one. */
+      readonly beside: number;
+      readonly ratio: KnownFact<Ratio>;
+    }
+  | { readonly kind: "level"; readonly beside: Concentration; readonly level: KnownFact<Concentration> }
   | { readonly kind: "cannot tell"; readonly missing: Missing };
 
 type Usable =
@@ -73,14 +79,17 @@ function together(one: KnownFact<unknown>, other: KnownFact<unknown>): KnownFact
 export function fluidAnswer(test: FluidTest): FluidAnswer {
   const fluid = usable("fluid", test.fluid);
   if (!fluid.ok) return { kind: "cannot tell", missing: fluid.missing };
-  const { compares } = definitionOf(test.analyte);
-  if (compares === "itself") return { kind: "level", level: fluid.level };
-  const beside = compares === "serum" ? serumOfTheDay(test) : usable("upper limit", test.upperLimit);
-  if (!beside.ok) return { kind: "cannot tell", missing: beside.missing };
-  const ratio = { over: fluid.level.value, under: beside.level.value };
+  const definition = definitionOf(test.analyte);
+  if (definition.compares === "itself")
+    return { kind: "level", beside: definition.level, level: fluid.level };
+  const { compares: to, times: beside } = definition;
+  const under = to === "serum" ? serumOfTheDay(test) : usable("upper limit", test.upperLimit);
+  if (!under.ok) return { kind: "cannot tell", missing: under.missing };
+  const ratio = { over: fluid.level.value, under: under.level.value };
   return {
     kind: "ratio",
-    to: compares,
-    ratio: { certainty: together(fluid.level, beside.level), value: ratio },
+    to,
+    beside,
+    ratio: { certainty: together(fluid.level, under.level), value: ratio },
   };
 }

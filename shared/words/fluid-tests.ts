@@ -1,21 +1,14 @@
 import { printWhen } from "#shared/day/print-day.ts";
-import { type Analyte, unitsOf } from "#shared/review/analyte.ts";
-import { type Concentration, inOwnUnit } from "#shared/review/concentration.ts";
+import type { Analyte } from "#shared/review/analyte.ts";
 import { type Definition, definitionOf } from "#shared/review/definitions.ts";
 import type { FluidAnswer, Missing } from "#shared/review/fluid-ratio.ts";
 import type { FluidResult, TestValue } from "#shared/review/fluid-test-schema.ts";
-import { printTimes } from "#shared/review/print-times.ts";
+import { printConcentration, printLevelBeside, printTimes } from "#shared/review/print-beside.ts";
 import type { Payload } from "#shared/tube/payloads.ts";
 import { type Telling, toldFact } from "#shared/words/facts.ts";
 import { sentence, toldBy } from "#shared/words/sentence.ts";
 
-const HUNDREDTH = 100;
-
-/** "85.52 umol/L": to a hundredth, which no laboratory passes in these units. */
-export const printConcentration = (level: Concentration, analyte: Analyte): string =>
-  `${Math.round(inOwnUnit(level) * HUNDREDTH) / HUNDREDTH} ${unitsOf(analyte).own}`;
-
-/** "85.52 umol/L, typed 5 mg/dL"; where nobody told the unit, "34 ?, unit unknown". */
+/** "85.52 umol/L, typed 5 mg/dL"; where nobody told the unit, "34, unit unknown". */
 export function printTestValue({ level, asTyped }: TestValue, analyte: Analyte): string {
   if (level === null) return `${(asTyped ?? "").replace(/\s*\?$/, "")}, unit unknown`;
   return `${printConcentration(level, analyte)}${asTyped === null ? "" : `, typed ${asTyped}`}`;
@@ -38,9 +31,6 @@ const valueWords = {
 
 const comparedWith = { serum: "serum", "upper limit": "the upper limit of the serum range" } as const;
 
-/** The number of times that a definition speaks of; one that compares a value by itself has none to keep away from. */
-const timesOf = (definition: Definition): number => (definition.compares === "itself" ? 0 : definition.times);
-
 /** "3.4 times serum", "1.3 mmol/L in the fluid", "cannot tell: the serum value is of another day". */
 export function fluidAnswerWords(answer: FluidAnswer, analyte: Analyte): string {
   switch (answer.kind) {
@@ -49,24 +39,26 @@ export function fluidAnswerWords(answer: FluidAnswer, analyte: Analyte): string 
     case "level":
       return toldFact(answer.level, {
         what: "level",
-        print: (level) => `${printConcentration(level, analyte)} in the fluid`,
+        print: (level) => `${printLevelBeside(level, answer.beside, analyte)} in the fluid`,
         telling: "marked",
       });
-    case "ratio": {
-      const beside = timesOf(definitionOf(analyte));
+    case "ratio":
       return toldFact(answer.ratio, {
         what: "ratio",
-        print: (ratio) => `${printTimes(ratio, beside)} times ${comparedWith[answer.to]}`,
+        print: (ratio) => `${printTimes(ratio, answer.beside)} times ${comparedWith[answer.to]}`,
         telling: "marked",
       });
-    }
   }
 }
 
-const timesWords = (times: number): string => (times === 1 ? "1 time" : `${times} times`);
+const timesWords = (times: number): string =>
+  times === 1 ? "the serum value, a ratio of 1" : `${times} times`;
 
-function limitWords(definition: Definition): string {
-  const limit = definition.compares === "itself" ? definition.words : timesWords(definition.times);
+function limitWords(definition: Definition, analyte: Analyte): string {
+  const limit =
+    definition.compares === "itself"
+      ? `${definition.words} (${printConcentration(definition.level, analyte)})`
+      : timesWords(definition.times);
   return definition.bound === "over" ? `over ${limit}` : `${limit} or more`;
 }
 
@@ -78,7 +70,7 @@ export function publishedWords(analyte: Analyte): string {
   const definition = definitionOf(analyte);
   const { called, source, fromMemory, besides } = definition;
   const marked = fromMemory === null ? source : `${source}; ${fromMemory}`;
-  return `the published ${called} (${marked}) is ${limitWords(definition)}${besides}`;
+  return `the published ${called} (${marked}) is ${limitWords(definition, analyte)}${besides}`;
 }
 
 const values = { fluid: "", serum: "serum ", upperLimit: "upper limit " } as const;
