@@ -21,3 +21,10 @@ export const identityOf = (patient: Named, tube: string | null): Identity => ({
   ],
   tube,
 });
+
+/** Name and one identifier, for a paper that goes home or into a wallet: the record's first number, else the birth date. */
+export function homeIdentity(patient: Named): Pick<Identity, "name" | "identifiers"> {
+  const { name, identifiers } = identityOf(patient, null);
+  const [born, number] = identifiers;
+  return { name, identifiers: [number ?? born].filter((one) => one !== undefined) };
+}

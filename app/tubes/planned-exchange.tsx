@@ -27,9 +27,6 @@ export function PlannedExchangeOf({ view }: PlannedExchangeOfProps): ReactNode {
         By recorded facts only: what is crusted, kinked or wrongly labelled is not in them. Going on is the
         operator's judgement.
       </p>
-      <p data-screen-only>
-        <a href={`/tubes/${view.tube.id}/table-top`}>Table-top list, to print</a>
-      </p>
     </section>
   );
 }

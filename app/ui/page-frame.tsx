@@ -44,13 +44,23 @@ type PageFrameProps = {
   readonly lede?: ReactNode;
   readonly here?: Place;
   readonly identity?: Identity;
+  /** What prints is a paper that goes home: of the frame only the lines that hold for every page stand on it. */
+  readonly goesHome?: boolean;
   readonly children: ReactNode;
 };
 
 /** A page: running head, who it is about, its question, its content. */
-export function PageFrame({ frame, heading, lede, here, identity, children }: PageFrameProps): ReactNode {
+export function PageFrame({
+  frame,
+  heading,
+  lede,
+  here,
+  identity,
+  goesHome = false,
+  children,
+}: PageFrameProps): ReactNode {
   return (
-    <div className={styles.sheet}>
+    <div className={goesHome ? `${styles.sheet} ${styles.goesHome}` : styles.sheet}>
       <a className={styles.skip} href="#content" data-screen-only>
         To the content
       </a>

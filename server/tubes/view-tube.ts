@@ -7,6 +7,7 @@ import { today } from "#server/clock.ts";
 import { loadRecord } from "#server/record/load-record.ts";
 import { storyOf } from "#server/record/story.ts";
 import { shelfOf } from "#server/shelf/shelf-of.ts";
+import { takeHome } from "#server/tubes/take-home.ts";
 import type { Day } from "#shared/day/day.ts";
 import { DomainError } from "#shared/errors/refusal.ts";
 import { rowFor } from "#shared/step/dated-steps.ts";
@@ -48,6 +49,7 @@ export function viewTube(db: Database, tubeId: string) {
     row: rowFor(question),
     rows: { passage: protocol.passage, planning: protocol.planning, bleeding: protocol.bleeding },
     approved: protocol.approved,
+    takeHome: takeHome(db),
     /** What the clinic has to plan with, where an exchange is planned. */
     shelf: tube.plannedExchange === null ? [] : shelfOf(db),
     /** Dates that newer rows or rules would give; nothing moves until somebody confirms them. */

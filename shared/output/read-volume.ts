@@ -8,7 +8,10 @@ export type TypedVolume = { readonly volume: Fact<Microlitres>; readonly asSpoke
 /** An `amount` was measured or put in and is never negative; a `net` figure from another chart may be. */
 export type VolumeField = "amount" | "net";
 
-/** Microlitres in each unit. A US fluid ounce is 29.5735 mL (NIST Handbook 44, appendix C: 29.573 53). */
+/** A US fluid ounce is 29.5735 mL (NIST Handbook 44, appendix C: 29.573 53). */
+export const UL_PER_FLUID_OUNCE = 29_573.5;
+
+/** Microlitres in each unit. */
 const ulPer: Readonly<Record<string, number>> = {
   "": 1000,
   ml: 1000,
@@ -23,10 +26,10 @@ const ulPer: Readonly<Record<string, number>> = {
   litres: 1_000_000,
   liter: 1_000_000,
   liters: 1_000_000,
-  oz: 29_573.5,
-  "fl oz": 29_573.5,
-  ounce: 29_573.5,
-  ounces: 29_573.5,
+  oz: UL_PER_FLUID_OUNCE,
+  "fl oz": UL_PER_FLUID_OUNCE,
+  ounce: UL_PER_FLUID_OUNCE,
+  ounces: UL_PER_FLUID_OUNCE,
 };
 
 const LONGEST = 40;

@@ -4,7 +4,7 @@ import type { TubeKind } from "#shared/tube/kind/kinds.ts";
 
 /** What the table shows when a tube of a kind is out or pulled back; undefined is "no row". Shown, not decided. */
 export const tubeOutRow = (
-  { tubeOut }: Protocol,
+  { tubeOut }: Pick<Protocol, "tubeOut">,
   kind: TubeKind,
   out: TubeOutRow["out"],
 ): TubeOutRow | undefined =>

@@ -14,6 +14,7 @@ import { Story } from "#app/story/story.tsx";
 import { TallStrip } from "#app/strip/tall-strip.tsx";
 import { Clocks } from "#app/tubes/clocks.tsx";
 import { MayBeOut } from "#app/tubes/may-be-out.tsx";
+import { Papers } from "#app/tubes/papers.tsx";
 import { PlannedExchangeOf } from "#app/tubes/planned-exchange.tsx";
 import { ProposedDates } from "#app/tubes/proposed-dates.tsx";
 import { Steps } from "#app/tubes/steps.tsx";
@@ -70,6 +71,7 @@ export default async function TubePage({ params }: TubePageProps): Promise<React
         </dl>
       </section>
       <PlannedExchangeOf view={view} />
+      <Papers tube={tube} />
       <OutputSummary tubeId={tubeId} output={output} mayLog={may(person, "reading.recorded")} />
       {Object.keys(tube.fluidTests).length > 0 && (
         <section className={styles.section} aria-label="Fluid tests">
