@@ -17,9 +17,11 @@ import {
   PASTED,
   rowOfCell,
 } from "#shared/record/output/diary-cells.ts";
+import { diaryDoubts } from "#shared/record/output/diary-doubts.ts";
 import { asPasted, type FillAt, fillDiary, firstFreeRow } from "#shared/record/output/diary-fill.ts";
 import { diaryFields, diaryOpening, readDiary, rowsOfDiary } from "#shared/record/output/diary-form.ts";
 import { diarySentence } from "#shared/words/output.ts";
+import { diaryDoubtsByCell } from "#shared/words/reading-doubts.ts";
 import styles from "./diary.module.css";
 
 type DiaryLayoutProps = LaidOut & {
@@ -60,6 +62,7 @@ export function DiaryLayout(props: DiaryLayoutProps): ReactNode {
   const put = usePut(typed);
   const last = Math.max(0, filledTo, ...diaryRows.filter((row) => isUsed(texts, row)));
   const shown = Math.min(DIARY_ROWS, Math.max(OPEN_ROWS, last + 1));
+  const asked = diaryDoubtsByCell(diaryDoubts(texts, context), context.zone);
   const { [EACH]: each, ...rest } = diaryFields(context);
   const plan = { draft };
 
@@ -90,7 +93,7 @@ export function DiaryLayout(props: DiaryLayoutProps): ReactNode {
           <span>Character</span>
         </div>
         {rowsOfDiary(texts, context, shown).map((row) => (
-          <DiaryRowCells key={row.row} {...{ row, opening, problems, typed }} />
+          <DiaryRowCells key={row.row} {...{ row, asked, opening, problems, typed }} />
         ))}
       </div>
       <DiaryNet {...props} />

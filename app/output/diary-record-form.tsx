@@ -2,6 +2,7 @@
 
 import type { ReactNode } from "react";
 import { api } from "#app/_trpc/client.ts";
+import { Asked } from "#app/output/asked.tsx";
 import { DiaryLayout } from "#app/output/diary-layout.tsx";
 import { Recorded } from "#app/record/recorded.tsx";
 import { draftStore } from "#app/ui/recording/draft-store.ts";
@@ -12,6 +13,7 @@ import type { FieldSpecs, Texts } from "#shared/record/field-spec.ts";
 import type { FormContext } from "#shared/record/form.ts";
 import { rowOfCell } from "#shared/record/output/diary-cells.ts";
 import { diaryOpening, readDiary } from "#shared/record/output/diary-form.ts";
+import { diaryDoubtsByCell } from "#shared/words/reading-doubts.ts";
 
 export type DiaryRecordFormProps = {
   readonly patientId: string;
@@ -56,11 +58,18 @@ export function DiaryRecordForm(props: DiaryRecordFormProps): ReactNode {
       leaveTo={leaveTo}
       whereIs={rowNamed}
       layout={(parts) => <DiaryLayout {...{ context, draft, flushOrdered }} {...parts} />}
-      saved={({ actId, readingIds }) => (
-        <Recorded said={`The diary is logged: ${countWords(readingIds.length)}.`} actId={actId}>
-          <a href={leaveTo}>To the output</a>
-          <a href={`/tubes/${tubeId}/record/diary`}>Log another</a>
-        </Recorded>
+      saved={({ actId, readingIds, asked }) => (
+        <>
+          <Recorded said={`The diary is logged: ${countWords(readingIds.length)}.`} actId={actId}>
+            <a href={leaveTo}>To the output</a>
+            <a href={`/tubes/${tubeId}/record/diary`}>Log another</a>
+          </Recorded>
+          <Asked
+            sentences={Object.entries(diaryDoubtsByCell(asked, context.zone)).map(
+              ([cell, sentences]) => `${rowNamed(cell)}: ${sentences}`,
+            )}
+          />
+        </>
       )}
     />
   );

@@ -8,6 +8,8 @@ import styles from "./diary.module.css";
 
 type DiaryRowCellsProps = {
   readonly row: DiaryRowFields;
+  /** What is asked of its cells by what is logged and by the other rows, by name. */
+  readonly asked: Readonly<Partial<Record<string, string>>>;
   readonly opening: Texts;
   readonly problems: readonly Problem[];
   readonly typed: (field: string) => void;
@@ -21,7 +23,7 @@ const labels: Readonly<Record<DiaryCell, string>> = {
 };
 
 /** One emptying of a diary. A cell speaks of what is to mend once it has been left; a row in which nothing stands says nothing. */
-export function DiaryRowCells({ row, opening, problems, typed }: DiaryRowCellsProps): ReactNode {
+export function DiaryRowCells({ row, asked, opening, problems, typed }: DiaryRowCellsProps): ReactNode {
   const [left, setLeft] = useState<ReadonlySet<string>>(new Set());
   const blank = cells.every((cell) => row.texts[cell].trim() === "");
   const beside = besideCells(row);
@@ -42,7 +44,7 @@ export function DiaryRowCells({ row, opening, problems, typed }: DiaryRowCellsPr
             name={name}
             label={`Row ${row.row}: ${labels[cell]}`}
             echo={reading.echo}
-            doubt={reading.doubt}
+            doubt={[reading.doubt, asked[name]].filter(Boolean).join(" ") || undefined}
             problem={refused ?? (isLeft ? reading.problem : undefined)}
             control={{
               defaultValue: opening[name],

@@ -2,6 +2,7 @@
 
 import type { ReactNode } from "react";
 import { api } from "#app/_trpc/client.ts";
+import { Asked } from "#app/output/asked.tsx";
 import styles from "#app/output/output.module.css";
 import { openedWith } from "#app/record/opened-with.ts";
 import { Recorded } from "#app/record/recorded.tsx";
@@ -10,12 +11,13 @@ import type { StoredDraft } from "#app/ui/recording/use-draft.ts";
 import type { Act } from "#app/ui/recording/use-recording.ts";
 import { RecordingForm } from "#app/ui/recording-form.tsx";
 import { netVolume } from "#shared/output/net-volume.ts";
-import type { Reading } from "#shared/output/reading.ts";
 import { voidForm } from "#shared/record/amend/void-form.ts";
 import type { Texts } from "#shared/record/field-spec.ts";
 import type { FormContext } from "#shared/record/form.ts";
+import { type ReadingDoubt, readingDoubts, type TypedReading } from "#shared/record/output/reading-doubts.ts";
 import { readingForm } from "#shared/record/output/reading-form.ts";
 import { netSentence } from "#shared/words/output.ts";
+import { doubtsByField, readingDoubtSentence } from "#shared/words/reading-doubts.ts";
 
 export type ReadingRecordFormProps = {
   readonly patientId: string;
@@ -28,15 +30,20 @@ export type ReadingRecordFormProps = {
   readonly corrects: { readonly readingId: string; readonly texts: Texts } | null;
 };
 
-type Typed = {
-  readonly drained?: { readonly volume: Reading["gross"] };
-  readonly flushGiven?: Reading["flushGiven"];
-  readonly flushWithdrawn?: Reading["flushWithdrawn"];
-  readonly basis?: Reading["basis"];
+type SavedReading = {
+  readonly actId: string;
+  readonly readingId: string;
+  readonly asked: readonly ReadingDoubt[];
 };
 
 /** The net of what is typed so far, by the same sum as on the server. */
-function Net({ typed, flushOrdered }: { readonly typed: Typed; readonly flushOrdered: boolean }): ReactNode {
+function Net({
+  typed,
+  flushOrdered,
+}: {
+  readonly typed: TypedReading;
+  readonly flushOrdered: boolean;
+}): ReactNode {
   const { drained, flushGiven, flushWithdrawn, basis } = typed;
   if (
     drained === undefined ||
@@ -66,15 +73,20 @@ export function ReadingRecordForm(props: ReadingRecordFormProps): ReactNode {
     draft: props.draft,
     send,
     leaveTo,
-    beneath: (typed: Typed) => <Net typed={typed} flushOrdered={flushOrdered} />,
-    saved: ({ actId }: { readonly actId: string }) => (
-      <Recorded
-        said={corrects === null ? "The emptying is logged." : "The reading is corrected."}
-        actId={actId}
-      >
-        <a href={leaveTo}>To the output</a>
-        <a href={`/tubes/${tubeId}/record/reading`}>Log another</a>
-      </Recorded>
+    doubts: (typed: TypedReading) => doubtsByField(readingDoubts(typed, context), context.zone),
+    beneath: (typed: TypedReading) => <Net typed={typed} flushOrdered={flushOrdered} />,
+    saved: ({ actId, readingId, asked }: SavedReading) => (
+      <>
+        <Recorded
+          said={corrects === null ? "The emptying is logged." : "The reading is corrected."}
+          actId={actId}
+        >
+          <a href={leaveTo}>To the output</a>
+          <a href={`/tubes/${tubeId}/record/reading`}>Log another</a>
+          {asked.length > 0 && <a href={`${leaveTo}/${readingId}/correct`}>Correct it</a>}
+        </Recorded>
+        <Asked sentences={asked.map((doubt) => readingDoubtSentence(doubt, context.zone))} />
+      </>
     ),
   };
   return corrects === null ? (

@@ -4,8 +4,8 @@ import type { Tx } from "#db/transaction.ts";
 import { inAct } from "#server/act.ts";
 import { newId } from "#server/ids.ts";
 import { logReadings } from "#server/output/log-readings.ts";
+import { readingContext } from "#server/output/reading-context.ts";
 import { readingRow, voidingRow } from "#server/output/stored-reading.ts";
-import { formContext } from "#server/record/form-context.ts";
 import type { Doing } from "#server/record/record-event.ts";
 import type { Instant } from "#shared/day/instant.ts";
 import { DomainError } from "#shared/errors/refusal.ts";
@@ -13,24 +13,35 @@ import type { Reading } from "#shared/output/reading.ts";
 import type { AboutTube, CorrectingReading } from "#shared/record/act.ts";
 import { voidForm } from "#shared/record/amend/void-form.ts";
 import { readReading } from "#shared/record/output/read-reading.ts";
+import { type ReadingDoubt, readingDoubts } from "#shared/record/output/reading-doubts.ts";
 
-export type RecordedReading = { readonly actId: string; readonly readingId: string };
+/** `asked`: what may be a slip in it. It is logged as it was typed. */
+export type RecordedReading = {
+  readonly actId: string;
+  readonly readingId: string;
+  readonly asked: readonly ReadingDoubt[];
+};
 
-/** The reading as it is logged. Throws every field to mend. */
-function typedReading(tx: Tx, at: Instant, { patientId, tubeId, texts }: AboutTube): Reading {
-  const read = readReading(texts, formContext(tx, at, { patientId, tubeId }));
+type Typed = { readonly reading: Reading; readonly asked: readonly ReadingDoubt[] };
+type Typing = AboutTube & { readonly corrects?: string };
+
+/** The reading as it is logged, and what is asked of it. Throws every field to mend. */
+function typedReading(tx: Tx, at: Instant, { texts, ...of }: Typing): Typed {
+  const context = readingContext(tx, at, of);
+  const read = readReading(texts, context);
   if (!read.ok) throw new DomainError(read.refusals);
-  return { id: newId(), tubeId, ...read.entry };
+  const asked = readingDoubts({ ...read.entry, drained: { volume: read.entry.gross } }, context);
+  return { reading: { id: newId(), tubeId: of.tubeId, ...read.entry }, asked };
 }
 
 /** Adds a reading to a tube's log. Adding conflicts with nothing. */
 export function recordReading({ db, staff }: Doing, input: AboutTube): RecordedReading {
   const { actId, patientId } = input;
   return inAct({ db, staff, actId, command: "reading: record", input }, (tx, at) => {
-    const reading = typedReading(tx, at, input);
+    const { reading, asked } = typedReading(tx, at, input);
     const by = { patientId, actId, recordedAt: at, recordedBy: staff.id };
     logReadings(tx, [readingRow(reading, by)], by);
-    return { actId, readingId: reading.id };
+    return { actId, readingId: reading.id, asked };
   });
 }
 
@@ -39,15 +50,15 @@ export function correctReading({ db, staff }: Doing, input: CorrectingReading): 
   const { actId, patientId, readingId } = input;
   return inAct({ db, staff, actId, command: "reading: correct", input }, (tx, at) => {
     const { tubeId } = readingOf(tx, readingId, patientId);
-    const reading = typedReading(tx, at, { ...input, tubeId });
+    const { reading, asked } = typedReading(tx, at, { ...input, tubeId, corrects: readingId });
     const by = { patientId, actId, recordedAt: at, recordedBy: staff.id };
     logReadings(tx, [readingRow(reading, by, { replaces: readingId, reason: reasonIn(input) })], by);
-    return { actId, readingId: reading.id };
+    return { actId, readingId: reading.id, asked };
   });
 }
 
 /** Takes a reading out of what counts; the log keeps it and the reason. */
-export function voidReading({ db, staff }: Doing, input: CorrectingReading): RecordedReading {
+export function voidReading({ db, staff }: Doing, input: CorrectingReading): Omit<RecordedReading, "asked"> {
   const { actId, patientId, readingId } = input;
   return inAct({ db, staff, actId, command: "reading: void", input }, (tx, at) => {
     const row = readingOf(tx, readingId, patientId);

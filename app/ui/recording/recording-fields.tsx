@@ -2,11 +2,11 @@ import { Fragment, type ReactNode, useState } from "react";
 import type { Problem } from "#app/ui/error-summary.tsx";
 import { Field } from "#app/ui/field.tsx";
 import { openingTexts, type RecordingPlan } from "#app/ui/recording/use-recording.ts";
-import { namesOf, readField, type Texts } from "#shared/record/field-spec.ts";
+import { namesOf, readField, readWhatCan, type Texts } from "#shared/record/field-spec.ts";
 import styles from "./recording-fields.module.css";
 
 type RecordingFieldsProps<V> = {
-  readonly plan: Pick<RecordingPlan<V, never>, "fields" | "draft">;
+  readonly plan: Pick<RecordingPlan<V, never>, "fields" | "draft" | "doubts">;
   readonly texts: Texts;
   readonly problems: readonly Problem[];
   readonly typed: (field: string) => void;
@@ -21,6 +21,7 @@ type RecordingFieldsProps<V> = {
 export function RecordingFields<V>(props: RecordingFieldsProps<V>): ReactNode {
   const { plan, texts, problems, typed, after } = props;
   const { fields } = plan;
+  const together = plan.doubts?.(readWhatCan(fields, texts)) ?? {};
   const [opening] = useState(() => openingTexts(plan));
   const [left, setLeft] = useState<ReadonlySet<string>>(new Set());
 
@@ -34,7 +35,7 @@ export function RecordingFields<V>(props: RecordingFieldsProps<V>): ReactNode {
         key={name}
         {...{ name, label, hint, choices, long }}
         echo={reading.echo}
-        doubt={reading.doubt}
+        doubt={[reading.doubt, together[name]].filter(Boolean).join(" ") || undefined}
         problem={refused ?? unreadable}
         control={{
           defaultValue: opening[name],

@@ -13,6 +13,8 @@ export type RecordingPlan<V, Result> = {
   readonly fields: FieldSpecs<V>;
   /** What the fields say against one another, asked before anything is sent; the server asks again. */
   readonly check?: (values: V) => readonly Refusal[];
+  /** What may be a slip by what the fields say together, by field: asked beside it, and blocks nothing. */
+  readonly doubts?: (values: Partial<V>) => Readonly<Partial<Record<string, string>>>;
   readonly lastSeen: number;
   /** What was typed before and not saved; loaded with the page. */
   readonly draft: StoredDraft | null;

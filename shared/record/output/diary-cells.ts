@@ -45,3 +45,9 @@ export const isUsed = (texts: Texts, row: number): boolean =>
 export const EACH = "flushEach";
 /** What was pasted and does not stand in the rows yet. */
 export const PASTED = "pasted";
+
+/** The cell that says what a field of a reading by itself says. */
+export function cellOf(field: string): DiaryCell {
+  if (field === "to" || field === "from") return "when";
+  return field === "flushGiven" ? "flush" : (cells.find((cell) => cell === field) ?? "when");
+}

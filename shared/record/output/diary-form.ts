@@ -17,6 +17,7 @@ import {
 import type { FormContext, FormResult } from "#shared/record/form.ts";
 import {
   cellName,
+  cellOf,
   DIARY_ROWS,
   type DiaryCell,
   type DiaryRow,
@@ -52,7 +53,7 @@ export const diaryFields = (context: FormContext) => {
 
 type Shared = ReturnType<typeof diaryFields>;
 type Read<F> = F extends FieldSpec<infer T> ? T : never;
-type SharedValues = { readonly [Name in keyof Shared]: Read<Shared[Name]> };
+export type SharedValues = { readonly [Name in keyof Shared]: Read<Shared[Name]> };
 
 /** What a row is read beside: what the row before speaks of, and the flush that is said for all. */
 type RowBeside = { readonly before: Stretch | null; readonly flushEach: Flush };
@@ -124,18 +125,11 @@ export function rowsOfDiary(
   });
 }
 
-/** Names that a reading by itself has for what a row says. */
-const cellOf: Readonly<Record<string, DiaryCell>> = {
-  to: "when",
-  from: "when",
-  flushGiven: "flush",
-};
-
 const inRow =
   (row: number) =>
   (refusal: Refusal): Refusal => {
     const { field = "when" } = refusal;
-    return { ...refusal, field: cellName(cellOf[field] ?? (field as DiaryCell), row) };
+    return { ...refusal, field: cellName(cellOf(field), row) };
   };
 
 /** A row with what is said for all, as the values of a reading by itself. */

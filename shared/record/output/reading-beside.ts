@@ -26,7 +26,7 @@ export type ReadingBeside = {
   readonly placedAt: Instant | null;
   /** What is ordered, in the words of the order; null where none is known. */
   readonly flushOrder: string | null;
-  readonly emptied: readonly Stretch[];
+  readonly emptied: readonly (Stretch & { readonly aspirate: boolean })[];
   /** Net rates of the days that can be told, in order. */
   readonly days: readonly { readonly day: Day; readonly mlPer24h: MlPer24h }[];
   /** Null: the clinic's protocol has no such row, and nothing is asked by it. */
@@ -56,7 +56,7 @@ export function readingBeside(
     placedAt: placedAt(tube, measured.zone),
     flushOrder: known(tube.flushOrder) ?? kindOf(tube.kind).flush?.order ?? null,
     emptied: measured.readings
-      .map(({ from, to }) => ({ from, to }))
+      .map(({ from, to, procedureAspirate: aspirate }) => ({ from, to, aspirate }))
       .toSorted((a, b) => a.to - b.to)
       .slice(-LATEST),
     days: days.slice(-LATEST),

@@ -1,0 +1,22 @@
+import type { Database } from "#db/sqlite.ts";
+import { measuredTube } from "#server/output/measured-tube.ts";
+import { protocolOf } from "#server/record/books.ts";
+import { formContext } from "#server/record/form-context.ts";
+import type { Instant } from "#shared/day/instant.ts";
+import type { FormContext } from "#shared/record/form.ts";
+import { readingBeside } from "#shared/record/output/reading-beside.ts";
+
+type OfTube = { readonly patientId: string; readonly tubeId: string; readonly corrects?: string };
+
+/** What a reading of this tube is read beside, at that instant: as a page has it, without the reading that it corrects. */
+export function readingContext(
+  db: Database,
+  at: Instant,
+  { patientId, tubeId, corrects }: OfTube,
+): FormContext {
+  const context = formContext(db, at, { patientId, tubeId });
+  const { tube, zone, row, ...log } = measuredTube(db, tubeId);
+  const readings = log.readings.filter(({ id }) => id !== corrects);
+  const plausible = protocolOf(db, tube.pins.protocol).outputRows?.plausibility ?? null;
+  return { ...context, output: readingBeside(tube, { readings, zone, row, now: at }, plausible) };
+}
