@@ -49,6 +49,14 @@ describe("hard case 32: an entry is asked about, never cut", () => {
     expect(asked(ml, 24, rates).kind).toBe(kind);
   });
 
+  it.each([
+    ["30 mL two hours after the last emptying", 30, 2, "plausible"],
+    ["100 mL more than the 2.5 mL that are usual in two hours", 102.5, 2, "plausible"],
+    ["and a drop over that", 103, 2, "ask"],
+  ])("%s by volume, not by the rate of an hour or two", (_what, ml, hours, kind) => {
+    expect(asked(ml, hours, week(30)).kind).toBe(kind);
+  });
+
   it("80 mL in the first 20 minutes are not five litres a day: less than an hour is taken as one", () => {
     expect(asked(80, 1 / 3).kind).toBe("plausible");
   });

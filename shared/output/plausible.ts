@@ -1,5 +1,5 @@
 import { median } from "#shared/output/median.ts";
-import type { Microlitres } from "#shared/output/microlitre.ts";
+import { type Microlitres, toMl } from "#shared/output/microlitre.ts";
 import { HOUR_MS, type MlPer24h, ratePer24h } from "#shared/output/rate.ts";
 
 /** The clinic's row: above what an entry is asked about. */
@@ -25,15 +25,24 @@ export type Measured = {
   readonly week: readonly MlPer24h[];
 };
 
+/** How much more it is, in mL, than the usual rate brings in that time: a small volume soon after another is no slip. */
+const moreThanUsual = (volume: Microlitres, ms: number, usual: MlPer24h): number =>
+  toMl(volume) - (usual * ms) / (24 * HOUR_MS);
+
 /** Asks about "1000" typed for "100". A volume counts over hours: less than one is taken as one. */
 export function plausibility({ volume, overMs, week }: Measured, row: PlausibilityRow): Plausibility {
-  const mlPer24h = ratePer24h(volume, Math.max(overMs, HOUR_MS));
+  const ms = Math.max(overMs, HOUR_MS);
+  const mlPer24h = ratePer24h(volume, ms);
   const usual = median(week);
   const doubts: VolumeDoubt[] = [];
   if (mlPer24h > row.overMlPer24h) {
     doubts.push({ code: "more-than-row", mlPer24h, rowMlPer24h: row.overMlPer24h });
   }
-  if (usual !== undefined && mlPer24h > row.overTimesMedian * usual && mlPer24h - usual > row.andMoreMl) {
+  const isFarOver =
+    usual !== undefined &&
+    mlPer24h > row.overTimesMedian * usual &&
+    moreThanUsual(volume, ms, usual) > row.andMoreMl;
+  if (isFarOver) {
     doubts.push({ code: "far-over-median", mlPer24h, medianMlPer24h: usual });
   }
   return doubts.length === 0 ? { kind: "plausible" } : { kind: "ask", doubts };
