@@ -26,10 +26,13 @@ function drainedWords({ reading }: Row): string {
 
 /** Everything else that was seen or put in. */
 function seenWords({ reading }: Row): string {
-  const { characters, leak, otherIn, procedureAspirate, measuredBy } = reading;
+  const { characters, leak, airLeak, swing, symptoms, otherIn, procedureAspirate, measuredBy } = reading;
   return [
     ...characters,
     leak === "not recorded" ? "" : leak === "none" ? "no leak" : `${leak} round the tube`,
+    airLeak === "not recorded" ? "" : airLeak === "none" ? "no air leak" : "air leak",
+    swing === "not recorded" ? "" : `swing ${swing}`,
+    symptoms === "not recorded" ? "" : `felt ${symptoms.join(", ") || "nothing"}`,
     ...otherIn.map(({ fluid, ul }) => `${fluid} ${printVolume(ul)} put in`),
     procedureAspirate ? "drawn off at the procedure: no output" : "",
     measuredBy === "not recorded" ? "" : `by ${measuredBy}`,

@@ -25,9 +25,9 @@ export function readingDoubtSentence(doubt: ReadingDoubt, zone: Zone): string {
   }
 }
 
-/** All that is asked of one field, one after another. */
+/** All that is asked of one field, one after another; what would be asked twice in the same words once. */
 const doubtSentences = (doubts: readonly ReadingDoubt[], zone: Zone): string =>
-  doubts.map((doubt) => readingDoubtSentence(doubt, zone)).join(" ");
+  [...new Set(doubts.map((doubt) => readingDoubtSentence(doubt, zone)))].join(" ");
 
 /** What is asked, by field. */
 export function doubtsByField(

@@ -5,7 +5,7 @@ import { type OutputView, viewOutput } from "#server/output/view-output.ts";
 import type { PatientView } from "#server/patients/view-patient.ts";
 import { toMl } from "#shared/output/microlitre.ts";
 import { type NetVolume, netVolume } from "#shared/output/net-volume.ts";
-import type { Flush } from "#shared/output/reading.ts";
+import type { Flush, Reading } from "#shared/output/reading.ts";
 import { tubeName } from "#shared/tube/name.ts";
 import { netSentence } from "#shared/words/output.ts";
 
@@ -27,6 +27,9 @@ function drainedMl({ read }: Row): string | number {
   return gross.certainty === "unknown" ? UNKNOWN : toMl(gross.value);
 }
 
+const symptomsCell = (symptoms: Reading["symptoms"]): string =>
+  typeof symptoms === "string" ? symptoms : symptoms.join("; ") || NONE;
+
 /** Readings that stand, oldest first; their volumes as recorded, and the net that comes of them. Days by the clock of `zone`. */
 export const readingsTable: CsvTable<Row> = {
   columns: {
@@ -47,6 +50,9 @@ export const readingsTable: CsvTable<Row> = {
       reading.otherIn.map(({ fluid, ul }) => `${fluid} ${toMl(ul)} mL`).join("; ") || NONE,
     seen: ({ read: { reading } }) => reading.characters.join("; ") || "not recorded",
     "leak round the tube": ({ read: { reading } }) => reading.leak,
+    "air leak": ({ read: { reading } }) => reading.airLeak,
+    swing: ({ read: { reading } }) => reading.swing,
+    "felt during it": ({ read: { reading } }) => symptomsCell(reading.symptoms),
     "drawn off at the procedure": ({ read: { reading } }) => yesNo(reading.procedureAspirate),
     "measured by": ({ read: { reading } }) => reading.measuredBy,
     "as typed": ({ read: { reading } }) => reading.asSpoken,

@@ -83,6 +83,12 @@ describe("what is asked of a diary", () => {
     });
   });
 
+  it("the same question of two other rows is said once", () => {
+    const thrice = { when1: "14 nov 8:00", when2: "14 nov 8:00", when3: "14 nov 8:00" };
+    const said = diaryDoubtsByCell(diaryDoubts(thrice, context), context.zone);
+    expect(said.when1).toBe("Another reading ends Sat 14 Nov 2026, 08:00. Is this really not the same?");
+  });
+
   it("is nothing where nothing is known of the tube's output", () => {
     expect(diaryDoubts(plain, formContext())).toEqual({});
   });

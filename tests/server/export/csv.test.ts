@@ -172,4 +172,19 @@ describe("readings.csv", () => {
       },
     ]);
   });
+
+  it("holds air leak, swing and what was felt: nothing felt is an answer", () => {
+    using db = clinicWithPatient();
+    const tubeId = open(db, { kind: "chest tube r", size: "12 f", when: "1 jun 2026 10:00" });
+    const log = (texts: Texts) => recordReading(nurse(db), { ...about(), tubeId, texts });
+    log({ drained: "80", airLeak: "present", swing: "seen", to: "2 jun 2026 08:00" });
+    log({ drained: "80", symptoms: "none", to: "3 jun 2026 08:00" });
+    log({ drained: "80", symptoms: "cough, pain", to: "4 jun 2026 08:00" });
+    const not = "not recorded";
+    expect(rowsOf(db, "readings.csv")).toMatchObject([
+      { "air leak": "present", swing: "seen", "felt during it": not },
+      { "air leak": not, swing: not, "felt during it": "none" },
+      { "felt during it": "cough; pain" },
+    ]);
+  });
 });
