@@ -73,7 +73,9 @@ test("a chest tube is asked for air leak and swing, and a session for what was f
 }) => {
   const { tube: chest } = await newTube({ tube: { kind: "chest tube l" } });
   await open(page, `${chest}/record/reading`);
-  await type(page, { "Drained, mL": "80", "Air leak": "present", "Swing with breathing": "seen" });
+  await type(page, { "Drained, mL": "80" });
+  await page.getByLabel("Air leak").selectOption("present");
+  await page.getByLabel("Swing with breathing").selectOption("seen");
   await expect(page.getByLabel("Felt during it")).toHaveCount(0);
   await save(page, "Log the emptying");
   await saved(page);
