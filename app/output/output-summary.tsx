@@ -1,17 +1,23 @@
 import type { ReactNode } from "react";
 import { CriterionVerdict } from "#app/output/criterion-verdict.tsx";
 import { completeWords, netWords, rateWords } from "#app/output/net-day-words.ts";
+import { SmallChart } from "#app/output/small-chart.tsx";
 import type { OutputPage } from "#app/tubes/tube-page.ts";
 import { printDay } from "#shared/day/print-day.ts";
 import { whatAlarms } from "#shared/words/output.ts";
 import styles from "./output.module.css";
 
-type OutputSummaryProps = { readonly tubeId: string; readonly output: OutputPage; readonly mayLog: boolean };
+type OutputSummaryProps = {
+  readonly tubeId: string;
+  readonly of: string;
+  readonly output: OutputPage;
+  readonly mayLog: boolean;
+};
 
 const SHOWN = 3;
 
 /** The last days of net output, and where to see and log more. A tube wholly inside has none. */
-export function OutputSummary({ tubeId, output, mayLog }: OutputSummaryProps): ReactNode {
+export function OutputSummary({ tubeId, of, output, mayLog }: OutputSummaryProps): ReactNode {
   const days = output.output.days.slice(-SHOWN).toReversed();
   return (
     <section className={styles.section}>
@@ -20,6 +26,7 @@ export function OutputSummary({ tubeId, output, mayLog }: OutputSummaryProps): R
         <>
           <p className={styles.caution}>{whatAlarms}</p>
           <CriterionVerdict output={output} told="short" />
+          <SmallChart of={of} facts={output.chart} />
           {days.length === 0 ? (
             <p>No reading yet.</p>
           ) : (

@@ -2,9 +2,8 @@ import { allStaff } from "#db/queries/staff.ts";
 import type { Database } from "#db/sqlite.ts";
 import { measuredTube } from "#server/output/measured-tube.ts";
 import { tubeCriterion } from "#server/output/tube-criterion.ts";
-import { protocolOf } from "#server/record/books.ts";
+import { chartFacts } from "#shared/output/chart/chart-facts.ts";
 import { flushIsOrdered } from "#shared/output/output-of-tube.ts";
-import { trendOfTube } from "#shared/output/trend/trend-of-tube.ts";
 import { kindOf } from "#shared/tube/kind/kinds.ts";
 
 /**
@@ -12,20 +11,21 @@ import { kindOf } from "#shared/tube/kind/kinds.ts";
  * The trend comes without its dates "if unchanged", which not everybody is shown.
  */
 export function viewOutput(db: Database, tubeId: string) {
-  const { tube, log, readings, zone, row, output } = measuredTube(db, tubeId);
+  const measured = measuredTube(db, tubeId);
+  const { tube, log, readings, zone, protocol, output, trend } = measured;
   const names = new Map(allStaff(db).map(({ id, fullName }) => [id, fullName]));
   const written = new Map(
     log.map(({ id, recordedAt, recordedBy }) => [id, { recordedAt, by: names.get(recordedBy) ?? "" }]),
   );
-  const trend = trendOfTube(output.days, { role: tube.role, mode: tube.mode, row });
   return {
     zone,
     hasOutput: kindOf(tube.kind).outside,
     flushOrdered: flushIsOrdered(tube),
     /** What a new reading is held against. */
-    rows: { output: row, plausible: protocolOf(db, tube.pins.protocol).outputRows?.plausibility ?? null },
+    rows: { output: protocol.output, plausible: protocol.outputRows?.plausibility ?? null },
     output,
     criterion: tubeCriterion(db, tubeId),
+    chart: chartFacts(tube, measured),
     trend: trend.kind === "told" ? withoutSpan(trend) : trend,
     readings: readings
       .map((reading) => ({ reading, ...(written.get(reading.id) ?? { recordedAt: reading.to, by: "" }) }))

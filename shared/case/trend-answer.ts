@@ -1,6 +1,7 @@
 import type { Json } from "#shared/case/json.ts";
 import type { Looking } from "#shared/case/looking.ts";
 import type { Zone } from "#shared/day/instant.ts";
+import { lowRowOf } from "#shared/output/low-row.ts";
 import { outputOfTube } from "#shared/output/output-of-tube.ts";
 import type { CountableDays } from "#shared/output/trend/countable-days.ts";
 import type { FallShape } from "#shared/output/trend/fall-shape.ts";
@@ -56,9 +57,8 @@ function fallAnswer(fall: FallShape): Json {
 /** What stands behind a tube's output, as its output page tells it, and the physician's span. */
 export function trendAnswer({ readings, now, protocol }: Looking, tube: TubeState, zone: Zone): Json {
   const own = readings.filter(({ tubeId }) => tubeId === tube.id);
-  const { output: row } = protocol;
-  const { days } = outputOfTube(tube, { readings: own, zone, row, now });
-  const trend = trendOfTube(days, { role: tube.role, mode: tube.mode, row });
+  const { days } = outputOfTube(tube, { readings: own, zone, row: protocol.output, now });
+  const trend = trendOfTube(days, { role: tube.role, mode: tube.mode, row: lowRowOf(tube.kind, protocol) });
   switch (trend.kind) {
     case "does not apply":
       return { kind: trend.kind, because: trend.because };

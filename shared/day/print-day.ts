@@ -29,14 +29,15 @@ export const weekdayNames = [
 
 const yearOf = (of: Day): string => of.slice(0, 4);
 const monthName = (of: Day): string => monthNames[Number(of.slice(5, 7)) - 1] ?? "";
-const dateOf = (of: Day): string => `${Number(of.slice(8, 10))} ${monthName(of).slice(0, 3)}`;
+/** `6 Nov`: where the year is plain. */
+export const printDate = (of: Day): string => `${Number(of.slice(8, 10))} ${monthName(of).slice(0, 3)}`;
 
 /** `Fri 6 Nov 2026`. */
 export const printDay = (of: Day): string =>
-  `${weekdayNames[weekdayOf(of) - 1]?.slice(0, 3)} ${dateOf(of)} ${yearOf(of)}`;
+  `${weekdayNames[weekdayOf(of) - 1]?.slice(0, 3)} ${printDate(of)} ${yearOf(of)}`;
 
 /** `3 Apr 1961`: of a birth, which nobody looks up by its weekday. */
-export const printBirth = (of: Day): string => `${dateOf(of)} ${yearOf(of)}`;
+export const printBirth = (of: Day): string => `${printDate(of)} ${yearOf(of)}`;
 
 /** `Fri 6 Nov 2026, 14:05`, by the clock of that zone. */
 export const printInstant = (at: Instant, where: Zone): string =>
@@ -48,9 +49,9 @@ export const printMoment = (at: Instant, where: Zone): string =>
 
 function printSpan(earliest: Day, latest: Day): string {
   if (earliest === latest) return `about ${printDay(earliest)}`;
-  const end = `${dateOf(latest)} ${yearOf(latest)}`;
-  if (yearOf(earliest) !== yearOf(latest)) return `${dateOf(earliest)} ${yearOf(earliest)} to ${end}`;
-  return `${earliest.slice(0, 7) === latest.slice(0, 7) ? Number(earliest.slice(8, 10)) : dateOf(earliest)} to ${end}`;
+  const end = `${printDate(latest)} ${yearOf(latest)}`;
+  if (yearOf(earliest) !== yearOf(latest)) return `${printDate(earliest)} ${yearOf(earliest)} to ${end}`;
+  return `${earliest.slice(0, 7) === latest.slice(0, 7) ? Number(earliest.slice(8, 10)) : printDate(earliest)} to ${end}`;
 }
 
 /** `Fri 6 Nov 2026`, `March 2026`, `2025`, `14 to 20 Nov 2026`, `about Fri 6 Nov 2026` (a span of one day), `unknown date`. */

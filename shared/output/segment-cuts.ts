@@ -27,10 +27,19 @@ export function instantOf({ when, time }: Pick<StoryLine, "when" | "time">, zone
   return timed?.ok ? timed.value : startOfDay(when.earliest, zone);
 }
 
-/** The instants at which one segment of a tube's output ends and the next begins, in order. */
-export const segmentCuts = (story: readonly StoryLine[], zone: Zone): readonly Instant[] =>
+/** What ended one segment of a tube's output and began the next, in order of time. */
+export const segmentChanges = (
+  story: readonly StoryLine[],
+  zone: Zone,
+): readonly { readonly at: Instant; readonly kind: EventKind }[] =>
   story
     .filter(({ kind }) => cutting.includes(kind))
-    .map((line) => instantOf(line, zone))
-    .filter((at) => at !== null)
-    .toSorted((a, b) => a - b);
+    .flatMap((line) => {
+      const at = instantOf(line, zone);
+      return at === null ? [] : [{ at, kind: line.kind }];
+    })
+    .toSorted((a, b) => a.at - b.at);
+
+/** The instants at which one segment of a tube's output ends and the next begins, in order. */
+export const segmentCuts = (story: readonly StoryLine[], zone: Zone): readonly Instant[] =>
+  segmentChanges(story, zone).map(({ at }) => at);

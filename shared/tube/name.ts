@@ -40,3 +40,6 @@ export function tubeDetail(tube: Pick<TubeState, "size" | "retention">): string 
 
 /** "Left nephrostomy, 8 F, locking loop". */
 export const tubeName = (tube: TubeState): string => `${tubeTitle(tube)}, ${tubeDetail(tube)}`;
+
+/** "Left nephrostomy (tube 2), 8 F, locking loop": where tubes stand beside each other. */
+export const numberedName = (tube: TubeState): string => `${numberedTitle(tube)}, ${tubeDetail(tube)}`;

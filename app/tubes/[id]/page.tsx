@@ -72,7 +72,12 @@ export default async function TubePage({ params }: TubePageProps): Promise<React
       </section>
       <PlannedExchangeOf view={view} />
       <Papers tube={tube} />
-      <OutputSummary tubeId={tubeId} output={output} mayLog={may(person, "reading.recorded")} />
+      <OutputSummary
+        tubeId={tubeId}
+        of={tubeName(tube)}
+        output={output}
+        mayLog={may(person, "reading.recorded")}
+      />
       {Object.keys(tube.fluidTests).length > 0 && (
         <section className={styles.section} aria-label="Fluid tests">
           <FluidTestsTable tube={tube} />

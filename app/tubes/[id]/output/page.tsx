@@ -3,15 +3,17 @@ import type { ReactNode } from "react";
 import { orNotFound } from "#app/_trpc/or-not-found.ts";
 import { signedIn } from "#app/_trpc/server.ts";
 import { CriterionSection } from "#app/output/criterion-section.tsx";
+import { CavityCharts } from "#app/output/cavity-charts.tsx";
 import { NetDaysTable } from "#app/output/net-days-table.tsx";
 import styles from "#app/output/output.module.css";
 import { ReadingsTable } from "#app/output/readings-table.tsx";
+import { sameCavity } from "#app/output/same-cavity.ts";
 import { WhyBehind } from "#app/output/why-behind.tsx";
 import { identityOf } from "#app/patients/identity-of.ts";
 import { ActButton } from "#app/record/act-links.tsx";
 import { PageFrame } from "#app/ui/page-frame.tsx";
 import { may } from "#shared/access/may.ts";
-import { tubeName } from "#shared/tube/name.ts";
+import { numberedName, tubeName } from "#shared/tube/name.ts";
 import { problemSentence, whatAlarms } from "#shared/words/output.ts";
 
 export const metadata: Metadata = { title: "Output - Dwellbook" };
@@ -22,9 +24,21 @@ type OutputPageProps = { readonly params: Promise<{ readonly id: string }> };
 export default async function OutputPage({ params }: OutputPageProps): Promise<ReactNode> {
   const { id: tubeId } = await params;
   const { api, frame, person } = await signedIn();
-  const { patient, tube } = await orNotFound(api.tube.view({ tubeId }));
+  const view = await orNotFound(api.tube.view({ tubeId }));
+  const { patient, tube } = view;
   const output = await api.tube.output({ tubeId });
   const ifUnchanged = may(person, "tube.ifUnchanged") ? await api.tube.ifUnchanged({ tubeId }) : null;
+  const mates = await Promise.all(
+    sameCavity(view).map(async (mate) => ({
+      tubeId: mate.id,
+      of: numberedName(mate),
+      facts: (await api.tube.output({ tubeId: mate.id })).chart,
+    })),
+  );
+  const charts = [
+    { tubeId, of: mates.length > 0 ? numberedName(tube) : tubeName(tube), facts: output.chart },
+    ...mates,
+  ];
   return (
     <PageFrame
       frame={frame}
@@ -53,6 +67,7 @@ export default async function OutputPage({ params }: OutputPageProps): Promise<R
             </p>
           )}
           <CriterionSection output={output} />
+          <CavityCharts charts={charts} />
           <div className={styles.section}>
             <NetDaysTable days={output.output.days} />
             <ReadingsTable tubeId={tubeId} output={output} person={person} />

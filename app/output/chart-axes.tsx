@@ -1,0 +1,33 @@
+import type { ReactNode } from "react";
+import { Across, percent } from "#app/output/chart-shapes.tsx";
+import { printDate } from "#shared/day/print-day.ts";
+import type { ChartDrawing } from "#shared/output/chart/draw-chart.ts";
+import styles from "./chart.module.css";
+
+/** Lines across with their mL/24 h, the days beneath, and zero. */
+export function ChartAxes({ drawing }: { readonly drawing: ChartDrawing }): ReactNode {
+  return (
+    <g className={styles.axes}>
+      {drawing.lines.map(({ ml, y }) => (
+        <g key={ml}>
+          <Across y={y} className={styles.grid} />
+          <text x="-6" y={percent(y)} dy="4" data-end="">
+            {Math.round(ml * 100) / 100}
+          </text>
+        </g>
+      ))}
+      <text x="-6" y="100%" dy="18" data-end="">
+        mL/24 h
+      </text>
+      {drawing.days.map(({ day, x }, index) => (
+        <g key={day}>
+          <line className={styles.tick} x1={percent(x)} x2={percent(x)} y1="100%" y2="101.5%" />
+          <text x={percent(x)} y="100%" dy="18" data-wide={index % 2 === 1 || undefined}>
+            {printDate(day)}
+          </text>
+        </g>
+      ))}
+      <Across y={drawing.zero} className={styles.zero} />
+    </g>
+  );
+}

@@ -1,0 +1,99 @@
+import { dayAt, type Zone } from "#shared/day/instant.ts";
+import { printDate, printInstant } from "#shared/day/print-day.ts";
+import type {
+  ChartAspirate,
+  ChartChange,
+  ChartFacts,
+  ChartReading,
+} from "#shared/output/chart/chart-facts.ts";
+import { rateIn } from "#shared/output/chart/chart-frame.ts";
+import type { ChartLimit } from "#shared/output/chart/chart-limit.ts";
+import { type Microlitres, microlitres } from "#shared/output/microlitre.ts";
+import type { MlPer24h } from "#shared/output/rate.ts";
+import { printLength } from "#shared/size/print-length.ts";
+import type { EventKind } from "#shared/tube/payloads.ts";
+import type { Character } from "#shared/tube/vocabulary.ts";
+import { incompleteWords, printRate, printVolume } from "#shared/words/output.ts";
+
+/** The letters over a bar; the key beneath the chart and the table spell them out. */
+export const characterLetters = {
+  serous: "S",
+  serosanguineous: "SS",
+  bloody: "Bl",
+  purulent: "P",
+  bilious: "Bi",
+  feculent: "F",
+  chylous: "Ch",
+  clear: "C",
+  "urine-like": "U",
+  food: "Fo",
+  debris: "D",
+  clots: "Cl",
+} as const satisfies Record<Character, string>;
+
+export const lettersOf = (characters: readonly Character[]): string =>
+  characters.map((character) => characterLetters[character]).join(" ");
+
+/** "P purulent, S serous": only what stands over a bar. */
+export const letterKey = (readings: readonly ChartReading[]): string =>
+  [...new Set(readings.flatMap(({ characters }) => characters))]
+    .map((character) => `${characterLetters[character]} ${character}`)
+    .join(", ");
+
+/** What came out and of it the part that does not count. */
+function drainedWords(drained: Microlitres | null, net: Microlitres | null): string {
+  if (drained === null) return "Volume unknown";
+  const flush = net === null ? 0 : drained - net;
+  return flush === 0
+    ? `${printVolume(drained)} came out`
+    : `${printVolume(drained)} came out, ${printVolume(microlitres(flush))} of it flush`;
+}
+
+/** What a bar shows, in three lines: its time; its net, or why that cannot be told; what came out and how it looked. */
+export function chartReadingLines(reading: ChartReading, zone: Zone): readonly [string, string, string] {
+  const { from, to, net, drained, because, characters } = reading;
+  const looks = characters.length === 0 ? "" : `; ${characters.join(", ")}`;
+  return [
+    `${printInstant(from, zone)} to ${printInstant(to, zone)}`,
+    net === null
+      ? because.map((reason) => incompleteWords[reason]).join(" ")
+      : `Net ${printVolume(net)}, ${printRate(rateIn(reading, net) as MlPer24h)}.`,
+    `${drainedWords(drained, net)}${looks}.`,
+  ];
+}
+
+export const chartAspirateLine = ({ at, ul }: ChartAspirate, zone: Zone): string =>
+  `${printInstant(at, zone)}: ${ul === null ? "an unknown volume" : printVolume(ul)} drawn off at the procedure. No output.`;
+
+export function limitWords({ means, underMl }: ChartLimit): string {
+  const under = `under ${printRate(underMl as MlPer24h)}`;
+  return means === "low day" ? `row: low day ${under}` : `row: alarm ${under}`;
+}
+
+const resizing: readonly EventKind[] = ["upsized", "downsized"];
+const renewing: readonly EventKind[] = [...resizing, "exchanged", "salvaged", "new puncture"];
+
+/** "12 F from 14 Nov", "capped 16 Nov": a size is known of the last renewal alone. */
+export function changeWords(change: ChartChange, { changes, size, zone }: ChartFacts): string {
+  const on = printDate(dayAt(change.at, zone));
+  const isLast = changes.findLast(({ kind }) => renewing.includes(kind))?.at === change.at;
+  return isLast && size !== null && resizing.includes(change.kind)
+    ? `${printLength(size, "F")} from ${on}`
+    : `${change.kind} ${on}`;
+}
+
+/** The whole chart in one line, for those who hear it. */
+export function chartSummary({ readings, aspirates, span, limit, zone }: ChartFacts): string {
+  if (span === null) return "No reading yet.";
+  const rates = readings.flatMap((reading) => (reading.net === null ? [] : [rateIn(reading, reading.net)]));
+  const reach =
+    rates.length === 0
+      ? "no net known"
+      : `net ${printRate(Math.min(...rates) as MlPer24h)} to ${printRate(Math.max(...rates) as MlPer24h)}`;
+  return [
+    `${readings.length} ${readings.length === 1 ? "reading" : "readings"} up to ${printInstant(span.to, zone)}`,
+    reach,
+    ...(aspirates.length === 0 ? [] : ["what was drawn off at the procedure told apart"]),
+    ...(limit === null ? [] : [limitWords(limit)]),
+  ].join("; ");
+}
