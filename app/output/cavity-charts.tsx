@@ -11,11 +11,11 @@ export function CavityCharts({ charts }: { readonly charts: readonly TubeChart[]
   const facts = charts.map((chart) => chart.facts);
   const frame = frameOf(facts, CHART_DAYS);
   const several = charts.length > 1;
-  return charts.map(({ tubeId, of, facts: own }) => (
+  return charts.map(({ tubeId, of, facts: own }, index) => (
     <section key={tubeId} className={several ? styles.one : undefined} aria-label={`Chart of ${of}`}>
       {several && <h2>{of}</h2>}
       {several && own.span === null && <p>No reading yet.</p>}
-      <OutputChart of={of} facts={own} frame={frame} />
+      <OutputChart of={of} facts={own} frame={frame} keyed={index === 0} />
     </section>
   ));
 }

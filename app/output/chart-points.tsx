@@ -21,7 +21,7 @@ export function ChartPoints({ drawing, zone, hatch }: PointsProps): ReactNode {
       {drawing.bars.map((bar) => (
         <Point key={bar.reading.id} lines={chartReadingLines(bar.reading, zone)}>
           <BarShape bar={bar} hatch={hatch} />
-          <Letters bar={bar} />
+          <Letters bar={bar} zero={drawing.zero} />
         </Point>
       ))}
     </>
@@ -48,17 +48,22 @@ function Point({ lines, children }: PointProps): ReactNode {
   );
 }
 
-/** The look where it changes; a bar that the frame cuts says that it reaches over. */
-function Letters({ bar }: { readonly bar: DrawnBar }): ReactNode {
-  const { letters, reading, cut } = bar;
-  if (letters === null && !cut) return null;
-  const box = bar.counted ?? bar.doubtful ?? bar.notCounted;
-  const x = letters?.x ?? (box === null ? 0 : box.x + box.width / 2);
+/** The look where it changes; that the frame cuts a bar, and that its net cannot be told. */
+function Letters({ bar, zero }: { readonly bar: DrawnBar; readonly zero: number }): ReactNode {
+  const { letters, reading, cut, middle } = bar;
+  const over = [letters === null ? "" : lettersOf(reading.characters), cut ? "over" : ""].filter(Boolean);
   return (
-    <svg overflow="visible" aria-hidden="true">
-      <text className={styles.letters} x={percent(x)} y={percent(letters?.y ?? 0)} dy="-4">
-        {[letters === null ? "" : lettersOf(reading.characters), cut ? "over" : ""].filter(Boolean).join(" ")}
-      </text>
+    <svg className={styles.letters} overflow="visible" aria-hidden="true">
+      {over.length > 0 && (
+        <text x={percent(middle)} y={percent(letters ?? 0)} dy="-4">
+          {over.join(" ")}
+        </text>
+      )}
+      {reading.net === null && (
+        <text x={percent(middle)} y={percent(zero)} dy="-8">
+          ?
+        </text>
+      )}
     </svg>
   );
 }

@@ -5,7 +5,7 @@ import { Across, Band, BoxShape, Hatch, percent } from "#app/output/chart-shapes
 import type { ChartFacts } from "#shared/output/chart/chart-facts.ts";
 import { type ChartFrame, frameOf } from "#shared/output/chart/chart-frame.ts";
 import { type ChartDrawing, drawChart } from "#shared/output/chart/draw-chart.ts";
-import { changeWords, chartSummary, letterKey, limitWords } from "#shared/words/chart.ts";
+import { changeWords, chartSummary, letterKey, limitLabel } from "#shared/words/chart.ts";
 import styles from "./chart.module.css";
 
 /** What fits a page so that one day can be told from the next. */
@@ -17,6 +17,8 @@ type OutputChartProps = {
   readonly facts: ChartFacts;
   /** Shared by charts that are to be held against each other; else it is drawn round this tube's own bars. */
   readonly frame?: ChartFrame | null;
+  /** False where another chart beside it already says how they are read. */
+  readonly keyed?: boolean;
 };
 
 /** From here on a band has room for its word. */
@@ -33,11 +35,11 @@ export function OutputChart({
   of,
   facts,
   frame = frameOf([facts], CHART_DAYS),
+  keyed = true,
 }: OutputChartProps): ReactNode {
   const id = useId();
   if (frame === null || facts.span === null) return null;
   const drawing = drawChart(facts, frame);
-  const letters = letterKey(drawing.bars.map(({ reading }) => reading));
   const hatch = `url(#${id}hatch)`;
   const lanes = { "--chart-lanes": Math.min(LANES, drawing.changes.length) } as CSSProperties;
   return (
@@ -58,7 +60,7 @@ export function OutputChart({
             <>
               <Across y={drawing.limit} className={styles.limit} />
               <text x="100%" y={percent(drawing.limit)} dy="-5" data-end="">
-                {limitWords(facts.limit)}
+                {limitLabel(facts.limit)}
               </text>
             </>
           )}
@@ -67,14 +69,28 @@ export function OutputChart({
           </text>
         </svg>
       </svg>
-      <figcaption className={styles.caption}>
-        Wide as its time, high as its rate. Solid: net, what counts. Outlined on top: flush, not counted.
-        Dashed: cannot tell. Hatched: no entry.
-        {drawing.band !== null && " Pale band: the slope of the complete days, by its interval."}
-        {drawing.aspirates.length > 0 && " Diamond: drawn off at the procedure, no output."}
-        {letters !== "" && ` Letters where the look changes: ${letters}.`}
-      </figcaption>
+      <ChartKey drawing={drawing} keyed={keyed} />
     </figure>
+  );
+}
+
+/** How it is read, and the letters that stand over its bars. */
+function ChartKey({
+  drawing,
+  keyed,
+}: {
+  readonly drawing: ChartDrawing;
+  readonly keyed: boolean;
+}): ReactNode {
+  const letters = letterKey(drawing.bars.map(({ reading }) => reading));
+  return (
+    <figcaption className={styles.caption}>
+      {keyed &&
+        "Wide as its time, high as its rate. Solid: net, what counts. Outlined on top: flush, not counted. Question mark: cannot tell. Hatched: no entry. "}
+      {keyed && drawing.band !== null && "Pale band: the slope of the complete days, by its interval. "}
+      {drawing.aspirates.length > 0 && "Diamond: drawn off at the procedure, no output. "}
+      {letters !== "" && `Letters where the look changes: ${letters}.`}
+    </figcaption>
   );
 }
 

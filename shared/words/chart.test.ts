@@ -12,6 +12,7 @@ import {
   chartSummary,
   letterKey,
   lettersOf,
+  limitLabel,
   limitWords,
 } from "./chart.ts";
 
@@ -84,6 +85,7 @@ describe("letters", () => {
 describe("what stands beside the bars, in words", () => {
   it("is the limit by what it means", () => {
     expect(limitWords({ means: "low day", underMl: 10 })).toBe("row: low day under 10 mL/24 h");
+    expect(limitLabel({ means: "low day", underMl: 10 })).toBe("row: low day under 10");
     expect(limitWords({ means: "alarm", underMl: 100 })).toBe("row: alarm under 100 mL/24 h");
   });
 

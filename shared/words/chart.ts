@@ -70,6 +70,9 @@ export function limitWords({ means, underMl }: ChartLimit): string {
   return means === "low day" ? `row: low day ${under}` : `row: alarm ${under}`;
 }
 
+/** The same where the axis beside it has the unit. */
+export const limitLabel = ({ means, underMl }: ChartLimit): string => `row: ${means} under ${underMl}`;
+
 const resizing: readonly EventKind[] = ["upsized", "downsized"];
 const renewing: readonly EventKind[] = [...resizing, "exchanged", "salvaged", "new puncture"];
 

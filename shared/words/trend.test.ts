@@ -61,6 +61,7 @@ describe("a trend, in words", () => {
       says: "Without any trend, days would rise or fall as steadily as this in under 1 of 1,000 series (p 0.0004).",
       sum: "Mann-Kendall. 21 pairs of 7 days, rising less falling: S -21, variance 44.3. Two-sided, by the exact distribution of S.",
     });
+    expect(kendallWords(toldOf([9, 8, 7, 6, 5, 4, 3, 2, 1]).kendall).says).toContain("(p under 0.0001)");
     const tied = kendallWords(toldOf([100, 100, 100, 20, 20]).kendall);
     expect(tied.sum).toContain("S -6, variance 12, ties of 3, 2. Z -1.443, two-sided, by the bell curve");
     expect(tied.says).toContain("in 15 of 100 series (p 0.1489)");

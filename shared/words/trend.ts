@@ -81,6 +81,8 @@ function oftenWords(p: number): string {
   return p < 0.1 ? `in ${Math.round(p * 1000)} of 1,000 series` : `in ${Math.round(p * 100)} of 100 series`;
 }
 
+const pWords = (p: number): string => (p < 0.0001 ? "p under 0.0001" : `p ${Math.round(p * 10000) / 10000}`);
+
 export function kendallWords(told: MannKendall): Said {
   if (told.kind === "none") return { says: tooFew, sum: "" };
   const { s, n, pairs, variance, ties } = told;
@@ -91,7 +93,7 @@ export function kendallWords(told: MannKendall): Said {
       ? "Two-sided, by the exact distribution of S."
       : `Z ${Math.round(told.z * 1000) / 1000}, two-sided, by the bell curve with correction for ties and continuity.`;
   return {
-    says: `Without any trend, days would rise or fall as steadily as this ${oftenWords(told.p)} (p ${Math.round(told.p * 10000) / 10000}).`,
+    says: `Without any trend, days would rise or fall as steadily as this ${oftenWords(told.p)} (${pWords(told.p)}).`,
     sum: `Mann-Kendall. ${counted} ${by}`,
   };
 }

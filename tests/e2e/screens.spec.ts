@@ -154,4 +154,10 @@ test.describe("in forced colors", () => {
     const drawn = "figure svg :is(line, rect, circle, path, polygon, polyline):not([class*=byLabel])";
     expect(await page.evaluate(lost, drawn)).toEqual([]);
   });
+
+  test("every bar, gap, line and band of the output chart can be seen", async ({ page, clinic }) => {
+    await page.goto(withDemoAddresses(clinic.database, ({ tube }) => `${tube("Fennimoor")}/output`));
+    await expect(page.locator("figure svg rect")).not.toHaveCount(0);
+    expect(await page.evaluate(lost, "figure svg :is(line, rect, path, polygon)")).toEqual([]);
+  });
 });

@@ -118,7 +118,8 @@ describe("a bar", () => {
       ]),
       frame,
     );
-    expect(bars.map(({ letters }) => letters)).toEqual([{ x: 12.5, y: 50 }, null, { x: 62.5, y: 50 }, null]);
+    expect(bars.map(({ letters }) => letters)).toEqual([50, null, 50, null]);
+    expect(bars.map(({ middle }) => middle)).toEqual([12.5, 37.5, 62.5, 87.5]);
   });
 });
 

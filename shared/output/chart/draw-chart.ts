@@ -25,8 +25,10 @@ export type DrawnBar = {
   readonly doubtful: Box | null;
   readonly unknown: Box | null;
   readonly cut: boolean;
-  /** Where its letters stand; null where its look is that of the bar before. */
-  readonly letters: Point | null;
+  /** The middle of its time, from the left. */
+  readonly middle: number;
+  /** From the top, where its letters stand over it; null where its look is that of the bar before. */
+  readonly letters: number | null;
 };
 
 export type ChartDrawing = {
@@ -87,9 +89,8 @@ function drawBar(reading: ChartReading, { frame, scale }: Drawn, looksNew: boole
     doubtful: net === null && drained !== null ? box(0, drained) : null,
     unknown: drained === null ? box(frame.bottom, frame.top) : null,
     cut: top > frame.top || (net ?? 0) < frame.bottom,
-    letters: looksNew
-      ? { x: rounded((scale.x(reading.from) + scale.x(reading.to)) / 2), y: scale.y(top) }
-      : null,
+    middle: rounded((scale.x(reading.from) + scale.x(reading.to)) / 2),
+    letters: looksNew ? scale.y(top) : null,
   };
 }
 

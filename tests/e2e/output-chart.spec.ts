@@ -1,0 +1,52 @@
+import { withDemoAddresses } from "#tests/e2e/support/demo-addresses.ts";
+import { expect, test } from "#tests/e2e/support/test.ts";
+
+test.describe("the output chart", () => {
+  test.use({ role: "physician" });
+
+  test.beforeEach(async ({ page, clinic }) => {
+    await page.goto(withDemoAddresses(clinic.database, ({ tube }) => `${tube("Fennimoor")}/output`));
+  });
+
+  test("goes from bar to bar by Tab, each with its figures", async ({ page }) => {
+    const bars = page.locator("figure svg g[tabindex='0']");
+    const count = await bars.count();
+    expect(count).toBeGreaterThan(2);
+    await bars.first().focus();
+    for (let index = 0; index < count; index += 1) {
+      const bar = bars.nth(index);
+      await expect(bar).toBeFocused();
+      await expect(bar.locator("tspan").first()).toBeVisible();
+      await expect(page.locator("figure svg tspan").filter({ visible: true })).not.toHaveCount(0);
+      await page.keyboard.press("Tab");
+    }
+    await expect(bars.last()).not.toBeFocused();
+  });
+
+  test("has a title, a line in words, and its figures in the tables beneath", async ({ page }) => {
+    const chart = page.locator("figure svg").first();
+    await expect(chart.locator("> title")).toHaveText(/^Output of /);
+    await expect(chart.locator("> desc")).toHaveText(/readings? up to .*net .*mL\/24 h/);
+    await expect(page.getByRole("table", { name: "Net by day, newest first" })).toBeVisible();
+  });
+
+  test("folds what stands behind the figures, and a physician is told of the span", async ({ page }) => {
+    const why = page.locator("details", { hasText: "Why, behind the figures" });
+    await expect(why.getByText("None of them raises an alarm")).toBeHidden();
+    await why.locator("summary").click();
+    await expect(why.getByText("None of them raises an alarm")).toBeVisible();
+    await expect(why.getByText(/^Median$/)).toBeVisible();
+    await expect(why.getByText(/^If unchanged$/)).toBeVisible();
+  });
+});
+
+test.describe("for a caller", () => {
+  test.use({ role: "caller" });
+
+  test("there are no dates if unchanged", async ({ page, clinic }) => {
+    await page.goto(withDemoAddresses(clinic.database, ({ tube }) => `${tube("Fennimoor")}/output`));
+    await page.locator("summary", { hasText: "Why, behind the figures" }).click();
+    await expect(page.getByText(/^Median$/)).toBeVisible();
+    await expect(page.getByText(/^If unchanged$/)).toHaveCount(0);
+  });
+});
