@@ -1,6 +1,5 @@
 import type { Database } from "#db/sqlite.ts";
 import { measuredTube } from "#server/output/measured-tube.ts";
-import { protocolOf } from "#server/record/books.ts";
 import { formContext } from "#server/record/form-context.ts";
 import type { Instant } from "#shared/day/instant.ts";
 import type { FormContext } from "#shared/record/form.ts";
@@ -15,8 +14,9 @@ export function readingContext(
   { patientId, tubeId, corrects }: OfTube,
 ): FormContext {
   const context = formContext(db, at, { patientId, tubeId });
-  const { tube, zone, row, ...log } = measuredTube(db, tubeId);
+  const { tube, zone, protocol, ...log } = measuredTube(db, tubeId);
   const readings = log.readings.filter(({ id }) => id !== corrects);
-  const plausible = protocolOf(db, tube.pins.protocol).outputRows?.plausibility ?? null;
-  return { ...context, output: readingBeside(tube, { readings, zone, row, now: at }, plausible) };
+  const measured = { readings, zone, row: protocol.output, now: at };
+  const plausible = protocol.outputRows?.plausibility ?? null;
+  return { ...context, output: readingBeside(tube, measured, plausible) };
 }

@@ -1,4 +1,3 @@
-import type { LowRow } from "#shared/output/trend/if-unchanged.ts";
 import type { Protocol } from "#shared/protocol/protocol.ts";
 import type { TubeKind } from "#shared/tube/kind/kinds.ts";
 
@@ -6,4 +5,5 @@ import type { TubeKind } from "#shared/tube/kind/kinds.ts";
 export const lowRowOf = (
   kind: TubeKind,
   { output, outputRows }: Pick<Protocol, "output" | "outputRows">,
-): LowRow => outputRows?.lowNetInstead.find(({ kinds }) => kinds.includes(kind)) ?? output;
+): Pick<Protocol["output"], "lowNetMl" | "lowDays" | "source"> =>
+  outputRows?.lowNetInstead.find(({ kinds }) => kinds.includes(kind)) ?? output;

@@ -1,4 +1,5 @@
 import type { CriterionRow, LackingRow } from "#shared/output/criterion/criterion.ts";
+import { lowRowOf } from "#shared/output/low-row.ts";
 import type { OutputRows } from "#shared/protocol/output-rows.ts";
 import type { Protocol } from "#shared/protocol/protocol.ts";
 import type { Age18 } from "#shared/step/draft.ts";
@@ -16,12 +17,11 @@ function rowOf(
   { output, outputRows, version, approved }: Protocol,
 ): CriterionRow | null {
   const of = { version, approved: approved !== null };
-  const instead = outputRows?.lowNetInstead.find(({ kinds }) => kinds.includes(kind));
   const chest = outputRows?.chestTube ?? null;
   const sessions = outputRows?.sessions.find(({ kinds }) => kinds.includes(kind));
   switch (role) {
     case "collection": {
-      const { lowNetMl: underMl, lowDays: running, source } = instead ?? output;
+      const { lowNetMl: underMl, lowDays: running, source } = lowRowOf(kind, { output, outputRows });
       return { what: "net days", underMl, running, source, ...of };
     }
     case "air and fluid":

@@ -2,17 +2,17 @@ import type { Metadata } from "next";
 import type { ReactNode } from "react";
 import { orNotFound } from "#app/_trpc/or-not-found.ts";
 import { signedIn } from "#app/_trpc/server.ts";
-import { CriterionSection } from "#app/output/criterion-section.tsx";
 import { CavityCharts } from "#app/output/cavity-charts.tsx";
+import { CriterionSection } from "#app/output/criterion-section.tsx";
 import { NetDaysTable } from "#app/output/net-days-table.tsx";
 import styles from "#app/output/output.module.css";
 import { ReadingsTable } from "#app/output/readings-table.tsx";
-import { sameCavity } from "#app/output/same-cavity.ts";
 import { WhyBehind } from "#app/output/why-behind.tsx";
 import { identityOf } from "#app/patients/identity-of.ts";
 import { ActButton } from "#app/record/act-links.tsx";
 import { PageFrame } from "#app/ui/page-frame.tsx";
 import { may } from "#shared/access/may.ts";
+import { cavityOf } from "#shared/output/criterion/cavity.ts";
 import { numberedName, tubeName } from "#shared/tube/name.ts";
 import { problemSentence, whatAlarms } from "#shared/words/output.ts";
 
@@ -28,8 +28,9 @@ export default async function OutputPage({ params }: OutputPageProps): Promise<R
   const { patient, tube } = view;
   const output = await api.tube.output({ tubeId });
   const ifUnchanged = may(person, "tube.ifUnchanged") ? await api.tube.ifUnchanged({ tubeId }) : null;
-  const mates = await Promise.all(
-    sameCavity(view).map(async (mate) => ({
+  const mates = cavityOf(tube, view.others).mates.filter(({ status }) => status !== "ended");
+  const mateCharts = await Promise.all(
+    mates.map(async (mate) => ({
       tubeId: mate.id,
       of: numberedName(mate),
       facts: (await api.tube.output({ tubeId: mate.id })).chart,
@@ -37,7 +38,7 @@ export default async function OutputPage({ params }: OutputPageProps): Promise<R
   );
   const charts = [
     { tubeId, of: mates.length > 0 ? numberedName(tube) : tubeName(tube), facts: output.chart },
-    ...mates,
+    ...mateCharts,
   ];
   return (
     <PageFrame
