@@ -16,7 +16,7 @@ export function ChartAxes({ drawing }: { readonly drawing: ChartDrawing }): Reac
           </text>
         </g>
       ))}
-      <text x="-6" y="-12" data-end="">
+      <text x="-38" y="-12" data-unit="">
         mL/24 h
       </text>
       {drawing.days.map(({ day, x }, index) => (

@@ -21,7 +21,7 @@ export function ChartPoints({ drawing, zone, hatch }: PointsProps): ReactNode {
       {drawing.bars.map((bar) => (
         <Point key={bar.reading.id} lines={chartReadingLines(bar.reading, zone)}>
           <BarShape bar={bar} hatch={hatch} />
-          <Letters bar={bar} zero={drawing.zero} />
+          <Letters bar={bar} />
         </Point>
       ))}
     </>
@@ -49,8 +49,9 @@ function Point({ lines, children }: PointProps): ReactNode {
 }
 
 /** The look where it changes; that the frame cuts a bar, and that its net cannot be told. */
-function Letters({ bar, zero }: { readonly bar: DrawnBar; readonly zero: number }): ReactNode {
+function Letters({ bar }: { readonly bar: DrawnBar }): ReactNode {
   const { letters, reading, cut, middle } = bar;
+  const untold = bar.doubtful ?? bar.unknown;
   const over = [letters === null ? "" : lettersOf(reading.characters), cut ? "over" : ""].filter(Boolean);
   return (
     <svg className={styles.letters} overflow="visible" aria-hidden="true">
@@ -59,8 +60,8 @@ function Letters({ bar, zero }: { readonly bar: DrawnBar; readonly zero: number 
           {over.join(" ")}
         </text>
       )}
-      {reading.net === null && (
-        <text x={percent(middle)} y={percent(zero)} dy="-8">
+      {untold !== null && (
+        <text x={percent(middle)} y={percent(untold.y + untold.height / 2)} dy="4">
           ?
         </text>
       )}

@@ -23,6 +23,8 @@ type OutputChartProps = {
 
 /** From here on a band has room for its word. */
 const NAMED_GAP = 10;
+/** And from here on a narrow page. */
+const WIDE_GAP = 25;
 /** Change labels right of this are written to the left. */
 const FAR = 65;
 const LANES = 3;
@@ -99,7 +101,12 @@ function Gaps({ drawing, hatch }: { readonly drawing: ChartDrawing; readonly hat
     <g key={gap.x}>
       <BoxShape box={gap} className={styles.gap} fill={hatch} />
       {gap.width >= NAMED_GAP && (
-        <text x={percent(gap.x + gap.width / 2)} y="50%" data-middle="">
+        <text
+          x={percent(gap.x + gap.width / 2)}
+          y="50%"
+          data-middle=""
+          data-wide={gap.width < WIDE_GAP || undefined}
+        >
           no entry
         </text>
       )}

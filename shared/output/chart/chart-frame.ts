@@ -29,7 +29,7 @@ export function niceStep(value: number): number {
 }
 
 /** About so many steps from bottom to top. */
-const LINES = 4;
+const LINES = 6;
 
 function ratesOf({ readings, limit }: ChartFacts, span: Span): readonly number[] {
   const bars = readings

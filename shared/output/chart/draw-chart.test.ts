@@ -209,18 +209,18 @@ describe("a frame", () => {
   });
 
   it("reaches from zero, or the lowest net, to the highest bar or limit", () => {
-    // 30 mL came out in 24 hours: a step of 10.
+    // 30 mL came out in 24 hours: a step of 5.
     expect(frameOf([facts([reading("a", [0, 24])])], 21)).toEqual({
       from: hour(0),
       to: hour(96),
       top: 30,
       bottom: 0,
-      step: 10,
+      step: 5,
     });
     const down = [reading("a", [0, 24], { net: millilitres(-12) })];
-    expect(frameOf([facts(down)], 21)).toMatchObject({ top: 40, bottom: -20, step: 20 });
+    expect(frameOf([facts(down)], 21)).toMatchObject({ top: 30, bottom: -20, step: 10 });
     const limit = { means: "alarm", underMl: 100 } as const;
-    expect(frameOf([facts([reading("a", [0, 24])], { limit })], 21)).toMatchObject({ top: 100, step: 50 });
+    expect(frameOf([facts([reading("a", [0, 24])], { limit })], 21)).toMatchObject({ top: 100, step: 20 });
   });
 
   it("is not stretched by a few minutes, which are drawn cut", () => {
