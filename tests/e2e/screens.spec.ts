@@ -71,6 +71,7 @@ const screens: readonly Screen[] = [
   ["the output of a drain", ({ tube }) => `${tube("Fennimoor")}/output`],
   ["the output of a stent", ({ tube }) => `${tube("Tumbleweir")}/output`],
   ["logging an emptying", ({ tube }) => `${tube("Fennimoor")}/record/reading`],
+  ["logging a diary", ({ tube }) => `${tube("Fennimoor")}/record/diary`],
   [
     "correcting a reading",
     ({ tube, reading }) => `${tube("Fennimoor")}/output/${reading("Fennimoor")}/correct`,
