@@ -15,6 +15,16 @@ const ofTube = prepared((orm) =>
     .prepare(),
 );
 
+const { id, payload, replaces, voided, recordedAt } = readings;
+const logOf = prepared((orm) =>
+  orm
+    .select({ id, payload, replaces, voided, recordedAt })
+    .from(readings)
+    .where(eq(readings.tubeId, sql.placeholder("tubeId")))
+    .orderBy(asc(readings.toAt), asc(readings.recordedAt), asc(readings.id))
+    .prepare(),
+);
+
 const byId = prepared((orm) =>
   orm
     .select()
@@ -37,6 +47,12 @@ export const readingsOfAct = (db: Database, actId: string): readonly ReadingRow[
 /** Every row of a tube, replaced and voided ones too, by the end of its interval. */
 export const readingsOfTube = (db: Database, tubeId: string): readonly ReadingRow[] =>
   ofTube(db).all({ tubeId });
+
+/** What makes the readings of a tube, row by row, by the end of its interval. */
+export type LogRow = Pick<ReadingRow, "id" | "payload" | "replaces" | "voided" | "recordedAt">;
+
+/** The same rows with nothing beside what makes the readings: every entry of the patient computes steps from them. */
+export const logOfTube = (db: Database, tubeId: string): readonly LogRow[] => logOf(db).all({ tubeId });
 
 const onePatients = prepared((orm) =>
   orm

@@ -1,6 +1,6 @@
 import { call, emptied, emptiedDaily, person, type Story, tube } from "#seed-demo/story.ts";
 
-/** A nephrostomy with nothing in the bag since last night and a patient who is well: a question of hours, not of volume. */
+/** A nephrostomy with nothing in the bag since last night and a patient who is well: an alarm by the hours of the row, and no sign for its removal. */
 export const drySinceLastNight: Story = {
   patient: person("Tinderfleece", "Rufina", {
     number: "004732",

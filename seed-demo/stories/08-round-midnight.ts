@@ -37,6 +37,13 @@ export const roundMidnight: Story = {
       },
     }),
     emptied(11, "right", { drained: "700", flushGiven: "none", characters: "urine-like" }),
+    act(11, {
+      at: "09:00",
+      by: "physician",
+      form: "alarm closed",
+      tube: "right",
+      texts: { done: "expected", by: "Petra Physick", note: "Fresh puncture, clear by the morning." },
+    }),
     act(10, { form: "anchors removed", tube: "right", texts: { what: "the skin suture", fixation: "disc" } }),
     call(9, "right", "Home from abroad, clear urine."),
   ],

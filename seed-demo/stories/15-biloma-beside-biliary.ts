@@ -12,6 +12,7 @@ export const bilomaBesideBiliary: Story = {
       kind: "biloma drain",
       size: "10 f",
       cavity: "biloma under the liver",
+      expectedFluid: "bilious, serous",
       retention: "locking loop",
     }),
     tube(10, "bile", { kind: "external biliary drain", side: "r", size: "8 f", retention: "locking loop" }),

@@ -1,4 +1,4 @@
-import { call, emptied, person, type Story, tube } from "#seed-demo/story.ts";
+import { act, call, emptied, person, type Story, tube } from "#seed-demo/story.ts";
 
 /** Ounces, "about half a bag", and a figure with perhaps a nought too many: kept as spoken, converted, asked about. */
 export const ouncesAndHalfABag: Story = {
@@ -27,5 +27,11 @@ export const ouncesAndHalfABag: Story = {
     emptied(4, "bile", { drained: "?", flushGiven: "?", reportedBy: "the patient" }),
     emptied(3, "bile", { drained: "0.4 l", flushGiven: "2 x 5", measuredBy: "bag scale" }),
     call(2, "bile", "Asked about the 4100: it may have been 410. Will look at the sheet."),
+    act(2, {
+      at: "15:30",
+      form: "alarm closed",
+      tube: "bile",
+      texts: { done: "other", by: "Tansy Nurseworth", note: "The sheet says 410. To be corrected." },
+    }),
   ],
 };

@@ -1,5 +1,5 @@
 import { clinicOf } from "#db/queries/clinic.ts";
-import { readingsOfTube } from "#db/queries/readings.ts";
+import { logOfTube } from "#db/queries/readings.ts";
 import { calendarRow, protocolRow } from "#db/queries/versions.ts";
 import type { Database } from "#db/sqlite.ts";
 import { standingOf } from "#server/output/standing-readings.ts";
@@ -52,5 +52,5 @@ export const booksOf = (db: Database, bornOn: Day | null): Books => ({
   calendar: (version) => calendarOf(db, version),
   bornOn,
   zone: clinicOf(db).zone,
-  readings: (tubeId) => standingOf(readingsOfTube(db, tubeId)),
+  readings: (tubeId) => standingOf(logOfTube(db, tubeId)),
 });

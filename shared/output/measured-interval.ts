@@ -39,9 +39,10 @@ export function measuredIntervals(readings: readonly Reading[], context: Interva
   const problems: ReadingProblem[] = [];
   const intervals: MeasuredInterval[] = [];
   const emptied = [...new Set(readings.map(({ to }) => to))].sort((a, b) => a - b);
+  const lastEmptied = (before: Instant): Instant | null =>
+    emptied.findLast((at) => at < before) ?? context.placedAt;
   for (const reading of readings) {
-    const lastEmptied = emptied.findLast((at) => at < reading.to) ?? context.placedAt;
-    const from = reading.from === "since last emptying" ? lastEmptied : reading.from;
+    const from = reading.from === "since last emptying" ? lastEmptied(reading.to) : reading.from;
     if (from === null || from >= reading.to) {
       problems.push({ code: "no-start", readings: [reading.id] });
     } else if (reading.to > context.now) {
