@@ -9,7 +9,10 @@ type PartWords = {
 
 /** What each part of Today is called. */
 export const partWords = {
-  out: { head: "Tubes out", none: "No tube is recorded as out, partly out, or left behind in part." },
+  out: {
+    head: "Tubes out and alarms",
+    none: "No tube is recorded as out, partly out or left behind in part, and no alarm stands.",
+  },
   "past-latest": { head: "Past latest", none: "No tube is past its latest date." },
   undated: { head: "Without a date", none: "No tube waits for its date to be found." },
   due: { head: "Visits and steps due", none: "No exchange is planned for today and no step is due." },

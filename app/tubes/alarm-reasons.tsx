@@ -1,9 +1,10 @@
 import type { ReactNode } from "react";
-import { ActLinks } from "#app/record/act-links.tsx";
-import { type TubeForm, tubeFormHref } from "#app/record/procedures.ts";
+import { ActButton, ActLinks } from "#app/record/act-links.tsx";
+import { mayRecord, type TubeForm, tubeFormHref } from "#app/record/procedures.ts";
 import type { Person } from "#shared/access/person.ts";
 import { answerableIn } from "#shared/step/answerable.ts";
 import type { OpenStep } from "#shared/step/step.ts";
+import { actLabels } from "#shared/words/acts.ts";
 import { whySentence } from "#shared/words/why.ts";
 import styles from "./tube.module.css";
 
@@ -36,11 +37,16 @@ type ActsProps = AlarmProps & { readonly tubeId: string; readonly person: Person
 export function AlarmActs({ step, tubeId, person }: ActsProps): ReactNode {
   const usual: readonly TubeForm[] = mayBeUsual(step) ? ["usual level accepted"] : [];
   return (
-    <ActLinks
-      forms={["alarm closed", ...usual, "checked"]}
-      hrefOf={(form) => tubeFormHref(tubeId, form)}
-      person={person}
-      label="What answers the alarm"
-    />
+    <>
+      {mayRecord(person, "alarm closed") && (
+        <ActButton href={tubeFormHref(tubeId, "alarm closed")}>{actLabels["alarm closed"]}</ActButton>
+      )}
+      <ActLinks
+        forms={[...usual, "checked"]}
+        hrefOf={(form) => tubeFormHref(tubeId, form)}
+        person={person}
+        label="What else answers the alarm"
+      />
+    </>
   );
 }

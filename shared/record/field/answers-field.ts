@@ -47,5 +47,10 @@ export function answersField(
     initial: all,
     choices: alarm.length === 0 ? [{ value: "", label: "No alarm stands" }] : [every, ...each],
     read: readAnswers,
+    echo: (answers) =>
+      alarm
+        .filter((reason) => answers.some((answer) => asText(answer) === asText(reason)))
+        .map(({ says }) => says)
+        .join(" "),
   };
 }
