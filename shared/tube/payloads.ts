@@ -101,6 +101,9 @@ export const payloads = {
     loopReleased: yesNo,
     seenHow: line.nullable(),
     byWhom: line.nullable(),
+    /** That its string came out too, and when the site is looked at. Absent in what was recorded before they were asked. */
+    stringOut: yesNo.optional(),
+    siteCheckOn: daySchema.optional(),
     /** Who told it, when nobody here saw it; null when done here. */
     toldBy: line.nullable(),
   }),

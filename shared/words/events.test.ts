@@ -122,6 +122,19 @@ const told: readonly (readonly [EventKind, unknown, string])[] = [
     "Removed: whole, unknown whether the loop was released, by Dr Example, under imaging.",
   ],
   [
+    "removed",
+    {
+      whole: confirmed(true),
+      loopReleased: confirmed(true),
+      stringOut: confirmed(false),
+      siteCheckOn: "2026-11-09",
+      seenHow: null,
+      byWhom: null,
+      toldBy: null,
+    },
+    "Removed: whole, loop released, string not out, site looked at on Mon 9 Nov 2026.",
+  ],
+  [
     "review asked",
     { by: "2026-11-09", askedBy: "the ward", reason: "fever" },
     "Review asked for: by Mon 9 Nov 2026, asked by the ward. fever.",

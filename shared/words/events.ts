@@ -55,12 +55,23 @@ const renewed =
       note,
     );
 
-const removed: Tell<"removed"> = ({ whole, loopReleased, byWhom, seenHow, toldBy: who }) =>
+const removed: Tell<"removed"> = ({
+  whole,
+  loopReleased,
+  stringOut,
+  byWhom,
+  seenHow,
+  siteCheckOn,
+  toldBy: who,
+}) =>
   sentence("Removed", [
     yesNo(whole, wholeWords),
     yesNo(loopReleased, ["loop released", "loop not released", "unknown whether the loop was released"]),
+    stringOut !== undefined &&
+      yesNo(stringOut, ["string out too", "string not out", "unknown whether the string is out"]),
     byWhom !== null && `by ${byWhom}`,
     seenHow,
+    siteCheckOn !== undefined && `site looked at on ${printDay(siteCheckOn)}`,
     toldBy(who),
   ]);
 

@@ -1,8 +1,9 @@
 import type { Day } from "#shared/day/day.ts";
 import { onDay } from "#shared/day/when.ts";
-import { type Parsed, parsed, type Refusal } from "#shared/errors/refusal.ts";
+import type { Refusal } from "#shared/errors/refusal.ts";
 import { choiceField } from "#shared/record/field/choice-field.ts";
 import { comingDayField } from "#shared/record/field/day-field.ts";
+import { orBlank } from "#shared/record/field/or-blank.ts";
 import { ownerField, type TypedOwner } from "#shared/record/field/owner-field.ts";
 import { filledField, lineField, noteField } from "#shared/record/field/text-field.ts";
 import { wordsField } from "#shared/record/field/words-field.ts";
@@ -27,15 +28,6 @@ export const reviewAskForm = form({
     time: null,
     payload: { by, reason, askedBy },
   }),
-});
-
-/** The same field where a blank one says nothing. */
-const orNothing = <T>({ read, echo, doubt, ...shown }: FieldSpec<T>): FieldSpec<T | null> => ({
-  ...shown,
-  detail: true,
-  read: (text): Parsed<T | null> => (text.trim() === "" ? parsed(null) : read(text)),
-  ...(echo && { echo: (value: T | null) => (value === null ? "" : echo(value)) }),
-  ...(doubt && { doubt: (value: T | null, text: string) => (value === null ? null : doubt(value, text)) }),
 });
 
 const decisionField = (label: string, { tube }: FormContext): FieldSpec<Decision> =>
@@ -99,11 +91,11 @@ export const reviewForm = form({
       },
       closable.map((value) => ({ value, words: [stepNames[value].toLowerCase()] })),
     ),
-    what2: orNothing(decisionField("Decided too", context)),
-    by2: orNothing(dayField("By, second", context)),
+    what2: { ...orBlank(decisionField("Decided too", context)), detail: true },
+    by2: { ...orBlank(dayField("By, second", context)), detail: true },
     owner2: { ...whoField("Who does the second", context), detail: true },
-    what3: orNothing(decisionField("And decided", context)),
-    by3: orNothing(dayField("By, third", context)),
+    what3: { ...orBlank(decisionField("And decided", context)), detail: true },
+    by3: { ...orBlank(dayField("By, third", context)), detail: true },
     owner3: { ...whoField("Who does the third", context), detail: true },
   }),
   check: (typed, { tube }) => unfinished(typed, tube?.inSince ?? null),

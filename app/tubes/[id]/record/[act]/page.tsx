@@ -4,6 +4,8 @@ import type { ReactNode } from "react";
 import { orNotFound } from "#app/_trpc/or-not-found.ts";
 import { signedIn } from "#app/_trpc/server.ts";
 import { identityOf } from "#app/patients/identity-of.ts";
+import { BeforeShutting } from "#app/record/before-shutting.tsx";
+import { BesideStent } from "#app/record/beside-stent.tsx";
 import { RecordEvent } from "#app/record/form-registry.tsx";
 import { HowItStands } from "#app/record/how-it-stands.tsx";
 import { NotForYou } from "#app/record/not-for-you.tsx";
@@ -38,6 +40,10 @@ export default async function RecordTubePage({ params }: RecordTubePageProps): P
         none="This record has ended: nothing is open."
         {...{ today, nameOf }}
       />
+      {(kind === "capped" || kind === "clamp trial started") && (
+        <BeforeShutting view={view} output={await api.tube.output({ tubeId })} />
+      )}
+      {kind === "removed" && <BesideStent view={view} />}
       {mayRecord(person, kind) ? (
         <RecordEvent
           kind={kind}
