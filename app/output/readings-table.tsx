@@ -6,15 +6,13 @@ import { may } from "#shared/access/may.ts";
 import type { Person } from "#shared/access/person.ts";
 import { printInstant } from "#shared/day/print-day.ts";
 import { netVolume } from "#shared/output/net-volume.ts";
-import type { Flush, Reading } from "#shared/output/reading.ts";
+import type { Reading } from "#shared/output/reading.ts";
+import { flushWords } from "#shared/words/evidence.ts";
 import { toldFact } from "#shared/words/facts.ts";
 import { printVolume } from "#shared/words/output.ts";
 import styles from "./output.module.css";
 
 type Row = OutputPage["readings"][number];
-
-const flushWords = (flush: Flush): string =>
-  typeof flush === "string" ? flush : `${flush.estimated ? "about " : ""}${printVolume(flush.ul)}`;
 
 /** What was measured, and what was said where that is not the same: "59.1 mL, typed 2 oz". */
 function drainedWords({ reading }: Row): string {

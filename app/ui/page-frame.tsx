@@ -27,6 +27,7 @@ export type Frame = {
 const places = [
   { href: "/", word: "Today" },
   { href: "/exchanges", word: "Exchanges" },
+  { href: "/reviews", word: "Reviews" },
   // Goes on to the finder, which then has the focus.
   { href: `/patients#${FINDER_ID}`, word: "Patients" },
   { href: "/shelf", word: "Shelf" },

@@ -211,3 +211,13 @@ const ofOwner = prepared((orm) =>
 /** Every step that is somebody's by name, before the account closes. */
 export const stepsOwnedBy = (db: Database, staffId: string): readonly StepLine[] =>
   ofOwner(db).all({ staffId });
+
+const alarmsAndReviews = prepared((orm) =>
+  rows(orm)
+    .where(inArray(openSteps.kind, ["alarm", "review"]))
+    .orderBy(...byDue)
+    .prepare(),
+);
+
+/** Every alarm and every review, those of a later day too, by due day. */
+export const reviewSteps = (db: Database): readonly StepLine[] => alarmsAndReviews(db).all();

@@ -5,6 +5,7 @@ import { patientRouter } from "#server/api/patient-router.ts";
 import { protocolRouter } from "#server/api/protocol-router.ts";
 import { readingRouter } from "#server/api/reading-router.ts";
 import { recordRouter } from "#server/api/record-router.ts";
+import { reviewRouter } from "#server/api/review-router.ts";
 import { sheetRouter } from "#server/api/sheet-router.ts";
 import { shelfRouter } from "#server/api/shelf-router.ts";
 import { staffRouter } from "#server/api/staff-router.ts";
@@ -19,6 +20,7 @@ export const appRouter = router({
   protocol: protocolRouter,
   reading: readingRouter,
   record: recordRouter,
+  review: reviewRouter,
   sheet: sheetRouter,
   shelf: shelfRouter,
   staff: staffRouter,

@@ -38,6 +38,7 @@ export function viewTube(db: Database, tubeId: string) {
     zone: clinicOf(db).zone,
     patient: { ...identity, identifiers: identifiersOf(db, patientId) },
     conditions: state.conditions,
+    clinical: state.clinical,
     died: state.died,
     /** Reports that one of several tubes is out, of which this may be it. */
     mayBeOut: state.reportedOut.filter(({ candidates }) => candidates.some((one) => one.tube === tubeId)),

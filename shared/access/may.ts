@@ -95,6 +95,8 @@ export const access = {
   "record.verified": clinical,
   "record.voided": clinical,
   "record.whereaboutsNoted": everyone,
+  "review.queue": everyone,
+  "review.view": everyone,
   "sheet.answer": clinical,
   "sheet.bringIn": clinical,
   "sheet.drop": clinical,

@@ -11,6 +11,16 @@ export type EvidenceChange =
   | { readonly change: "taken out"; readonly was: Reading }
   | { readonly change: "added"; readonly now: Reading };
 
+/** How many readings that were seen stand no more, and how many stand that speak of the time before the decision and were not seen. */
+export function changedCount({ asOf, readings }: Evidence, standing: readonly Reading[]) {
+  const seen = new Set(readings);
+  const now = new Set(standing.map(({ id }) => id));
+  return {
+    gone: readings.filter((id) => !now.has(id)).length,
+    other: standing.filter(({ id, to }) => to <= asOf && !seen.has(id)).length,
+  };
+}
+
 /** Who stands now in the place of each reading that was ever written down. */
 function successors(log: readonly ReadingEntry[]): ReadonlyMap<string, readonly string[]> {
   const after = new Map<string, string[]>();

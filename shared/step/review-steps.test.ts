@@ -1,6 +1,9 @@
 import { describe, expect, it } from "vitest";
+import type { Reading } from "#shared/output/reading.ts";
 import { decidedKinds } from "#shared/review/decisions.ts";
+import { at, reading } from "#tests/factories/reading.ts";
 import {
+  books,
   called,
   capped,
   checked,
@@ -193,5 +196,34 @@ describe("a review that is asked for", () => {
     expect(kindsAfter([nephrostomy, reached, review, decided])).not.toContain("review");
     const exchange = planRecorded({ on: "2026-08-15", act: "exchange", by: "2026-10-20" });
     expect(stepAfter([nephrostomy, reached, exchange, decided], "exchange").target).toBe("2026-10-20");
+  });
+});
+
+describe("hard case 33: readings that a decision rested on", () => {
+  const decidedOn = (...readings: readonly string[]) =>
+    reviewDecided({
+      on: "2026-08-26",
+      decided: [["leave in", "2026-09-09"]],
+      evidence: { asOf: at("2026-08-26T12:00Z"), readings: [...readings], said: [], protocol: 1 },
+    });
+  const one = reading({ id: "one", from: "since last emptying", to: at("2026-08-25T12:00Z") });
+  const after = reading({ id: "after", from: "since last emptying", to: at("2026-08-27T12:00Z") });
+  const reviewOf = (standing: readonly Reading[], ...seen: readonly string[]) =>
+    stepAfter([drain, decidedOn(...seen)], "review", books({ readings: () => standing }));
+
+  it("that stand as they were seen, and any that came after, leave the decision", () => {
+    const step = reviewOf([one, after], "one");
+    expect(step.dueOn).toBe("2026-09-09");
+    expect(whyCodes(step)).not.toContain("evidence-changed");
+  });
+
+  it.each([
+    ["one that stands no more", [], { gone: 1, other: 0 }],
+    ["one in whose place another stands", [{ ...one, id: "two" }], { gone: 1, other: 1 }],
+    ["one that speaks of before and came since", [one, { ...one, id: "late" }], { gone: 0, other: 1 }],
+  ] as const)("%s: the physician looks at it again, now", (_name, standing, counts) => {
+    const step = reviewOf(standing, "one");
+    expect(step).toMatchObject({ dueOn: "2026-08-26", owner: { role: "nurse" } });
+    expect(step.why.find(({ code }) => code === "evidence-changed")?.args).toMatchObject(counts);
   });
 });

@@ -1,4 +1,5 @@
 import type { Day } from "#shared/day/day.ts";
+import { changedCount } from "#shared/review/evidence.ts";
 import { type Draft, single, type TubeQuestion, why } from "#shared/step/draft.ts";
 import type { Why } from "#shared/step/step.ts";
 import type { TubeState } from "#shared/tube/state.ts";
@@ -14,10 +15,20 @@ export const decidedDrafts = ({ decided }: TubeState): Draft[] =>
     ],
   }));
 
-/** A review that somebody asked for, and one that a review set. Due beside what the row asks. */
-export function reviewDrafts({ tube }: TubeQuestion, rowAsksReview: boolean): Draft[] {
-  const { reviewed, reviewAsked } = tube;
-  const drafts: Draft[] = [];
+/** Readings that a decision rested on and that stand no more, or were added since: it is looked at again, now. */
+function changedDrafts({ tube: { lastReview }, readings }: TubeQuestion): Draft[] {
+  if (lastReview === null || lastReview.evidence === null) return [];
+  const { gone, other } = changedCount(lastReview.evidence, readings);
+  if (gone === 0 && other === 0) return [];
+  const { recordedOn, eventId, decidedBy } = lastReview;
+  const line = why("evidence-changed", { day: recordedOn, decidedBy, gone, other }, eventId);
+  return [single("review", recordedOn, [line])];
+}
+
+/** A review that somebody asked for, one that a review set, and a decision to look at again. Due beside what the row asks. */
+export function reviewDrafts(question: TubeQuestion, rowAsksReview: boolean): Draft[] {
+  const { reviewed, reviewAsked } = question.tube;
+  const drafts = changedDrafts(question);
   if (reviewAsked !== null) {
     const { by, askedBy, reason, eventId } = reviewAsked;
     drafts.push(single("review", by, [why("review-asked", { askedBy, reason }, eventId)]));

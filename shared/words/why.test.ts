@@ -168,8 +168,8 @@ const sentences: readonly (readonly [WhyCode, Args, string])[] = [
   ["review-asked", { askedBy: null, reason: null }, "A review was asked for."],
   [
     "evidence-changed",
-    { day: "2026-11-06", changed: "1 reading corrected" },
-    "What was seen in the review of Fri 6 Nov 2026 has changed since: 1 reading corrected. Look at the decision again.",
+    { day: "2026-11-06", decidedBy: "Dr Example", gone: 1, other: 2 },
+    "Look at the decision of Dr Example (recorded Fri 6 Nov 2026) again: of the readings that it rested on 1 stand no more as they were seen, 2 of that time came since.",
   ],
   ["trial-failed", {}, "The clamp trial failed: decide what follows."],
   [

@@ -141,8 +141,8 @@ const sentences = {
   "review-on": ({ day }) => `The last review set the next one on ${on(day)}.`,
   "review-asked": ({ askedBy, reason }) =>
     `A review was asked for${said(askedBy, (who) => ` by ${who}`)}${said(reason, (words) => `: ${words}`)}.`,
-  "evidence-changed": ({ day, changed }) =>
-    `What was seen in the review of ${on(day)} has changed since: ${changed}. Look at the decision again.`,
+  "evidence-changed": ({ day, decidedBy, gone, other }) =>
+    `Look at the decision of ${decidedBy} (recorded ${on(day)}) again: of the readings that it rested on ${gone} stand no more as they were seen, ${other} of that time came since.`,
   "tip-to-confirm": ({ day, days, source }) =>
     `The tip is to be confirmed ${days === 0 ? "on" : `within ${days} days of`} ${on(day)} (source ${source}). Its date is its own.`,
   "tip-not-in-place": () => "The tip was seen and is not in place.",

@@ -9,10 +9,13 @@ const isTyping = (target: EventTarget | null): boolean =>
 function onKey(event: KeyboardEvent): void {
   if (event.ctrlKey || event.metaKey || event.altKey || isTyping(event.target)) return;
   const pressed = keys.find(({ key }) => key === event.key);
-  if (pressed?.to === undefined && pressed?.field === undefined) return;
+  if (pressed === undefined) return;
+  const { to, field, link } = pressed;
+  if (to === undefined && field === undefined && link === undefined) return;
   event.preventDefault();
-  if (pressed.to === undefined) document.getElementById(pressed.field ?? "")?.focus();
-  else location.assign(pressed.to);
+  if (to !== undefined) location.assign(to);
+  else if (field !== undefined) document.getElementById(field)?.focus();
+  else document.getElementById(link ?? "")?.click();
 }
 
 /** The keys that work anywhere, except while something is typed. */

@@ -1,12 +1,13 @@
 import { FINDER_ID } from "#app/ui/finder-id.ts";
 
-/** Every key of the program; the page of keys shows them. From anywhere, `to` is the page that a key leads to, `field` what it focuses. */
+/** Every key of the program; the page of keys shows them. From anywhere, `to` is the page that a key leads to, `field` what it focuses, `link` what it follows where the page has it. */
 export const keys: readonly {
   readonly key: string;
   readonly where: string;
   readonly does: string;
   readonly to?: string;
   readonly field?: string;
+  readonly link?: string;
 }[] = [
   {
     key: "/",
@@ -14,6 +15,8 @@ export const keys: readonly {
     does: "find a patient by name, number, birth date or telephone",
     field: FINDER_ID,
   },
+  { key: "[", where: "in a review", does: "the tube before it in the queue", link: "queue-before" },
+  { key: "]", where: "in a review", does: "the tube after it in the queue", link: "queue-after" },
   { key: "?", where: "anywhere", does: "this page", to: "/keys" },
   { key: "Enter", where: "in a form", does: "saves; not in a long text or an open list" },
   { key: "Escape", where: "in a form", does: "leaves it; what was typed is kept for 7 days" },

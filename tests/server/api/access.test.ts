@@ -88,6 +88,8 @@ const matrix: Record<string, string> = {
   "record.verified": "NPAL",
   "record.voided": "NPAL",
   "record.whereaboutsNoted": "NCPAL",
+  "review.queue": "NCPAL",
+  "review.view": "NCPAL",
   "sheet.answer": "NPAL",
   "sheet.bringIn": "NPAL",
   "sheet.drop": "NPAL",

@@ -1,0 +1,40 @@
+import type { ReactNode } from "react";
+import type { SignedIn } from "#app/_trpc/server.ts";
+
+export type Queue = Awaited<ReturnType<SignedIn["api"]["review"]["queue"]>>;
+export type QueueLine = Queue["lines"][number];
+
+/** The tubes of the queue in its order, each once. */
+function tubesOf(lines: readonly QueueLine[]): readonly string[] {
+  return [...new Set(lines.flatMap(({ tube }) => (tube === null ? [] : [tube.id])))];
+}
+
+type InQueueProps = { readonly tubeId: string; readonly lines: readonly QueueLine[] };
+
+/** Where this tube stands in the queue, and those before and after it: `[` and `]` lead there too. */
+export function InQueue({ tubeId, lines }: InQueueProps): ReactNode {
+  const tubes = tubesOf(lines);
+  const at = tubes.indexOf(tubeId);
+  const [before, after] = at < 0 ? [undefined, tubes[0]] : [tubes[at - 1], tubes[at + 1]];
+  return (
+    <nav aria-label="Queue" data-screen-only>
+      <a href="/reviews">{at < 0 ? "Not in the queue" : `${at + 1} of ${tubes.length} in the queue`}</a>
+      {before !== undefined && (
+        <>
+          {" · "}
+          <a id="queue-before" href={`/tubes/${before}/review`}>
+            Previous [
+          </a>
+        </>
+      )}
+      {after !== undefined && (
+        <>
+          {" · "}
+          <a id="queue-after" href={`/tubes/${after}/review`}>
+            Next ]
+          </a>
+        </>
+      )}
+    </nav>
+  );
+}

@@ -1,0 +1,72 @@
+import type { ReactNode } from "react";
+import { PatientCell } from "#app/lists/patient-cell.tsx";
+import { TubeCell } from "#app/lists/tube-cell.tsx";
+import type { QueueLine } from "#app/review/in-queue.tsx";
+import { DataTable } from "#app/ui/data-table.tsx";
+import type { Day } from "#shared/day/day.ts";
+import type { Zone } from "#shared/day/instant.ts";
+import { printDay, printDistance } from "#shared/day/print-day.ts";
+import type { QueuePart } from "#shared/review/queue-part.ts";
+import type { Why } from "#shared/step/step.ts";
+import { onlyTheNumber, verdictSentence } from "#shared/words/criterion.ts";
+import { whySentence } from "#shared/words/why.ts";
+
+const captions = {
+  alarm: "Alarms",
+  "numeric part met": "Numeric part met",
+  "review due": "Review due",
+  "asked for": "Asked for",
+} as const satisfies Record<QueuePart, string>;
+
+const none = {
+  alarm: "No alarm is open.",
+  "numeric part met": "Of no tube the numeric part is known to be met.",
+  "review due": "No review is due.",
+  "asked for": "Nobody asked for a review that is not due yet.",
+} as const satisfies Record<QueuePart, string>;
+
+type QueueTableProps = {
+  readonly part: QueuePart;
+  readonly lines: readonly QueueLine[];
+  readonly today: Day;
+  readonly zone: Zone;
+};
+
+/** One part of the queue: whose, which tube, since when, and the criterion with its reason beside it. */
+export function QueueTable({ part, lines, today, zone }: QueueTableProps): ReactNode {
+  return (
+    <DataTable
+      caption={captions[part]}
+      columns={[
+        { head: "Whose", cell: ({ patient }) => <PatientCell patient={patient} /> },
+        { head: "Tube", cell: ({ tube }) => <TubeCell tube={tube} /> },
+        { head: "Due", cell: ({ step }) => `${printDay(step.dueOn)}, ${printDistance(step.dueOn, today)}` },
+        { head: "Why", cell: (line) => <WhyCell {...{ line, zone }} /> },
+        {
+          head: "Act",
+          cell: ({ tube }) => tube !== null && <a href={`/tubes/${tube.id}/review`}>Review the tube</a>,
+        },
+      ]}
+      rows={lines}
+      keyOf={({ step }) => step.id}
+      none={none[part]}
+    />
+  );
+}
+
+/** Reasons that a line tells; the tube's own page tells all. */
+const TOLD = 2;
+
+function inShort(why: readonly Why[]): string {
+  const told = why.slice(0, TOLD).map(whySentence);
+  const more = why.length - told.length;
+  return [...told, ...(more > 0 ? [`And ${more} more.`] : [])].join(" ");
+}
+
+/** The verdict never stands without what it means. */
+function WhyCell({ line, zone }: { readonly line: QueueLine; readonly zone: Zone }): ReactNode {
+  const { step, criterion } = line;
+  if (criterion === null || criterion.kind === "does not apply") return inShort(step.why);
+  const met = criterion.kind === "numeric part met" ? ` ${onlyTheNumber}` : "";
+  return `${verdictSentence(criterion, zone)}${met}`;
+}

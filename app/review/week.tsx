@@ -1,0 +1,56 @@
+import type { ReactNode } from "react";
+import { completeWords, type NetDay, netWords, rateWords, remarksOf } from "#app/output/net-day-words.ts";
+import type { OutputPage } from "#app/tubes/tube-page.ts";
+import { type Column, DataTable } from "#app/ui/data-table.tsx";
+import { printDay } from "#shared/day/print-day.ts";
+import { sum } from "#shared/output/microlitre.ts";
+import { printVolume } from "#shared/words/output.ts";
+import styles from "./review.module.css";
+
+/** Days that a physician looks at. */
+const DAYS = 7;
+
+type WeekProps = { readonly output: OutputPage };
+
+/** The last days of net output with the flush that was given and what was seen: gaps are rows of their own. */
+export function Week({ output }: WeekProps): ReactNode {
+  const { days } = output.output;
+  const lastSegment = days.at(-1)?.segment ?? 0;
+  const shown = days.slice(-DAYS).toReversed();
+  const readingsOf = (day: NetDay) =>
+    output.readings.map(({ reading }) => reading).filter(({ id }) => day.readings.includes(id));
+  const flush = (day: NetDay): string => {
+    const given = readingsOf(day).map(({ flushGiven }) => flushGiven);
+    if (given.length === 0) return "";
+    if (given.includes("not recorded")) return "not recorded";
+    return printVolume(sum(given.flatMap((one) => (typeof one === "object" ? [one.ul] : []))));
+  };
+  const seen = (day: NetDay): string =>
+    [...new Set(readingsOf(day).flatMap(({ characters }) => characters))].join(", ");
+  const columns: readonly Column<NetDay>[] = [
+    {
+      head: "Day",
+      cell: ({ day, whole, segment }) => (
+        <>
+          <span className={styles.day}>{printDay(day)}</span>
+          {whole ? "" : ", part"}
+          {segment === lastSegment ? "" : ", before a change"}
+        </>
+      ),
+    },
+    { head: "Net", figure: true, cell: netWords },
+    { head: "In 24 h", figure: true, cell: rateWords },
+    { head: "Flush", figure: true, cell: flush },
+    { head: "Seen", cell: seen },
+    { head: "Complete", cell: (day) => [completeWords(day), remarksOf(day)].filter(Boolean).join(" ") },
+  ];
+  return (
+    <DataTable
+      caption={`The last ${DAYS} days, net of flush`}
+      columns={columns}
+      rows={shown}
+      keyOf={({ from }) => String(from)}
+      none="No reading yet."
+    />
+  );
+}

@@ -1,0 +1,74 @@
+import type { Metadata } from "next";
+import type { ReactNode } from "react";
+import { orNotFound } from "#app/_trpc/or-not-found.ts";
+import { signedIn } from "#app/_trpc/server.ts";
+import { CriterionVerdict } from "#app/output/criterion-verdict.tsx";
+import { identityOf } from "#app/patients/identity-of.ts";
+import { ActButton } from "#app/record/act-links.tsx";
+import { mayRecord, tubeFormHref } from "#app/record/procedures.ts";
+import { DecisionChanged } from "#app/review/decision-changed.tsx";
+import { FluidTestsTable } from "#app/review/fluid-tests.tsx";
+import { InQueue } from "#app/review/in-queue.tsx";
+import { Questions } from "#app/review/questions.tsx";
+import styles from "#app/review/review.module.css";
+import { Week } from "#app/review/week.tsx";
+import { namesOfStaff } from "#app/staff/names-of-staff.ts";
+import { Steps } from "#app/tubes/steps.tsx";
+import { PageFrame } from "#app/ui/page-frame.tsx";
+import { tubeName } from "#shared/tube/name.ts";
+import { actLabels } from "#shared/words/acts.ts";
+
+export const metadata: Metadata = { title: "Review - Dwellbook" };
+
+type ReviewPageProps = { readonly params: Promise<{ readonly id: string }> };
+
+/** One tube in the order of the physician's questions, with what a decision would rest on. It decides nothing. */
+export default async function ReviewPage({ params }: ReviewPageProps): Promise<ReactNode> {
+  const { id: tubeId } = await params;
+  const { api, frame, person, today } = await signedIn();
+  const view = await orNotFound(api.tube.view({ tubeId }));
+  const [output, review, queue] = await Promise.all([
+    api.tube.output({ tubeId }),
+    api.review.view({ tubeId }),
+    api.review.queue(),
+  ]);
+  const nameOf = namesOfStaff(await api.staff.list());
+  const { tube, patient } = view;
+  return (
+    <PageFrame
+      frame={frame}
+      heading="What is to be decided of this tube?"
+      lede={<a href={`/tubes/${tubeId}`}>All of this tube</a>}
+      identity={identityOf(patient, tubeName(tube))}
+    >
+      <div className={styles.acts}>
+        {tube.status !== "ended" && mayRecord(person, "review decided") && (
+          <ActButton href={tubeFormHref(tubeId, "review decided")}>{actLabels["review decided"]}</ActButton>
+        )}
+        <InQueue tubeId={tubeId} lines={queue.lines} />
+      </div>
+      <DecisionChanged review={review} zone={view.zone} />
+      <div className={styles.page}>
+        <section>
+          <Questions view={view} nameOf={nameOf} />
+        </section>
+        <section>
+          {output.hasOutput && (
+            <>
+              <CriterionVerdict output={output} told="whole" />
+              <Week output={output} />
+              <p className={styles.soft}>
+                <a href={`/tubes/${tubeId}/output`}>All days and readings, the chart and why</a>
+              </p>
+            </>
+          )}
+          {!output.hasOutput && <p>It lies wholly inside and has no output. Only its date matters.</p>}
+        </section>
+        <section className={styles.wide}>
+          <FluidTestsTable tube={tube} />
+          <Steps steps={view.steps} tube={tube} patientId={patient.id} {...{ today, person, nameOf }} />
+        </section>
+      </div>
+    </PageFrame>
+  );
+}
