@@ -170,7 +170,9 @@ describe("npm run import with a clinic's own list", { timeout: 120_000 }, () => 
     copyFileSync("docs/untidy-list.csv", folder.in("untidy-list.csv"));
     const answers = ["--dates", "day-first", "--names", "family-first", "--yes"];
     const { code, stdout, stderr } = await runCommand("import", env, "untidy-list.csv", ...by, ...answers);
-    expect({ code, stderr }).toEqual({ code: 0, stderr: "" });
+    expect(code).toBe(0);
+    // Whether it is said hangs on how fast the machine is.
+    expect(stderr).toMatch(/^(?:Writing all rows in one act; this takes about \d+ seconds\.\n)?$/);
     expect(stdout).toContain("125 tubes of 116 patients brought in.\n");
     expect(existsSync(folder.in("untidy-list.set-aside.csv"))).toBe(true);
   });
