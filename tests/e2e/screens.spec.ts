@@ -70,6 +70,10 @@ const screens: readonly Screen[] = [
   ["a tube with output", ({ tube }) => tube("Fennimoor")],
   ["the output of a drain", ({ tube }) => `${tube("Fennimoor")}/output`],
   ["the output of a stent", ({ tube }) => `${tube("Tumbleweir")}/output`],
+  ["the tubes that wait for a physician", () => "/reviews"],
+  ["the review of a drain", ({ tube }) => `${tube("Fennimoor")}/review`],
+  ["the review of a decision that was made", ({ tube }) => `${tube("Wickerley-Foss")}/review`],
+  ["the review of a stent", ({ tube }) => `${tube("Tumbleweir")}/review`],
   ["logging an emptying", ({ tube }) => `${tube("Fennimoor")}/record/reading`],
   ["logging a diary", ({ tube }) => `${tube("Fennimoor")}/record/diary`],
   [
