@@ -17,16 +17,17 @@ export function Week({ output }: WeekProps): ReactNode {
   const { days } = output.output;
   const lastSegment = days.at(-1)?.segment ?? 0;
   const shown = days.slice(-DAYS).toReversed();
-  const readingsOf = (day: NetDay) =>
-    output.readings.map(({ reading }) => reading).filter(({ id }) => day.readings.includes(id));
+  // By the day on which it was emptied: a reading that ran over midnight would otherwise give its flush to both days.
+  const emptiedOn = (day: NetDay) =>
+    output.readings.map(({ reading }) => reading).filter(({ to }) => day.from < to && to <= day.to);
   const flush = (day: NetDay): string => {
-    const given = readingsOf(day).map(({ flushGiven }) => flushGiven);
+    const given = emptiedOn(day).map(({ flushGiven }) => flushGiven);
     if (given.length === 0) return "";
     if (given.includes("not recorded")) return "not recorded";
     return printVolume(sum(given.flatMap((one) => (typeof one === "object" ? [one.ul] : []))));
   };
   const seen = (day: NetDay): string =>
-    [...new Set(readingsOf(day).flatMap(({ characters }) => characters))].join(", ");
+    [...new Set(emptiedOn(day).flatMap(({ characters }) => characters))].join(", ");
   const columns: readonly Column<NetDay>[] = [
     {
       head: "Day",
