@@ -18,9 +18,9 @@ const codes = (
   beforeShutting({ tube, conditions, readings: readings.map((one) => reading(one)) }).map(({ code }) => code);
 
 describe("before a tube is capped or clamped (hard case 40)", () => {
-  it("a chest tube that bubbled last is never clamped; one that did not is not spoken of", () => {
+  it("a chest tube that bubbled last is never clamped; of one that did not it is said when that was", () => {
     expect(codes(chest, {}, { airLeak: "present" })).toEqual(["air-leak"]);
-    expect(codes(chest, {}, { airLeak: "none" })).toEqual([]);
+    expect(codes(chest, {}, { airLeak: "none" })).toEqual(["no-air-leak-then"]);
   });
 
   it("the newest reading that says so decides, in whatever order they come", () => {
@@ -28,7 +28,9 @@ describe("before a tube is capped or clamped (hard case 40)", () => {
     const late = reading({ airLeak: "none", to: at("2026-11-04T05:00Z") });
     const silent = reading({ airLeak: "not recorded", to: at("2026-11-05T05:00Z") });
     const asked = { tube: chest, conditions: {} };
-    expect(beforeShutting({ ...asked, readings: [silent, late, early] })).toEqual([]);
+    expect(beforeShutting({ ...asked, readings: [silent, late, early] })).toEqual([
+      { code: "no-air-leak-then", grave: false, to: late.to },
+    ]);
     expect(beforeShutting({ ...asked, readings: [early, silent] })).toEqual([
       { code: "air-leak", grave: true, to: early.to },
     ]);
@@ -52,6 +54,11 @@ describe("before a tube is capped or clamped (hard case 40)", () => {
     const clinic = zone("Europe/London");
     expect(shuttingSentence({ code: "air-leak", grave: true, to: at("2026-11-03T05:00Z") }, clinic)).toBe(
       "Air leaked at Tue 3 Nov 2026, 05:00, the last that is recorded. A chest tube is never clamped while it bubbles.",
+    );
+    expect(
+      shuttingSentence({ code: "no-air-leak-then", grave: false, to: at("2026-11-03T05:00Z") }, clinic),
+    ).toBe(
+      "No air leaked at Tue 3 Nov 2026, 05:00, the last that is recorded. Look at the seal again: a chest tube is never clamped while it bubbles.",
     );
     expect(shuttingSentence({ code: "air-leak-not-recorded", grave: true }, clinic)).toBe(
       "No reading says whether air leaks. A chest tube is never clamped while it bubbles: look at the seal first.",

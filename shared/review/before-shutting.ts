@@ -1,4 +1,4 @@
-import type { AirLeak, Reading } from "#shared/output/reading.ts";
+import type { Reading } from "#shared/output/reading.ts";
 import { known } from "#shared/tube/certainty.ts";
 import { kindOf } from "#shared/tube/kind/kinds.ts";
 import type { Conditions } from "#shared/tube/payloads.ts";
@@ -8,6 +8,8 @@ import type { TubeState } from "#shared/tube/state.ts";
 export type ShuttingDoubt =
   | { readonly code: "air-leak"; readonly grave: true; readonly to: Reading["to"] }
   | { readonly code: "air-leak-not-recorded"; readonly grave: true }
+  /** None was seen last: how long ago that is, whoever shuts it judges. */
+  | { readonly code: "no-air-leak-then"; readonly grave: false; readonly to: Reading["to"] }
   | { readonly code: "conduit-or-neobladder"; readonly grave: false };
 
 type Shutting = {
@@ -21,16 +23,17 @@ const lastThatSays = (readings: readonly Reading[]): Reading | undefined =>
   readings.filter(({ airLeak }) => airLeak !== "not recorded").toSorted((a, b) => b.to - a.to)[0];
 
 /**
- * A chest tube is never clamped while it bubbles: a leak that was seen last, or that nobody looked for, is said gravely. A kidney's tube in
+ * A chest tube is never clamped while it bubbles: a leak that was seen last, or that nobody looked for, is said gravely, and when none was
+ * seen last. A kidney's tube in
  * a patient with a conduit or a neobladder is often wanted open, by common practice; no source.
  */
 export function beforeShutting({ tube, conditions, readings }: Shutting): readonly ShuttingDoubt[] {
   const doubts: ShuttingDoubt[] = [];
   if (tube.role === "air and fluid") {
     const last = lastThatSays(readings);
-    const leak: AirLeak = last?.airLeak ?? "not recorded";
     if (last === undefined) doubts.push({ code: "air-leak-not-recorded", grave: true });
-    else if (leak === "present") doubts.push({ code: "air-leak", grave: true, to: last.to });
+    else if (last.airLeak === "present") doubts.push({ code: "air-leak", grave: true, to: last.to });
+    else doubts.push({ code: "no-air-leak-then", grave: false, to: last.to });
   }
   const conduit = conditions.conduitOrNeobladder;
   const drainsUrine = kindOf(tube.kind).output === "urine";

@@ -123,6 +123,8 @@ const words: Words = {
   "session-symptoms": ({ at, symptoms }, zone) =>
     `session of ${printInstant(at, zone)} with ${andList(symptoms)}`,
   "cough-or-breathlessness": ({ when }) => `cough or breathlessness noted ${printWhen(when)}`,
+  "cavity-not-recorded": ({ tubes }) =>
+    `not recorded whether ${andList(tubes.map((n) => `tube ${n}`))} ${tubes.length === 1 ? "lies" : "lie"} in the same cavity`,
   trouble: ({ trouble, tube }) =>
     `${tube === null ? "" : `tube ${tube} `}recorded as ${trouble}, and nobody has looked since`,
   "clinical-unknown": ({ item }) => `${findingNames[item]} not known`,

@@ -1,4 +1,5 @@
 import { shutModes } from "#shared/output/low-day.ts";
+import { mayLieIn } from "#shared/tube/may-lie-in.ts";
 import type { TubeState } from "#shared/tube/state.ts";
 
 const plain = (cavity: string | null): string => (cavity ?? "").trim().toLowerCase().replace(/\s+/g, " ");
@@ -10,20 +11,21 @@ export type Cavity = {
   readonly shut: readonly TubeState[];
   /** Every other tube that is or was in it: what changed on one changes what runs from the rest. */
   readonly mates: readonly TubeState[];
+  /** Other tubes that drain a collection, where nobody wrote down of one of the two in which cavity it lies: they may be in this one. */
+  readonly maybe: readonly TubeState[];
 };
 
-/** Tubes of one cavity: the same words for it, the same patient. A tube without a cavity stands alone. */
+/** Tubes of one cavity: the same words for it, the same patient. */
 export function cavityOf(tube: TubeState, tubes: readonly TubeState[]): Cavity {
   const name = plain(tube.cavity);
-  const mates = tubes.filter(
-    ({ id, cavity, role }) =>
-      id !== tube.id && name !== "" && plain(cavity) === name && role === "collection",
-  );
-  const inside = mates.filter(({ status }) => status === "in");
+  const others = tubes.filter(({ id, role }) => id !== tube.id && role === "collection");
+  const mates = others.filter(({ cavity }) => name !== "" && plain(cavity) === name);
+  const inside = mates.filter(mayLieIn);
   const isShut = ({ mode }: TubeState): boolean => shutModes.includes(mode);
   return {
     draining: [tube, ...inside.filter((mate) => !isShut(mate))],
     shut: inside.filter(isShut),
     mates,
+    maybe: others.filter((other) => mayLieIn(other) && (name === "" || plain(other.cavity) === "")),
   };
 }

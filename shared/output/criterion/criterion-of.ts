@@ -52,12 +52,19 @@ const troublesOf = ({ tube, cavity }: AskedCriterion): readonly CriterionReason[
     })),
   );
 
+/** Whether another drain lies in the same cavity decides whether the sum is looked at. */
+function cavityUnknown({ tube, cavity }: AskedCriterion): readonly CriterionReason[] {
+  if (tube.role !== "collection" || cavity.maybe.length === 0) return [];
+  const tubes = cavity.maybe.map(({ number }) => number).toSorted((a, b) => a - b);
+  return [{ code: "cavity-not-recorded", tubes }];
+}
+
 function weigh(asked: AskedCriterion, { row, age, patient: rows }: CriterionRows): Weighed {
   const { tube, readings, clinical, zone, now } = asked;
   const own = readings.filter(({ tubeId }) => tubeId === tube.id);
   const patient = { clinical, rows, zone, now };
   const { underMl, running } = row;
-  const trouble = { unknown: troublesOf(asked) };
+  const trouble = { unknown: [...troublesOf(asked), ...cavityUnknown(asked)] };
   switch (row.what) {
     case "net days":
       return together([

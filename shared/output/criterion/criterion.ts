@@ -61,6 +61,7 @@ export type CriterionReason =
   | { readonly code: "cough-or-breathlessness"; readonly when: When }
   // the tube and the patient
   | { readonly code: "trouble"; readonly trouble: TroubleKind; readonly tube: number | null }
+  | { readonly code: "cavity-not-recorded"; readonly tubes: readonly number[] }
   | { readonly code: "clinical-unknown"; readonly item: FindingName }
   | {
       readonly code: "clinical-too-old";
