@@ -2,13 +2,13 @@ import type { ReactNode } from "react";
 import { CriterionVerdict } from "#app/output/criterion-verdict.tsx";
 import { completeWords, netWords, rateWords } from "#app/output/net-day-words.ts";
 import { SmallChart } from "#app/output/small-chart.tsx";
-import type { OutputPage } from "#app/tubes/tube-page.ts";
+import type { OutputPage, TubePage } from "#app/tubes/tube-page.ts";
 import { printDay } from "#shared/day/print-day.ts";
-import { whatAlarms } from "#shared/words/output.ts";
+import { whatAlarmsOf } from "#shared/words/output.ts";
 import styles from "./output.module.css";
 
 type OutputSummaryProps = {
-  readonly tubeId: string;
+  readonly tube: Pick<TubePage["tube"], "id" | "expectedFluid">;
   readonly of: string;
   readonly output: OutputPage;
   readonly mayLog: boolean;
@@ -17,14 +17,14 @@ type OutputSummaryProps = {
 const SHOWN = 3;
 
 /** The last days of net output, and where to see and log more. A tube wholly inside has none. */
-export function OutputSummary({ tubeId, of, output, mayLog }: OutputSummaryProps): ReactNode {
+export function OutputSummary({ tube, of, output, mayLog }: OutputSummaryProps): ReactNode {
   const days = output.output.days.slice(-SHOWN).toReversed();
   return (
     <section className={styles.section}>
       <h2>Output</h2>
       {output.hasOutput ? (
         <>
-          <p className={styles.caution}>{whatAlarms}</p>
+          <p className={styles.caution}>{whatAlarmsOf(tube)}</p>
           <CriterionVerdict output={output} told="short" />
           <SmallChart of={of} facts={output.chart} />
           {days.length === 0 ? (
@@ -45,13 +45,13 @@ export function OutputSummary({ tubeId, of, output, mayLog }: OutputSummaryProps
             </table>
           )}
           <p data-screen-only>
-            <a href={`/tubes/${tubeId}/output`}>All days and readings</a>
+            <a href={`/tubes/${tube.id}/output`}>All days and readings</a>
             {mayLog && (
               <>
                 {" · "}
-                <a href={`/tubes/${tubeId}/record/reading`}>Log an emptying</a>
+                <a href={`/tubes/${tube.id}/record/reading`}>Log an emptying</a>
                 {" · "}
-                <a href={`/tubes/${tubeId}/record/diary`}>Log a diary</a>
+                <a href={`/tubes/${tube.id}/record/diary`}>Log a diary</a>
               </>
             )}
           </p>

@@ -7,7 +7,7 @@ import type { OutputPage, TubePage } from "#app/tubes/tube-page.ts";
 import { PageFrame } from "#app/ui/page-frame.tsx";
 import { may, type Procedure } from "#shared/access/may.ts";
 import { tubeName } from "#shared/tube/name.ts";
-import { whatAlarms } from "#shared/words/output.ts";
+import { whatAlarmsOf } from "#shared/words/output.ts";
 
 export type Open = { readonly signed: SignedIn; readonly view: TubePage; readonly output: OutputPage };
 
@@ -35,7 +35,7 @@ export async function readingPage({
       heading={heading}
       identity={identityOf(view.patient, tubeName(view.tube))}
     >
-      <p>{whatAlarms}</p>
+      <p>{whatAlarmsOf(view.tube)}</p>
       {await body(open, { tubeId, procedure, form })}
     </PageFrame>
   );

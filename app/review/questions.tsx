@@ -1,10 +1,9 @@
 import type { ReactNode } from "react";
 import type { TubePage } from "#app/tubes/tube-page.ts";
-import type { FindingName } from "#shared/clinical/findings-schema.ts";
 import { printDistance, printWhen } from "#shared/day/print-day.ts";
+import { bearsOnPatency, clinicalAskedOf } from "#shared/review/asked-of.ts";
 import { printLength } from "#shared/size/print-length.ts";
 import type { EventKind } from "#shared/tube/payloads.ts";
-import type { Role } from "#shared/tube/vocabulary.ts";
 import { findingNames, findingPhrase } from "#shared/words/clinical.ts";
 import { immatureWords, tractWords } from "#shared/words/clocks.ts";
 import { storySentence } from "#shared/words/events.ts";
@@ -12,39 +11,6 @@ import { toldFact } from "#shared/words/facts.ts";
 import { printPlan } from "#shared/words/plan.ts";
 import type { NameOf } from "#shared/words/sentence.ts";
 import styles from "./review.module.css";
-
-/** What bears on patency, the newest of each. */
-const patency: readonly EventKind[] = [
-  "flushed",
-  "unblocked",
-  "blocked",
-  "leaking",
-  "partly dislodged",
-  "repositioned",
-];
-
-const ofAll = ["temperature", "chills", "feels", "pain", "antibioticsUntil", "imaging"] as const;
-const infection = ["whiteCells", "crp", "culture"] as const;
-
-/** What of the clinical state is asked for, by what the tube is for. Common practice, no source. */
-const clinicalOf: Readonly<Record<Role, readonly FindingName[]>> = {
-  collection: [...ofAll, ...infection],
-  "drains an organ": [
-    ...ofAll,
-    ...infection,
-    "creatinine",
-    "bilirubin",
-    "sodium",
-    "potassium",
-    "voidedVolume",
-  ],
-  "air and fluid": [...ofAll, "coughOrBreathlessness", ...infection],
-  intermittent: [...ofAll, "coughOrBreathlessness"],
-  internal: [...ofAll, "creatinine", "bilirubin"],
-  feeding: ofAll,
-  venting: [...ofAll, "sodium", "potassium"],
-  "irrigation access": ofAll,
-};
 
 type Answer = { readonly word: string; readonly says: readonly string[]; readonly unknown?: boolean };
 
@@ -64,7 +30,7 @@ function newest({ view, nameOf }: QuestionsProps, kinds: readonly EventKind[]): 
 
 /** Each item with its age; what nobody ever spoke of is named, so that its lack is seen. */
 function clinical({ clinical: state, tube, today }: TubePage): Answer {
-  const asked = clinicalOf[tube.role];
+  const asked = clinicalAskedOf[tube.role];
   const says = asked.flatMap((name) => {
     const found = state[name];
     if (found === undefined) return [];
@@ -85,7 +51,7 @@ function answersOf(props: QuestionsProps): readonly Answer[] {
   const { view } = props;
   const { tube, tractAge, row } = view;
   const immature = row.found === "row" ? immatureWords(tractAge, row.row.immatureUnder) : null;
-  const patencySays = newest(props, patency);
+  const patencySays = newest(props, bearsOnPatency);
   const external = toldFact(tube.externalLength, {
     what: "external length",
     print: (length) => `external length ${printLength(length, "cm")}`,

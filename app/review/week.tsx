@@ -3,8 +3,8 @@ import { completeWords, type NetDay, netWords, rateWords, remarksOf } from "#app
 import type { OutputPage } from "#app/tubes/tube-page.ts";
 import { type Column, DataTable } from "#app/ui/data-table.tsx";
 import { printDay } from "#shared/day/print-day.ts";
-import { sum } from "#shared/output/microlitre.ts";
-import { printVolume } from "#shared/words/output.ts";
+import { emptiedOn, flushOf, seenIn } from "#shared/review/emptied-on.ts";
+import { flushWords } from "#shared/words/evidence.ts";
 import styles from "./review.module.css";
 
 /** Days that a physician looks at. */
@@ -17,17 +17,7 @@ export function Week({ output }: WeekProps): ReactNode {
   const { days } = output.output;
   const lastSegment = days.at(-1)?.segment ?? 0;
   const shown = days.slice(-DAYS).toReversed();
-  // By the day on which it was emptied: a reading that ran over midnight would otherwise give its flush to both days.
-  const emptiedOn = (day: NetDay) =>
-    output.readings.map(({ reading }) => reading).filter(({ to }) => day.from < to && to <= day.to);
-  const flush = (day: NetDay): string => {
-    const given = emptiedOn(day).map(({ flushGiven }) => flushGiven);
-    if (given.length === 0) return "";
-    if (given.includes("not recorded")) return "not recorded";
-    return printVolume(sum(given.flatMap((one) => (typeof one === "object" ? [one.ul] : []))));
-  };
-  const seen = (day: NetDay): string =>
-    [...new Set(emptiedOn(day).flatMap(({ characters }) => characters))].join(", ");
+  const readings = output.readings.map(({ reading }) => reading);
   const columns: readonly Column<NetDay>[] = [
     {
       head: "Day",
@@ -41,8 +31,8 @@ export function Week({ output }: WeekProps): ReactNode {
     },
     { head: "Net", figure: true, cell: netWords },
     { head: "In 24 h", figure: true, cell: rateWords },
-    { head: "Flush", figure: true, cell: flush },
-    { head: "Seen", cell: seen },
+    { head: "Flush", figure: true, cell: (day) => flushWords(flushOf(emptiedOn(day, readings))) },
+    { head: "Seen", cell: (day) => seenIn(emptiedOn(day, readings)).join(", ") },
     { head: "Complete", cell: (day) => [completeWords(day), remarksOf(day)].filter(Boolean).join(" ") },
   ];
   return (

@@ -1,13 +1,8 @@
-import { tubeById } from "#db/queries/projections.ts";
-import { readingsOfTube } from "#db/queries/readings.ts";
 import type { Database } from "#db/sqlite.ts";
-import { now } from "#server/clock.ts";
-import { standingOf } from "#server/output/standing-readings.ts";
+import { measuredTube } from "#server/output/measured-tube.ts";
 import { tubeCriterion } from "#server/output/tube-criterion.ts";
-import { DomainError } from "#shared/errors/refusal.ts";
 import type { Criterion } from "#shared/output/criterion/criterion.ts";
 import type { Evidence } from "#shared/review/evidence.ts";
-import type { TubeState } from "#shared/tube/state.ts";
 
 const MOST_REASONS = 23;
 
@@ -19,13 +14,11 @@ const saidOf = ({ kind, because }: Criterion): string[] => [
 
 /** What stands of a tube at this moment and is kept with the decision that rests on it. Throws `tube-unknown`. */
 export function evidenceNow(db: Database, tubeId: string): Evidence {
-  const row = tubeById(db, tubeId);
-  if (row === undefined) throw new DomainError({ code: "tube-unknown" });
-  const tube = row.state as TubeState;
+  const { readings, protocol, now: asOf } = measuredTube(db, tubeId);
   return {
-    asOf: now(db),
-    readings: standingOf(readingsOfTube(db, tubeId)).map(({ id }) => id),
+    asOf,
+    readings: readings.map(({ id }) => id),
     said: saidOf(tubeCriterion(db, tubeId)),
-    protocol: tube.pins.protocol,
+    protocol: protocol.version,
   };
 }

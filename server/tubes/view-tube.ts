@@ -1,19 +1,16 @@
 import { clinicOf } from "#db/queries/clinic.ts";
 import { identifiersOf } from "#db/queries/patients.ts";
-import { tubeById } from "#db/queries/projections.ts";
 import { openProposals } from "#db/queries/proposals.ts";
 import type { Database } from "#db/sqlite.ts";
 import { today } from "#server/clock.ts";
-import { loadRecord } from "#server/record/load-record.ts";
 import { storyOf } from "#server/record/story.ts";
 import { shelfOf } from "#server/shelf/shelf-of.ts";
+import { loadTube } from "#server/tubes/load-tube.ts";
 import { takeHome } from "#server/tubes/take-home.ts";
 import type { Day } from "#shared/day/day.ts";
-import { DomainError } from "#shared/errors/refusal.ts";
 import { rowFor } from "#shared/step/dated-steps.ts";
 import { ageOf, openSteps } from "#shared/step/open-steps.ts";
 import { catheterAge, tractAge } from "#shared/tube/clocks.ts";
-import { fold } from "#shared/tube/fold.ts";
 import { kindOf } from "#shared/tube/kind/kinds.ts";
 import type { StepKind } from "#shared/tube/step-kinds.ts";
 
@@ -22,13 +19,8 @@ export type ProposedWindow = Readonly<Record<"earliestOn" | "targetOn" | "latest
 
 /** Everything that a tube's page shows: identity, facts, both clocks, open steps with their why, its row, its story. */
 export function viewTube(db: Database, tubeId: string) {
-  const patientId = tubeById(db, tubeId)?.patientId;
-  if (patientId === undefined) throw new DomainError({ code: "tube-unknown" });
-  const record = loadRecord(db, patientId);
-  const { patient, events, books } = record;
-  const state = fold(events);
-  const tube = state.tubes.find(({ id }) => id === tubeId);
-  if (tube === undefined) throw new DomainError({ code: "tube-unknown" });
+  const { record, state, tube } = loadTube(db, tubeId);
+  const { patient, books } = record;
   const day = today(db);
   const protocol = books.protocol(tube.pins.protocol);
   const question = { tube, conditions: state.conditions, age: ageOf(tube, books.bornOn), protocol };
@@ -36,7 +28,7 @@ export function viewTube(db: Database, tubeId: string) {
   return {
     today: day,
     zone: clinicOf(db).zone,
-    patient: { ...identity, identifiers: identifiersOf(db, patientId) },
+    patient: { ...identity, identifiers: identifiersOf(db, patient.id) },
     conditions: state.conditions,
     clinical: state.clinical,
     died: state.died,

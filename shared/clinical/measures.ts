@@ -1,3 +1,5 @@
+import { UMOL_PER_MG_DL } from "#shared/clinical/molar.ts";
+
 /** One unit of a measure: what people type for it, and the figure in the measure's own unit. */
 type Unit = { readonly words: readonly string[]; readonly toOwn: (figure: number) => number };
 
@@ -25,8 +27,8 @@ const as = (...words: readonly string[]): Unit => ({ words, toOwn: own });
 const millimole: readonly Unit[] = [as("mmol/l", "meq/l")];
 
 /**
- * What is measured of a patient, with its units. All limits are from memory, not verified: they only find slips. Conversions: 1 mg/dL of
- * creatinine (113.12 g/mol) is 88.4 umol/L, 1 mg/dL of bilirubin (584.66 g/mol) 17.1 umol/L; the rest is arithmetic.
+ * What is measured of a patient, with its units. All limits are from memory, not verified: they only find slips. Conversions: those of
+ * bilirubin and creatinine stand in molar.ts; the rest is arithmetic.
  */
 export const measures = {
   temperature: {
@@ -78,7 +80,10 @@ export const measures = {
     most: 3000,
     askUnder: 30,
     askOver: 1000,
-    units: [as("umol/l", "µmol/l", "μmol/l"), { words: ["mg/dl"], toOwn: times(88.4) }],
+    units: [
+      as("umol/l", "µmol/l", "μmol/l"),
+      { words: ["mg/dl"], toOwn: times(Number(UMOL_PER_MG_DL.creatinine)) },
+    ],
   },
   bilirubin: {
     unit: "umol/L",
@@ -87,7 +92,10 @@ export const measures = {
     most: 1500,
     askUnder: 0,
     askOver: 500,
-    units: [as("umol/l", "µmol/l", "μmol/l"), { words: ["mg/dl"], toOwn: times(17.1) }],
+    units: [
+      as("umol/l", "µmol/l", "μmol/l"),
+      { words: ["mg/dl"], toOwn: times(Number(UMOL_PER_MG_DL.bilirubin)) },
+    ],
   },
   sodium: {
     unit: "mmol/L",

@@ -1,3 +1,5 @@
+import { UMOL_PER_MG_DL } from "#shared/clinical/molar.ts";
+
 /** What a laboratory looks for in the fluid of a drain, in the order in which it is asked. */
 export const analytes = ["amylase", "bilirubin", "creatinine", "triglyceride"] as const;
 export type Analyte = (typeof analytes)[number];
@@ -21,9 +23,8 @@ type AnalyteUnits = {
 const micromolePerLitre = ["umol/l", "µmol/l", "μmol/l"];
 
 /**
- * Units of each analyte. The limits only find slips, and are from memory. Factors for 1 mg/dL: bilirubin 17.104 umol/L is the molar mass of
- * 584.66 g/mol; creatinine 88.42 umol/L and triglyceride 0.011286 mmol/L are from memory (the molar masses of creatinine, 113.12 g/mol, and of
- * triolein, 885.4 g/mol, give 88.40 and 0.01129). A pair in one unit does not depend on them.
+ * Units of each analyte. The limits only find slips, and are from memory. 1 mg/dL of triglyceride is taken for 0.011286 mmol/L, from memory (the
+ * molar mass of triolein, 885.4 g/mol, gives 0.01129). A pair in one unit does not depend on any factor.
  */
 export const analyteUnits = {
   amylase: {
@@ -39,7 +40,7 @@ export const analyteUnits = {
     decimals: 2,
     typed: [
       { words: micromolePerLitre, inOwn: "1" },
-      { words: ["mg/dl"], inOwn: "17.104" },
+      { words: ["mg/dl"], inOwn: UMOL_PER_MG_DL.bilirubin },
     ],
     most: 100_000,
     aloneFrom: 2,
@@ -50,7 +51,7 @@ export const analyteUnits = {
     decimals: 2,
     typed: [
       { words: micromolePerLitre, inOwn: "1" },
-      { words: ["mg/dl"], inOwn: "88.42" },
+      { words: ["mg/dl"], inOwn: UMOL_PER_MG_DL.creatinine },
     ],
     most: 100_000,
     aloneFrom: 20,

@@ -15,7 +15,7 @@ export const decidedKinds = [
   "cap or clamp trial",
   "refer",
   "hand over",
-] as const satisfies readonly StepKind[];
+] as const;
 export type DecidedKind = (typeof decidedKinds)[number];
 
 /** What a physician decides in review, in the trade's words: `leave in` sets the day of the next review, `remove` the day it is out by. */

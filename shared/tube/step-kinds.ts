@@ -1,3 +1,5 @@
+import { decidedKinds } from "#shared/review/decisions.ts";
+
 /** What a step is called where it is stored; the order of urgency stands in shared/step/step.ts. */
 export const stepKinds = [
   "tube out",
@@ -24,18 +26,7 @@ export const stepKinds = [
   "whereabouts",
   "reconcile",
   "which tube out",
-  "flush differently",
-  "to suction",
-  "reposition",
-  "upsize",
-  "downsize",
-  "second drain",
-  "tube check",
-  "imaging",
-  "fluid tests",
-  "cap or clamp trial",
-  "refer",
-  "hand over",
+  ...decidedKinds,
 ] as const;
 export type StepKind = (typeof stepKinds)[number];
 

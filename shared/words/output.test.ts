@@ -11,6 +11,7 @@ import {
   printVolume,
   problemSentence,
   remarkWords,
+  whatAlarmsOf,
 } from "./output.ts";
 
 it.each([
@@ -75,4 +76,11 @@ describe("sentences", () => {
       expect(sentence).not.toMatch(/\bsafe|recommend|normal|OK to remove/i);
     }
   });
+});
+
+it("says that a new fluid raises no alarm where nobody wrote down what is expected", () => {
+  expect(whatAlarmsOf({ expectedFluid: ["clear"] })).toMatch(/read those yourself\.$/);
+  expect(whatAlarmsOf({ expectedFluid: [] })).toMatch(
+    /What it is expected to drain is not recorded, so no new fluid raises one: note it as a fact of the tube\.$/,
+  );
 });

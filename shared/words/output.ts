@@ -7,10 +7,17 @@ import type { DayRemark, IncompleteReason } from "#shared/output/net-day.ts";
 import type { NetVolume } from "#shared/output/net-volume.ts";
 import type { VolumeDoubt } from "#shared/output/plausible.ts";
 import type { MlPer24h } from "#shared/output/rate.ts";
+import type { TubeState } from "#shared/tube/state.ts";
 
 /** What raises an alarm and what does not, shown on every screen of output. */
-export const whatAlarms =
+const whatAlarms =
   "The clinic's rows raise an alarm from what is logged here. Silence raises none, and neither does a day that is not complete: read those yourself.";
+
+/** The same of one tube: what nobody wrote down raises nothing either. */
+export const whatAlarmsOf = ({ expectedFluid }: Pick<TubeState, "expectedFluid">): string =>
+  expectedFluid.length > 0
+    ? whatAlarms
+    : `${whatAlarms} What it is expected to drain is not recorded, so no new fluid raises one: note it as a fact of the tube.`;
 
 /** Why a day is not complete or its net cannot be told. */
 export const incompleteWords = {

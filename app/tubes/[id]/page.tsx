@@ -73,7 +73,7 @@ export default async function TubePage({ params }: TubePageProps): Promise<React
       <PlannedExchangeOf view={view} />
       <Papers tube={tube} />
       <OutputSummary
-        tubeId={tubeId}
+        tube={tube}
         of={tubeName(tube)}
         output={output}
         mayLog={may(person, "reading.recorded")}

@@ -14,7 +14,7 @@ import { PageFrame } from "#app/ui/page-frame.tsx";
 import { may } from "#shared/access/may.ts";
 import { cavityOf } from "#shared/output/criterion/cavity.ts";
 import { numberedName, tubeName } from "#shared/tube/name.ts";
-import { problemSentence, whatAlarms } from "#shared/words/output.ts";
+import { problemSentence, whatAlarmsOf } from "#shared/words/output.ts";
 
 export const metadata: Metadata = { title: "Output - Dwellbook" };
 
@@ -47,7 +47,7 @@ export default async function OutputPage({ params }: OutputPageProps): Promise<R
       lede={<a href={`/tubes/${tubeId}`}>All of this tube</a>}
       identity={identityOf(patient, tubeName(tube))}
     >
-      <p className={styles.caution}>{whatAlarms}</p>
+      <p className={styles.caution}>{whatAlarmsOf(tube)}</p>
       {output.hasOutput ? (
         <>
           {output.output.problems.length > 0 && (
