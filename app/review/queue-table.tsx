@@ -7,9 +7,8 @@ import type { Day } from "#shared/day/day.ts";
 import type { Zone } from "#shared/day/instant.ts";
 import { printDay, printDistance } from "#shared/day/print-day.ts";
 import type { QueuePart } from "#shared/review/queue-part.ts";
-import type { Why } from "#shared/step/step.ts";
 import { onlyTheNumber, verdictSentence } from "#shared/words/criterion.ts";
-import { whySentence } from "#shared/words/why.ts";
+import { whyInShort } from "#shared/words/why-in-short.ts";
 
 const captions = {
   alarm: "Alarms",
@@ -54,19 +53,10 @@ export function QueueTable({ part, lines, today, zone }: QueueTableProps): React
   );
 }
 
-/** Reasons that a line tells; the tube's own page tells all. */
-const TOLD = 2;
-
-function inShort(why: readonly Why[]): string {
-  const told = why.slice(0, TOLD).map(whySentence);
-  const more = why.length - told.length;
-  return [...told, ...(more > 0 ? [`And ${more} more.`] : [])].join(" ");
-}
-
 /** The verdict never stands without what it means. */
 function WhyCell({ line, zone }: { readonly line: QueueLine; readonly zone: Zone }): ReactNode {
   const { step, criterion } = line;
-  if (criterion === null || criterion.kind === "does not apply") return inShort(step.why);
+  if (criterion === null || criterion.kind === "does not apply") return whyInShort(step.why);
   const met = criterion.kind === "numeric part met" ? ` ${onlyTheNumber}` : "";
   return `${verdictSentence(criterion, zone)}${met}`;
 }

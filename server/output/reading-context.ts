@@ -1,5 +1,5 @@
 import type { Database } from "#db/sqlite.ts";
-import { measuredTube } from "#server/output/measured-tube.ts";
+import { loggedTube } from "#server/output/logged-tube.ts";
 import { formContext } from "#server/record/form-context.ts";
 import type { Instant } from "#shared/day/instant.ts";
 import type { FormContext } from "#shared/record/form.ts";
@@ -14,7 +14,7 @@ export function readingContext(
   { patientId, tubeId, corrects }: OfTube,
 ): FormContext {
   const context = formContext(db, at, { patientId, tubeId });
-  const { tube, zone, protocol, ...log } = measuredTube(db, tubeId);
+  const { tube, zone, protocol, ...log } = loggedTube(db, tubeId);
   const readings = log.readings.filter(({ id }) => id !== corrects);
   const measured = { readings, zone, row: protocol.output, now: at };
   const plausible = protocol.outputRows?.plausibility ?? null;

@@ -1,5 +1,5 @@
 import type { Database } from "#db/sqlite.ts";
-import { measuredTube } from "#server/output/measured-tube.ts";
+import { loggedTube } from "#server/output/logged-tube.ts";
 import { tubeCriterion } from "#server/output/tube-criterion.ts";
 import type { Criterion } from "#shared/output/criterion/criterion.ts";
 import type { Evidence } from "#shared/review/evidence.ts";
@@ -14,7 +14,7 @@ const saidOf = ({ kind, because }: Criterion): string[] => [
 
 /** What stands of a tube at this moment and is kept with the decision that rests on it. Throws `tube-unknown`. */
 export function evidenceNow(db: Database, tubeId: string): Evidence {
-  const { readings, protocol, now: asOf } = measuredTube(db, tubeId);
+  const { readings, protocol, now: asOf } = loggedTube(db, tubeId);
   return {
     asOf,
     readings: readings.map(({ id }) => id),

@@ -1,6 +1,6 @@
 /**
  * The value that would stand at `place`, counted from 0, if these were sorted; it reorders them (Hoare 1961, "Find"). 120 days have
- * 7,140 slopes, of which four are asked for: sorting them all would take ten times as long.
+ * 7,140 slopes, of which four are asked for: sorting them all takes more than twice as long.
  */
 export function nthSmallest(values: Float64Array, place: number): number | undefined {
   if (place < 0 || place >= values.length) return undefined;

@@ -9,6 +9,7 @@ import { mayRecord, tubeFormHref } from "#app/record/procedures.ts";
 import { DecisionChanged } from "#app/review/decision-changed.tsx";
 import { FluidTestsTable } from "#app/review/fluid-tests.tsx";
 import { InQueue } from "#app/review/in-queue.tsx";
+import { NeedsSomeone } from "#app/review/needs-someone.tsx";
 import { Questions } from "#app/review/questions.tsx";
 import styles from "#app/review/review.module.css";
 import { Week } from "#app/review/week.tsx";
@@ -47,6 +48,7 @@ export default async function ReviewPage({ params }: ReviewPageProps): Promise<R
         )}
         <InQueue tubeId={tubeId} lines={queue.lines} />
       </div>
+      <NeedsSomeone steps={view.steps} />
       <DecisionChanged review={review} zone={view.zone} />
       <div className={styles.page}>
         <section>
@@ -55,7 +57,9 @@ export default async function ReviewPage({ params }: ReviewPageProps): Promise<R
         <section>
           {output.hasOutput && (
             <>
-              <CriterionVerdict output={output} told="whole" />
+              <div className={styles.week}>
+                <CriterionVerdict output={output} told="whole" />
+              </div>
               <Week output={output} />
               <p className={styles.soft}>
                 <a href={`/tubes/${tubeId}/output`}>All days and readings, the chart and why</a>

@@ -1,0 +1,83 @@
+import { describe, expect, it } from "vitest";
+import type { Database } from "#db/sqlite.ts";
+import { newId } from "#server/ids.ts";
+import { correctReading, recordReading } from "#server/output/record-reading.ts";
+import { recordAmendment } from "#server/record/record-amendment.ts";
+import { recordEvent } from "#server/record/record-event.ts";
+import { viewQueue } from "#server/review/view-queue.ts";
+import { viewReview } from "#server/review/view-review.ts";
+import type { FormKind } from "#shared/record/event-forms.ts";
+import type { Texts } from "#shared/record/field-spec.ts";
+import { people } from "#tests/support/database.ts";
+import { clinicWithPatient } from "#tests/support/patient.ts";
+
+const about = () => ({ actId: newId(), lastSeen: Number.MAX_SAFE_INTEGER, patientId: "patient-1" });
+
+const record = (db: Database, form: FormKind, said: { readonly tubeId?: string; readonly texts: Texts }) =>
+  recordEvent({ db, staff: people.physician }, form, { ...about(), ...said });
+
+const placed = (db: Database, texts: Texts): string =>
+  record(db, "placed", { texts: { size: "8 f", plan: "", ...texts } }).tubeId ?? "";
+
+const decided: Texts = { what: "imaging", by: "+2", decidedBy: "Dr Example", closes: "review" };
+
+describe("what waits for a physician", () => {
+  it("stands part by part: an alarm of today before a review that is long due", () => {
+    using db = clinicWithPatient();
+    const drain = placed(db, { kind: "abscess drain", when: "-40" });
+    const kidney = placed(db, { kind: "pcn l", when: "-20" });
+    record(db, "blocked", { tubeId: kidney, texts: {} });
+    const { lines } = viewQueue(db);
+    expect(lines.map(({ part, tube }) => [part, tube?.id])).toEqual([
+      ["alarm", kidney],
+      ["review due", drain],
+    ]);
+    expect(lines[0]?.criterion).toBeNull();
+    expect(lines[1]?.criterion).toMatchObject({ kind: "cannot tell" });
+    expect(lines[1]?.criterion?.because[0]).toEqual({ code: "no-complete-day" });
+  });
+});
+
+describe("hard case 33: what a decision rested on", () => {
+  it("is kept with it, and held against what stands now; putting the decision right keeps what was seen then", () => {
+    using db = clinicWithPatient();
+    const tubeId = placed(db, { kind: "abscess drain", when: "-9" });
+    const log = (drained: string) =>
+      recordReading(
+        { db, staff: people.caller },
+        { ...about(), tubeId, texts: { drained, flushGiven: "none", to: "now" } },
+      );
+    const { readingId } = log("35");
+    const { eventIds } = record(db, "review decided", { tubeId, texts: decided });
+    const seen = viewReview(db, tubeId);
+    expect(seen.changes).toEqual([]);
+    expect(seen.lastReview?.evidence).toMatchObject({ readings: [readingId] });
+    expect(seen.lastReview?.evidence?.said).toEqual([
+      // One emptying of today: no day is complete, the two that the row asks for are not known, and neither is the patient.
+      "cannot tell",
+      "no-complete-day",
+      "day-unknown",
+      "day-unknown",
+      "clinical-unknown",
+      "clinical-unknown",
+    ]);
+
+    correctReading(
+      { db, staff: people.caller },
+      { ...about(), readingId, texts: { drained: "350", flushGiven: "none", to: "now", reason: "misread" } },
+    );
+    expect(viewReview(db, tubeId).changes).toMatchObject([
+      { change: "corrected", was: { asSpoken: "35" }, now: { asSpoken: "350" } },
+    ]);
+    recordAmendment(
+      { db, staff: people.physician },
+      {
+        ...about(),
+        eventId: eventIds[0] ?? "",
+        texts: { ...decided, words: "Film first.", amendedBecause: "left out" },
+      },
+    );
+    expect(viewReview(db, tubeId).lastReview?.evidence).toEqual(seen.lastReview?.evidence);
+    expect(viewReview(db, tubeId).changes).toHaveLength(1);
+  });
+});
