@@ -15,10 +15,10 @@ const ofTube = prepared((orm) =>
     .prepare(),
 );
 
-const { id, payload, replaces, voided, recordedAt } = readings;
+const { id, payload, replaces, voided, recordedAt, recordedBy } = readings;
 const logOf = prepared((orm) =>
   orm
-    .select({ id, payload, replaces, voided, recordedAt })
+    .select({ id, payload, replaces, voided, recordedAt, recordedBy })
     .from(readings)
     .where(eq(readings.tubeId, sql.placeholder("tubeId")))
     .orderBy(asc(readings.toAt), asc(readings.recordedAt), asc(readings.id))
@@ -48,8 +48,8 @@ export const readingsOfAct = (db: Database, actId: string): readonly ReadingRow[
 export const readingsOfTube = (db: Database, tubeId: string): readonly ReadingRow[] =>
   ofTube(db).all({ tubeId });
 
-/** What makes the readings of a tube, row by row, by the end of its interval. */
-export type LogRow = Pick<ReadingRow, "id" | "payload" | "replaces" | "voided" | "recordedAt">;
+/** What makes the readings of a tube and who wrote it, row by row, by the end of its interval. */
+export type LogRow = Pick<ReadingRow, "id" | "payload" | "replaces" | "voided" | "recordedAt" | "recordedBy">;
 
 /** The same rows with nothing beside what makes the readings: every entry of the patient computes steps from them. */
 export const logOfTube = (db: Database, tubeId: string): readonly LogRow[] => logOf(db).all({ tubeId });

@@ -20,14 +20,14 @@ export type RecordedDiary = {
 export function recordDiary({ db, staff }: Doing, input: AboutTube): RecordedDiary {
   const { actId, patientId, tubeId, texts } = input;
   return inAct({ db, staff, actId, command: "diary: record", input }, (tx, at) => {
-    const context = readingContext(tx, at, { patientId, tubeId });
+    const { context, entries } = readingContext(tx, at, { patientId, tubeId });
     const read = readWholeDiary(texts, context);
     if (!read.ok) throw new DomainError(read.refusals);
     const by = { patientId, actId, recordedAt: at, recordedBy: staff.id };
     const readings = read.entry.map((entry) => ({ id: newId(), tubeId, ...entry }));
     const asked = diaryDoubts(texts, context);
     const rows = readings.map((reading) => readingRow(reading, by));
-    logReadings(tx, rows, by);
+    logReadings(tx, rows, { ...by, tubeId, entries });
     return { actId, readingIds: readings.map(({ id }) => id), asked };
   });
 }

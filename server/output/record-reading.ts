@@ -1,15 +1,17 @@
 import { tubeById } from "#db/queries/projections.ts";
-import { readingById } from "#db/queries/readings.ts";
+import { logOfTube, readingById } from "#db/queries/readings.ts";
 import type { Tx } from "#db/transaction.ts";
 import { inAct } from "#server/act.ts";
 import { newId } from "#server/ids.ts";
 import { logReadings } from "#server/output/log-readings.ts";
 import { readingContext } from "#server/output/reading-context.ts";
+import { entriesOf } from "#server/output/standing-readings.ts";
 import { readingRow, voidingRow } from "#server/output/stored-reading.ts";
 import type { Doing } from "#server/record/record-event.ts";
 import type { Instant } from "#shared/day/instant.ts";
 import { DomainError } from "#shared/errors/refusal.ts";
 import type { Reading } from "#shared/output/reading.ts";
+import type { ReadingEntry } from "#shared/output/reading-log.ts";
 import type { AboutTube, CorrectingReading } from "#shared/record/act.ts";
 import { voidForm } from "#shared/record/amend/void-form.ts";
 import { readReading } from "#shared/record/output/read-reading.ts";
@@ -22,25 +24,30 @@ export type RecordedReading = {
   readonly asked: readonly ReadingDoubt[];
 };
 
-type Typed = { readonly reading: Reading; readonly asked: readonly ReadingDoubt[] };
+type Typed = {
+  readonly reading: Reading;
+  readonly asked: readonly ReadingDoubt[];
+  /** The tube's log as it stands before it. */
+  readonly entries: readonly ReadingEntry[];
+};
 type Typing = AboutTube & { readonly corrects?: string };
 
 /** The reading as it is logged, and what is asked of it. Throws every field to mend. */
 function typedReading(tx: Tx, at: Instant, { texts, ...of }: Typing): Typed {
-  const context = readingContext(tx, at, of);
+  const { context, entries } = readingContext(tx, at, of);
   const read = readReading(texts, context);
   if (!read.ok) throw new DomainError(read.refusals);
   const asked = readingDoubts({ ...read.entry, drained: { volume: read.entry.gross } }, context);
-  return { reading: { id: newId(), tubeId: of.tubeId, ...read.entry }, asked };
+  return { reading: { id: newId(), tubeId: of.tubeId, ...read.entry }, asked, entries };
 }
 
 /** Adds a reading to a tube's log. Adding conflicts with nothing. */
 export function recordReading({ db, staff }: Doing, input: AboutTube): RecordedReading {
   const { actId, patientId } = input;
   return inAct({ db, staff, actId, command: "reading: record", input }, (tx, at) => {
-    const { reading, asked } = typedReading(tx, at, input);
+    const { reading, asked, entries } = typedReading(tx, at, input);
     const by = { patientId, actId, recordedAt: at, recordedBy: staff.id };
-    logReadings(tx, [readingRow(reading, by)], by);
+    logReadings(tx, [readingRow(reading, by)], { ...by, tubeId: reading.tubeId, entries });
     return { actId, readingId: reading.id, asked };
   });
 }
@@ -50,9 +57,10 @@ export function correctReading({ db, staff }: Doing, input: CorrectingReading): 
   const { actId, patientId, readingId } = input;
   return inAct({ db, staff, actId, command: "reading: correct", input }, (tx, at) => {
     const { tubeId } = readingOf(tx, readingId, patientId);
-    const { reading, asked } = typedReading(tx, at, { ...input, tubeId, corrects: readingId });
+    const { reading, asked, entries } = typedReading(tx, at, { ...input, tubeId, corrects: readingId });
     const by = { patientId, actId, recordedAt: at, recordedBy: staff.id };
-    logReadings(tx, [readingRow(reading, by, { replaces: readingId, reason: reasonIn(input) })], by);
+    const row = readingRow(reading, by, { replaces: readingId, reason: reasonIn(input) });
+    logReadings(tx, [row], { ...by, tubeId, entries });
     return { actId, readingId: reading.id, asked };
   });
 }
@@ -63,7 +71,9 @@ export function voidReading({ db, staff }: Doing, input: CorrectingReading): Omi
   return inAct({ db, staff, actId, command: "reading: void", input }, (tx, at) => {
     const row = readingOf(tx, readingId, patientId);
     const by = { patientId, actId, recordedAt: at, recordedBy: staff.id, reason: reasonIn(input) };
-    logReadings(tx, [voidingRow(newId(), row, by)], by);
+    const { tubeId } = row;
+    const entries = entriesOf(logOfTube(tx, tubeId));
+    logReadings(tx, [voidingRow(newId(), row, by)], { ...by, tubeId, entries });
     return { actId, readingId };
   });
 }

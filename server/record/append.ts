@@ -11,7 +11,8 @@ import { refuseClosedRecord } from "#server/record/refuse-closed-record.ts";
 import { toStored } from "#server/record/stored-event.ts";
 import type { Instant } from "#shared/day/instant.ts";
 import { DomainError } from "#shared/errors/refusal.ts";
-import { openSteps } from "#shared/step/open-steps.ts";
+import type { Reading } from "#shared/output/reading.ts";
+import { type Books, openSteps } from "#shared/step/open-steps.ts";
 import type { OpenStep } from "#shared/step/step.ts";
 import type { Command } from "#shared/tube/decide.ts";
 import type { TubeEvent } from "#shared/tube/event.ts";
@@ -24,6 +25,8 @@ export type Recording = {
   readonly actId: string;
   readonly staffId: string;
   readonly at: Instant;
+  /** The readings of a tube that stand with this act, where its log is read already. */
+  readonly standing?: { readonly tubeId: string; readonly readings: readonly Reading[] };
 };
 
 type Computed = { readonly state: PatientTubes; readonly steps: readonly OpenStep[] };
@@ -41,6 +44,12 @@ export function writeProjection(tx: Tx, record: Pick<PatientRecord, "patient" | 
   write(tx, record.patient.id, compute(record));
 }
 
+/** A log that the act has read is not read again. */
+const withStanding = (books: Books, standing: Recording["standing"]): Books => ({
+  ...books,
+  readings: (tubeId) => (tubeId === standing?.tubeId ? standing.readings : books.readings(tubeId)),
+});
+
 function must(decided: Decided): Extract<Decided, { readonly ok: true }> {
   if (!decided.ok) throw new DomainError(decided.refusals);
   return decided;
@@ -52,8 +61,9 @@ function must(decided: Decided): Extract<Decided, { readonly ok: true }> {
  * DomainError with every refusal; nothing is written then.
  */
 export function append(tx: Tx, recording: Recording, commands: readonly Command[]): readonly TubeEvent[] {
-  const record = loadRecord(tx, recording.patientId);
-  refuseClosedRecord(tx, record.patient);
+  const loaded = loadRecord(tx, recording.patientId);
+  refuseClosedRecord(tx, loaded.patient);
+  const record = { ...loaded, books: withStanding(loaded.books, recording.standing) };
   const { at, actId, patientId, staffId } = recording;
   const now = clinicNow(tx, at);
   const asked = must(decideEach(tx, record, { commands, now }));

@@ -88,13 +88,24 @@ export const dayAt = (at: Instant, where: Zone): Day =>
 export const clockText = (at: Instant, where: Zone): string =>
   new Date(wallMs(at, where)).toISOString().slice(11, 16);
 
+function findStart(of: Day, where: Zone): Instant {
+  const midnight = dayMs(of);
+  return (instantsShowing(midnight, where)[0] ?? firstAfterGap(midnight, where)) as Instant;
+}
+
+/** Days whose start was found once: every net day asks, of the same few hundred days. */
+const foundStarts = new Map<Zone, Map<Day, Instant>>();
+
 /**
  * The first instant of a day. Midnight, or where clocks jump over it (America/Santiago in September) the end of the jump.
  * A day that a zone left out altogether begins and ends at the same instant.
  */
 export function startOfDay(of: Day, where: Zone): Instant {
-  const midnight = dayMs(of);
-  return (instantsShowing(midnight, where)[0] ?? firstAfterGap(midnight, where)) as Instant;
+  const found = foundStarts.get(where) ?? new Map<Day, Instant>();
+  foundStarts.set(where, found);
+  const start = found.get(of) ?? findStart(of, where);
+  found.set(of, start);
+  return start;
 }
 
 /** The first instant of the next day: a day is [start, end), 23 to 25 hours long. */

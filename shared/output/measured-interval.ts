@@ -39,18 +39,17 @@ export function measuredIntervals(readings: readonly Reading[], context: Interva
   const problems: ReadingProblem[] = [];
   const intervals: MeasuredInterval[] = [];
   const emptied = [...new Set(readings.map(({ to }) => to))].sort((a, b) => a - b);
-  const lastEmptied = (before: Instant): Instant | null =>
-    emptied.findLast((at) => at < before) ?? context.placedAt;
+  const emptiedBefore = new Map(emptied.map((at, index) => [at, emptied[index - 1] ?? context.placedAt]));
   for (const reading of readings) {
-    const from = reading.from === "since last emptying" ? lastEmptied(reading.to) : reading.from;
-    if (from === null || from >= reading.to) {
+    const from = reading.from === "since last emptying" ? emptiedBefore.get(reading.to) : reading.from;
+    if (from === undefined || from === null || from >= reading.to) {
       problems.push({ code: "no-start", readings: [reading.id] });
     } else if (reading.to > context.now) {
       problems.push({ code: "ends-in-future", readings: [reading.id] });
     } else {
-      const span = { from, to: reading.to };
-      const net = netVolume(reading, isOrdered(context.flushOrdered, span));
-      intervals.push({ ...span, reading, net });
+      const { to } = reading;
+      const net = netVolume(reading, isOrdered(context.flushOrdered, { from, to }));
+      intervals.push({ from, to, reading, net });
     }
   }
   problems.sort((a, b) => (a.readings[0] < b.readings[0] ? -1 : 1));

@@ -5,6 +5,7 @@ import { type Microlitres, microlitres, noVolume, sum, toMl } from "#shared/outp
 import { unknownNetReasons } from "#shared/output/net-volume.ts";
 import { type MlPer24h, ratePer24h } from "#shared/output/rate.ts";
 import type { Reading } from "#shared/output/reading.ts";
+import { touching } from "#shared/output/touching.ts";
 import type { Protocol } from "#shared/protocol/protocol.ts";
 
 /** Why the net of a day cannot be told although something was written down. */
@@ -51,19 +52,14 @@ export type NetDay = DayPart & {
 
 export type FlushRow = Pick<Protocol["output"], "flushDoesNotComeBackMl">;
 
-/** What one day is made of: the intervals, aspirates and doubly claimed stretches of the tube, each in order of time. */
+/** What one day is made of: the intervals that touch it, and aspirates and doubly claimed stretches of the tube, in order of time. */
 export type DayEvidence = {
-  readonly output: readonly MeasuredInterval[];
+  readonly inside: readonly MeasuredInterval[];
   readonly aspirates: readonly Span[];
   readonly claimedTwice: readonly Span[];
   readonly row: FlushRow;
   readonly now: Instant;
 };
-
-const touching =
-  (part: Span) =>
-  (span: Span): boolean =>
-    span.from < part.to && span.to > part.from;
 
 /** What had run by that instant at an even pace, in whole microlitres: parts of a reading add up to the reading. */
 function runBy({ from, to }: Span, ul: Microlitres, at: Instant): number {
@@ -132,7 +128,7 @@ function flushStaysIn(net: DayNet, complete: boolean, row: FlushRow): boolean {
 
 /** One clinic day, or the part of it that lies in one segment. */
 export function netDay(part: DayPart, evidence: DayEvidence): NetDay {
-  const inside = evidence.output.filter(touching(part));
+  const { inside } = evidence;
   const net = netOf(part, inside, evidence.claimedTwice.some(touching(part)));
   const coveredMs = coverage(part, inside);
   const because = [
@@ -145,8 +141,14 @@ export function netDay(part: DayPart, evidence: DayEvidence): NetDay {
       ? flushStaysIn(net, complete, evidence.row)
       : inside.some(({ reading }) => holds[remark](reading)),
   );
+  // Field by field: to spread an object of instants costs the engine more than all the rest of a day.
+  const { day, segment, from, to, whole } = part;
   return {
-    ...part,
+    day,
+    segment,
+    from,
+    to,
+    whole,
     net,
     coveredMs,
     complete,

@@ -8,6 +8,7 @@ import {
 } from "#shared/output/measured-interval.ts";
 import { type FlushRow, type NetDay, netDay } from "#shared/output/net-day.ts";
 import type { Reading } from "#shared/output/reading.ts";
+import { touchingEach } from "#shared/output/touching.ts";
 
 export type NetDaysInput = {
   /** The standing readings of one tube, in any order. */
@@ -53,6 +54,9 @@ export function netDays(input: NetDaysInput): NetDays {
   const opens = input.placedAt === null ? null : earliestOf(input.placedAt, first);
   const closes = input.outAt === null ? null : latestOf(input.outAt, ...ends);
   const stretch = { first: opens ?? first, last: closes ?? input.now, opens, closes, cuts: input.cuts };
-  const evidence = { output, aspirates, claimedTwice, row: input.row, now: input.now };
-  return { days: dayParts(stretch, input.zone).map((part) => netDay(part, evidence)), ...told };
+  const parts = dayParts(stretch, input.zone);
+  const inside = touchingEach(parts, output);
+  const evidence = { aspirates, claimedTwice, row: input.row, now: input.now };
+  const days = parts.map((part, index) => netDay(part, { inside: inside[index] ?? [], ...evidence }));
+  return { days, ...told };
 }

@@ -107,7 +107,7 @@ describe("what may be a slip in a reading", () => {
       { readings: readings.map(({ reading }) => reading), zone, row: rows.output, now },
       rows.plausible,
     );
-    const onServer = readingContext(db, now, { patientId: "patient-1", tubeId }).output;
+    const onServer = readingContext(db, now, { patientId: "patient-1", tubeId }).context.output;
     expect(onServer).toEqual(onPage);
     expect(onPage.days.map(({ day }) => day)).toEqual([
       "2026-06-01",
