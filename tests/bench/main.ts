@@ -24,6 +24,7 @@ import { rebuildFigure } from "#tests/bench/rebuild.ts";
 import { recordFileFigures } from "#tests/bench/record-file.ts";
 import { searchFigures } from "#tests/bench/search.ts";
 import { startUpFigures } from "#tests/bench/start-up.ts";
+import { tubeOutputFigure } from "#tests/bench/tube-output.ts";
 
 /** Beside the sources, not in a temporary folder: that may lie in memory, where nothing is durable. */
 const folder = join(root, "tests", ".cache", "bench");
@@ -72,6 +73,7 @@ await measure("A reading with its alarms", () => alarmReadingFigure(large.file, 
 await measure("The record as a file", () => recordFileFigures(small.file, SMALL));
 await measure("A clinic's own list", () => bringListFigures(folder, LIST_ROWS));
 await measure("What passes through what", fitFigures);
+await measure("What stands behind an output", tubeOutputFigure);
 await measure("Rebuild", () => rebuildFigure(large.db, large.events));
 
 for (const { db } of [small, large]) db.sqlite.close();

@@ -1,0 +1,1 @@
+import {tubeOutputFigure} from "#tests/bench/tube-output.ts"; console.log(tubeOutputFigure())
