@@ -1,1 +1,0 @@
-import {tubeOutputFigure} from "#tests/bench/tube-output.ts"; console.log(tubeOutputFigure())
