@@ -7,12 +7,13 @@ import type { Day } from "#shared/day/day.ts";
 import type { Zone } from "#shared/day/instant.ts";
 import { printDay, printDistance } from "#shared/day/print-day.ts";
 import type { QueuePart } from "#shared/review/queue-part.ts";
-import { onlyTheNumber, verdictSentence } from "#shared/words/criterion.ts";
+import { besideSentence, onlyTheNumber, verdictSentence } from "#shared/words/criterion.ts";
 import { whyInShort } from "#shared/words/why-in-short.ts";
 
 const captions = {
   alarm: "Alarms",
   "numeric part met": "Numeric part met",
+  plateau: "Plateau",
   "review due": "Review due",
   "asked for": "Asked for",
 } as const satisfies Record<QueuePart, string>;
@@ -20,6 +21,7 @@ const captions = {
 const none = {
   alarm: "No alarm is open.",
   "numeric part met": "Of no tube the numeric part is known to be met.",
+  plateau: "No collection is on a plateau that nobody has reviewed.",
   "review due": "No review is due.",
   "asked for": "Nobody asked for a review that is not due yet.",
 } as const satisfies Record<QueuePart, string>;
@@ -57,6 +59,7 @@ export function QueueTable({ part, lines, today, zone }: QueueTableProps): React
 function WhyCell({ line, zone }: { readonly line: QueueLine; readonly zone: Zone }): ReactNode {
   const { step, criterion } = line;
   if (criterion === null || criterion.kind === "does not apply") return whyInShort(step.why);
-  const met = criterion.kind === "numeric part met" ? ` ${onlyTheNumber}` : "";
-  return `${verdictSentence(criterion, zone)}${met}`;
+  const plateau = criterion.beside.filter(({ code }) => code === "plateau").map(besideSentence);
+  const met = criterion.kind === "numeric part met" ? [onlyTheNumber] : [];
+  return [...plateau, verdictSentence(criterion, zone), ...met].join(" ");
 }

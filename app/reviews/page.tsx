@@ -8,7 +8,7 @@ import { queueParts } from "#shared/review/queue-part.ts";
 
 export const metadata: Metadata = { title: "Reviews - Dwellbook" };
 
-/** What waits for a physician: alarms, a numeric part that is met, reviews that are due, those that were asked for. */
+/** What waits for a physician: alarms, a numeric part that is met, a plateau, reviews that are due, those that were asked for. */
 export default async function ReviewsPage(): Promise<ReactNode> {
   const { api, frame } = await signedIn();
   const { lines, today, zone } = await api.review.queue();

@@ -7,7 +7,9 @@ import { openSteps, tubes } from "#db/schema/projections.ts";
 import { staff } from "#db/schema/staff.ts";
 import type { Database } from "#db/sqlite.ts";
 import type { Day } from "#shared/day/day.ts";
+import { byVolume } from "#shared/output/criterion/by-volume.ts";
 import { everything, isEverything, type ListFilter } from "#shared/record/list-filter.ts";
+import { standIns } from "#shared/review/queue-part.ts";
 import type { DayPart } from "#shared/step/day-part.ts";
 import { listRank } from "#shared/step/list-rank.ts";
 import { undatedKinds } from "#shared/step/undated.ts";
@@ -212,12 +214,21 @@ const ofOwner = prepared((orm) =>
 export const stepsOwnedBy = (db: Database, staffId: string): readonly StepLine[] =>
   ofOwner(db).all({ staffId });
 
-const alarmsAndReviews = prepared((orm) =>
+const waitsForReview = prepared((orm) =>
   rows(orm)
-    .where(inArray(openSteps.kind, ["alarm", "review"]))
+    .where(
+      or(
+        inArray(openSteps.kind, ["alarm", "review"]),
+        and(
+          eq(openSteps.rank, listRank.clock),
+          inArray(openSteps.kind, [...standIns]),
+          inArray(tubes.role, [...byVolume]),
+        ),
+      ),
+    )
     .orderBy(...byDue)
     .prepare(),
 );
 
-/** Every alarm and every review, those of a later day too, by due day. */
-export const reviewSteps = (db: Database): readonly StepLine[] => alarmsAndReviews(db).all();
+/** Every alarm and every review, those of a later day too, and what may stand in for a review of a tube that comes out by its output; by due day. */
+export const reviewSteps = (db: Database): readonly StepLine[] => waitsForReview(db).all();

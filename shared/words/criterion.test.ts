@@ -12,6 +12,20 @@ import {
   verdictSentence,
 } from "./criterion.ts";
 
+const plateau = (found: { readonly over: number; readonly covered: number }) =>
+  ({
+    code: "plateau",
+    ...found,
+    from: day("2026-11-09"),
+    to: day("2026-11-15"),
+    since: day("2026-11-14"),
+    readings: [],
+    overMl: 50,
+    days: 5,
+    ofLast: 7,
+    source: "CP",
+  }) as const;
+
 describe("the criterion in words", () => {
   it("is never told without what it means", () => {
     const entries = [drain(), upsized({ on: "2026-11-14", size: F(12) }), well];
@@ -72,8 +86,12 @@ describe("the criterion in words", () => {
       "Another row: not removed before a tract age of 21 days, and the age is not known.",
     ],
     [
-      { code: "plateau", days: 5, ofLast: 7, overMl: 50 } as const,
-      "Over 50 mL/24 h on 5 of the last 7 covered days.",
+      plateau({ over: 6, covered: 7 }),
+      "Plateau: over 50 mL/24 h on 6 of the last 7 covered days, Mon 9 Nov 2026 to Sun 15 Nov 2026 (row: on 5 of the last 7; source CP).",
+    ],
+    [
+      plateau({ over: 5, covered: 5 }),
+      "Plateau: over 50 mL/24 h on each of the last 5 covered days, Mon 9 Nov 2026 to Sun 15 Nov 2026 (row: on 5 of the last 7; source CP).",
     ],
     [{ code: "readings-not-placed", count: 1 } as const, "One reading counts in no day: correct its time."],
     [{ code: "readings-not-placed", count: 8 } as const, "8 readings count in no day: correct their times."],

@@ -10,6 +10,7 @@ import type {
   LackingRow,
   SessionFault,
 } from "#shared/output/criterion/criterion.ts";
+import type { Plateau } from "#shared/output/criterion/plateau.ts";
 import type { EventKind } from "#shared/tube/payloads.ts";
 import { andList } from "#shared/words/and-list.ts";
 import { findingNames } from "#shared/words/clinical.ts";
@@ -176,10 +177,16 @@ export function besideSentence(reason: BesideReason): string {
     case "tract-age-unknown":
       return `Another row: not removed before a tract age of ${reason.days} days, and the age is not known.`;
     case "plateau":
-      return `Over ${reason.overMl} mL/24 h on ${reason.days} of the last ${reason.ofLast} covered days.`;
+      return plateauSentence(reason);
     case "readings-not-placed":
       return `${capital(count(reason.count, "reading counts", "readings count"))} in no day: correct ${reason.count === 1 ? "its time" : "their times"}.`;
   }
+}
+
+/** "Plateau: over 50 mL/24 h on 6 of the last 7 covered days, ... (row: on 5 of the last 7; source CP)." */
+function plateauSentence({ overMl, over, covered, from, to, days, ofLast, source }: Plateau): string {
+  const of = covered === over ? `each of the last ${covered}` : `${over} of the last ${covered}`;
+  return `Plateau: over ${overMl} mL/24 h on ${of} covered days, ${printDay(from)} to ${printDay(to)} (row: on ${days} of the last ${ofLast}; source ${source}).`;
 }
 
 /** "Row: net under 10 mL/24 h on 2 complete days running; version 1, source 1; EXAMPLE." */

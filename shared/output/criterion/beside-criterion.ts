@@ -1,7 +1,9 @@
 import { addDays } from "#shared/day/day.ts";
 import { dayAt } from "#shared/day/instant.ts";
 import type { BesideReason } from "#shared/output/criterion/criterion.ts";
-import type { AskedCriterion } from "#shared/output/criterion/criterion-input.ts";
+import { type AskedCriterion, daysOf } from "#shared/output/criterion/criterion-input.ts";
+import { coveredDays } from "#shared/output/criterion/judged-days.ts";
+import { plateauOf } from "#shared/output/criterion/plateau.ts";
 import { tractAges } from "#shared/protocol/tract-ages.ts";
 import { rowFor } from "#shared/step/dated-steps.ts";
 import { slowToHeal } from "#shared/tube/slow-to-heal.ts";
@@ -30,15 +32,12 @@ function cavityBeside({ cavity }: AskedCriterion): BesideReason[] {
   return reasons;
 }
 
-/** Over the row on so many of the last covered days: it has stopped falling, and a cause may be active. */
-function plateauBeside({ tube, outputs, protocol }: AskedCriterion): BesideReason[] {
-  const row = protocol.outputRows?.plateau ?? null;
-  if (row === null || tube.role !== "collection") return [];
-  const covered = (outputs[0]?.days ?? []).filter(({ complete }) => complete).slice(-row.ofLast);
-  const over = covered.filter(({ net }) => net.kind === "known" && net.mlPer24h > row.overMlPer24h).length;
-  return over < row.days
-    ? []
-    : [{ code: "plateau", days: over, ofLast: covered.length, overMl: row.overMlPer24h }];
+/** It goes on draining, and a cause may be active. Of a cavity as one. */
+function plateauBeside(asked: AskedCriterion): BesideReason[] {
+  const row = asked.protocol.outputRows?.plateau ?? null;
+  if (row === null || asked.tube.role !== "collection") return [];
+  const plateau = plateauOf(coveredDays(daysOf(asked)), row);
+  return plateau === null ? [] : [{ code: "plateau", ...plateau }];
 }
 
 /** Readings that count in no day: with what they hold the figures may be others. */

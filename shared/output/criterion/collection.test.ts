@@ -179,13 +179,6 @@ describe("a collection drain: net under 10 mL/24 h on 2 complete days running (s
     });
   });
 
-  it("tells a plateau beside the verdict: over 50 on 5 of the last 7", () => {
-    const asked = (volumes: readonly number[]) =>
-      criterionWhen({ readings: daily("2026-11-15", volumes) }).beside;
-    expect(asked([60, 60, 60, 60, 51, 50, 8])).toEqual([{ code: "plateau", days: 5, ofLast: 7, overMl: 50 }]);
-    expect(asked([60, 60, 60, 60, 50, 50, 8])).toEqual([]);
-  });
-
   it("tells of readings that count in no day", () => {
     const future = whole("2026-11-20", 8);
     expect(criterionWhen({ readings: [...low, future] }).beside).toEqual([

@@ -1,6 +1,8 @@
 import type { ClinicalState } from "#shared/clinical/clinical-state.ts";
 import type { Instant, Zone } from "#shared/day/instant.ts";
 import type { Cavity } from "#shared/output/criterion/cavity.ts";
+import { changesOf } from "#shared/output/criterion/changes.ts";
+import type { DaysInCavity } from "#shared/output/criterion/judged-days.ts";
 import type { NetDays } from "#shared/output/net-days.ts";
 import type { Reading } from "#shared/output/reading.ts";
 import type { Protocol } from "#shared/protocol/protocol.ts";
@@ -28,3 +30,10 @@ export type AskedCriterion = CriterionInput & {
   readonly cavity: Cavity;
   readonly outputs: readonly NetDays[];
 };
+
+export const daysOf = ({ tube, outputs, cavity, zone, now }: AskedCriterion): DaysInCavity => ({
+  days: outputs.map(({ days }) => days),
+  changes: changesOf(tube, cavity.mates),
+  zone,
+  now,
+});

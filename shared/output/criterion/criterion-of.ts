@@ -1,4 +1,5 @@
 import { besideCriterion } from "#shared/output/criterion/beside-criterion.ts";
+import { byVolume } from "#shared/output/criterion/by-volume.ts";
 import { cavityOf } from "#shared/output/criterion/cavity.ts";
 import { changesOf } from "#shared/output/criterion/changes.ts";
 import type {
@@ -7,7 +8,11 @@ import type {
   CriterionRow,
   Weighed,
 } from "#shared/output/criterion/criterion.ts";
-import type { AskedCriterion, CriterionInput } from "#shared/output/criterion/criterion-input.ts";
+import {
+  type AskedCriterion,
+  type CriterionInput,
+  daysOf,
+} from "#shared/output/criterion/criterion-input.ts";
 import { type CriterionRows, rowsOf } from "#shared/output/criterion/rows-of.ts";
 import { weighAirLeak } from "#shared/output/criterion/weigh-air-leak.ts";
 import { weighClinical, weighFilm } from "#shared/output/criterion/weigh-clinical.ts";
@@ -20,9 +25,6 @@ import { kindOf } from "#shared/tube/kind/kinds.ts";
 import type { TubeState } from "#shared/tube/state.ts";
 import type { Role } from "#shared/tube/vocabulary.ts";
 
-/** Roles whose tubes come out by a volume at all. Of every other, low output is an alarm, meant, or no measure. */
-const byVolume: readonly Role[] = ["collection", "air and fluid", "intermittent"];
-
 /** The tube's role, or the one that its kind has in any case, where one of them is never judged by volume. */
 function neverByVolume({ role, kind }: TubeState): Role | undefined {
   return [role, kindOf(kind).role].find((one) => one !== null && !byVolume.includes(one)) ?? undefined;
@@ -34,13 +36,6 @@ function doesNotApply({ tube }: CriterionInput): CriterionReason | undefined {
   if (tube.status !== "in") return { code: "not-in", status: tube.status };
   return shutModes.includes(tube.mode) ? { code: "shut", mode: tube.mode } : undefined;
 }
-
-const daysOf = ({ tube, outputs, cavity, zone, now }: AskedCriterion) => ({
-  days: outputs.map(({ days }) => days),
-  changes: changesOf(tube, cavity.mates),
-  zone,
-  now,
-});
 
 /** What went wrong with one of the tubes, and nobody has looked since: a leak, fever, a block void a low figure. */
 const troublesOf = ({ tube, cavity }: AskedCriterion): readonly CriterionReason[] =>

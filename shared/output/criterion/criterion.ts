@@ -2,6 +2,7 @@ import type { FindingName } from "#shared/clinical/findings-schema.ts";
 import type { Day } from "#shared/day/day.ts";
 import type { Instant } from "#shared/day/instant.ts";
 import type { When } from "#shared/day/when.ts";
+import type { Plateau } from "#shared/output/criterion/plateau.ts";
 import type { DayRemark, IncompleteReason } from "#shared/output/net-day.ts";
 import type { UnknownNetReason } from "#shared/output/net-volume.ts";
 import type { SessionSymptom } from "#shared/output/reading.ts";
@@ -85,7 +86,7 @@ export type BesideReason =
   | { readonly code: "cavity-shut"; readonly tubes: readonly number[] }
   | { readonly code: "tract-too-young"; readonly until: Day; readonly days: number }
   | { readonly code: "tract-age-unknown"; readonly days: number }
-  | { readonly code: "plateau"; readonly days: number; readonly ofLast: number; readonly overMl: number }
+  | ({ readonly code: "plateau" } & Plateau)
   | { readonly code: "readings-not-placed"; readonly count: number };
 
 export type CriterionKind = "numeric part met" | "not met" | "cannot tell" | "does not apply";

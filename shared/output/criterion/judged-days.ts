@@ -2,6 +2,7 @@ import { addDays, type Day } from "#shared/day/day.ts";
 import { dayAt, endOfDay, type Instant, type Zone } from "#shared/day/instant.ts";
 import { type Change, dayMoment, type Side, sideOfAll } from "#shared/output/criterion/changes.ts";
 import type { DayFault } from "#shared/output/criterion/criterion.ts";
+import type { CoveredDay } from "#shared/output/criterion/plateau.ts";
 import { lowFigure, voidsLow } from "#shared/output/low-day.ts";
 import { sum, toMl } from "#shared/output/microlitre.ts";
 import { type DayNet, type NetDay, unknownDayReasons } from "#shared/output/net-day.ts";
@@ -46,20 +47,27 @@ function summed(parts: readonly (readonly NetDay[])[]): Sum {
   };
 }
 
-export type Judging = {
+export type DaysInCavity = {
   readonly days: DaysOfTubes;
   readonly changes: readonly Change[];
-  readonly underMl: number;
   readonly zone: Zone;
   readonly now: Instant;
 };
 
-function judged(day: Day, { days, changes, underMl, zone }: Judging): JudgedDay {
-  const figure = summed(days.map((ofTube) => ofTube.filter((part) => part.day === day)));
-  const low = lowFigure(figure, underMl);
+export type Judging = DaysInCavity & { readonly underMl: number };
+
+const summedOn = (day: Day, { days }: DaysInCavity): Sum =>
+  summed(days.map((ofTube) => ofTube.filter((part) => part.day === day)));
+
+const sideOfDay = (day: Day, { changes, zone }: DaysInCavity): Side =>
+  sideOfAll(changes, dayMoment(day, zone), zone);
+
+function judged(day: Day, judging: Judging): JudgedDay {
+  const figure = summedOn(day, judging);
+  const low = lowFigure(figure, judging.underMl);
   return {
     day,
-    side: sideOfAll(changes, dayMoment(day, zone), zone),
+    side: sideOfDay(day, judging),
     state: low.kind,
     complete: figure.complete,
     mlPer24h: figure.net.kind === "known" ? figure.net.mlPer24h : null,
@@ -84,6 +92,16 @@ export function judgedDays(judging: Judging, running: number): readonly JudgedDa
     if (reached) left -= 1;
   }
   return found;
+}
+
+/** Complete days since the last change, the newest first, with the readings of the tube that is looked at: the first of them. */
+export function* coveredDays(cavity: DaysInCavity): Generator<CoveredDay> {
+  const own = (cavity.days[0] ?? []).filter(({ complete }) => complete);
+  for (const { day, readings } of own.toReversed()) {
+    if (sideOfDay(day, cavity) === "before or mixed") return;
+    const { complete, net } = summedOn(day, cavity);
+    if (complete && net.kind === "known") yield { day, mlPer24h: net.mlPer24h, readings };
+  }
 }
 
 /** What was written down of a time after the last complete day. */

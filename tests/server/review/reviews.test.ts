@@ -38,6 +38,60 @@ describe("what waits for a physician", () => {
   });
 });
 
+/** Emptied every midnight, so many mL each, the last of them today at 00:00. */
+function logDays(db: Database, tubeId: string, volumes: readonly string[]): void {
+  const daysBack = (n: number) => `${n === 0 ? "today" : `-${n}`} 00:00`;
+  for (const [index, drained] of volumes.entries()) {
+    const back = volumes.length - 1 - index;
+    recordReading(
+      { db, staff: people.caller },
+      {
+        ...about(),
+        tubeId,
+        texts: { drained, flushGiven: "none", from: daysBack(back + 1), to: daysBack(back) },
+      },
+    );
+  }
+}
+
+const partsOf = (db: Database) => viewQueue(db).lines.map(({ part, tube }) => [part, tube?.id]);
+
+describe("a plateau", () => {
+  it("puts a collection drain into the queue, the one that came up first before the others, until a review has seen it", () => {
+    using db = clinicWithPatient();
+    const later = placed(db, { kind: "abscess drain", when: "-9", cavity: "left flank" });
+    const first = placed(db, { kind: "abscess drain", when: "-9", cavity: "pelvis" });
+    logDays(db, later, ["60", "60", "60", "60"]);
+    expect(partsOf(db)).toEqual([]);
+    logDays(db, first, ["60", "60", "60", "60", "60", "60"]);
+    recordReading(
+      { db, staff: people.caller },
+      {
+        ...about(),
+        tubeId: later,
+        texts: { drained: "60", flushGiven: "none", from: "-5 00:00", to: "-4 00:00" },
+      },
+    );
+    expect(partsOf(db)).toEqual([
+      ["plateau", first],
+      ["plateau", later],
+    ]);
+    record(db, "review decided", {
+      tubeId: first,
+      texts: { what: "leave in", by: "+10", decidedBy: "Dr Example", closes: "review" },
+    });
+    expect(partsOf(db)).toEqual([["plateau", later]]);
+  });
+
+  it("of a drain without a date, which has no review, stands there too", () => {
+    using db = clinicWithPatient();
+    const drain = placed(db, { kind: "abscess drain", when: "?" });
+    expect(partsOf(db)).toEqual([]);
+    logDays(db, drain, ["60", "60", "60", "60", "60"]);
+    expect(partsOf(db)).toEqual([["plateau", drain]]);
+  });
+});
+
 describe("hard case 33: what a decision rested on", () => {
   it("is kept with it, and held against what stands now; putting the decision right keeps what was seen then", () => {
     using db = clinicWithPatient();
