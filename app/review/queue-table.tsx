@@ -9,6 +9,7 @@ import { printDay, printDistance } from "#shared/day/print-day.ts";
 import type { QueuePart } from "#shared/review/queue-part.ts";
 import { besideSentence, onlyTheNumber, verdictSentence } from "#shared/words/criterion.ts";
 import { whyInShort } from "#shared/words/why-in-short.ts";
+import styles from "./review.module.css";
 
 const captions = {
   alarm: "Alarms",
@@ -41,11 +42,24 @@ export function QueueTable({ part, lines, today, zone }: QueueTableProps): React
       columns={[
         { head: "Whose", cell: ({ patient }) => <PatientCell patient={patient} /> },
         { head: "Tube", cell: ({ tube }) => <TubeCell tube={tube} /> },
-        { head: "Due", cell: ({ step }) => `${printDay(step.dueOn)}, ${printDistance(step.dueOn, today)}` },
+        {
+          head: "Due",
+          cell: ({ step }) => (
+            <>
+              <span className={styles.unbroken}>{printDay(step.dueOn)},</span>{" "}
+              {printDistance(step.dueOn, today)}
+            </>
+          ),
+        },
         { head: "Why", cell: (line) => <WhyCell {...{ line, zone }} /> },
         {
           head: "Act",
-          cell: ({ tube }) => tube !== null && <a href={`/tubes/${tube.id}/review`}>Review the tube</a>,
+          cell: ({ tube }) =>
+            tube !== null && (
+              <a className={styles.unbroken} href={`/tubes/${tube.id}/review`}>
+                Review the tube
+              </a>
+            ),
         },
       ]}
       rows={lines}

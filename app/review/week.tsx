@@ -23,7 +23,7 @@ export function Week({ output }: WeekProps): ReactNode {
       head: "Day",
       cell: ({ day, whole, segment }) => (
         <>
-          <span className={styles.day}>{printDay(day)}</span>
+          <span className={styles.unbroken}>{printDay(day)}</span>
           {whole ? "" : ", part"}
           {segment === lastSegment ? "" : ", before a change"}
         </>

@@ -24,12 +24,9 @@ export default async function ReviewsPage(): Promise<ReactNode> {
         may need a look too.
       </p>
       {queueParts.map((part) => (
-        <QueueTable
-          key={part}
-          part={part}
-          lines={lines.filter((line) => line.part === part)}
-          {...{ today, zone }}
-        />
+        <div key={part} className={styles.part}>
+          <QueueTable part={part} lines={lines.filter((line) => line.part === part)} {...{ today, zone }} />
+        </div>
       ))}
     </PageFrame>
   );
