@@ -23,6 +23,7 @@ export const formOfStep = {
   contradiction: null,
   alarm: "alarm closed",
   "clamp trial": "clamp trial passed",
+  "ask again": "called",
   "balloon check": "balloon checked",
   "tip position": "tip position",
   handover: "accepted elsewhere",

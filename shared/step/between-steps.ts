@@ -1,5 +1,8 @@
 import { isOpen } from "#shared/day/clinic-days.ts";
 import { addDays, type Day, later } from "#shared/day/day.ts";
+import { dayAt, type Instant } from "#shared/day/instant.ts";
+import { pinkToAskAgain } from "#shared/output/alarm/pink-urine.ts";
+import { instantOf } from "#shared/output/segment-cuts.ts";
 import type { BalloonRow } from "#shared/protocol/fluid-rows.ts";
 import { type Draft, single, type TubeQuestion, why } from "#shared/step/draft.ts";
 import type { Why } from "#shared/step/step.ts";
@@ -50,6 +53,25 @@ function trialCall({ calendar, protocol }: TubeQuestion, trial: Trial): Draft {
 export function trialDrafts(question: TubeQuestion): Draft[] {
   const { trial } = question.tube;
   return trial?.state === "running" ? [trialCall(question, trial)] : trialOf(question);
+}
+
+/** Whether somebody was reached by telephone after that time; a call without a clock time was made before everything of its day. */
+function reachedAfter({ tube: { called, story }, zone }: TubeQuestion, time: Instant): boolean {
+  const line = called?.reached ? story.find(({ eventId }) => eventId === called.eventId) : undefined;
+  const at = line === undefined ? null : instantOf(line, zone);
+  return at !== null && at > time;
+}
+
+/** Pink urine soon after a procedure is asked about again the next day, closed or not, until its look is told or somebody was called. */
+export function askAgainDrafts(question: TubeQuestion): Draft[] {
+  const { protocol, age, zone } = question;
+  const row = protocol.outputRows?.newFluid ?? null;
+  const pink = row === null || age === "under 18" ? null : pinkToAskAgain(question);
+  if (row === null || pink === null || reachedAfter(question, pink.to)) return [];
+  const seen = dayAt(pink.to, zone);
+  const line = why("pink-urine", { day: seen, hours: row.pinkUrineHours, source: row.source });
+  const example = protocol.approved === null ? [why("row-example", { version: protocol.version })] : [];
+  return [single("ask again", addDays(seen, 1), [line, ...example])];
 }
 
 function lossLines({ eventId, lossesMl }: Balloon, { lossOverMl }: BalloonRow): Why[] {

@@ -55,7 +55,7 @@ export function findOutDrafts({ tube, protocol }: TubeQuestion): Draft[] {
 }
 
 const stoppable: Readonly<Record<"calls" | "exchanges", readonly StepKind[]>> = {
-  calls: ["call"],
+  calls: ["call", "ask again"],
   exchanges: ["exchange", "remove or exchange", "review", "balloon check"],
 };
 

@@ -41,6 +41,7 @@ const ranks = {
   contradiction: looseEnd,
   alarm: urgent,
   "clamp trial": call,
+  "ask again": call,
   "balloon check": call,
   whereabouts: call,
   "tip position": looseEnd,

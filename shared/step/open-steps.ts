@@ -4,7 +4,7 @@ import type { Zone } from "#shared/day/instant.ts";
 import type { Reading } from "#shared/output/reading.ts";
 import type { Protocol } from "#shared/protocol/protocol.ts";
 import { alarmDrafts } from "#shared/step/alarm-step.ts";
-import { balloonDrafts, tipDrafts, trialDrafts } from "#shared/step/between-steps.ts";
+import { askAgainDrafts, balloonDrafts, tipDrafts, trialDrafts } from "#shared/step/between-steps.ts";
 import { findOutDrafts, handoverDrafts, removalDrafts, underHospice } from "#shared/step/care-steps.ts";
 import { datedDrafts } from "#shared/step/dated-steps.ts";
 import {
@@ -152,6 +152,7 @@ function whileIn(at: At, patient: PatientTubes): Draft[] {
     ...dated(at),
     ...elsewhere,
     ...trialDrafts(at),
+    ...askAgainDrafts(at),
     ...tipDrafts(at),
     ...findOutDrafts(at),
     ...onDays.flatMap((draft) => onClinicDays(at, draft)),

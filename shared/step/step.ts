@@ -4,7 +4,7 @@ import type { Owner } from "#shared/tube/state.ts";
 import type { OwnerRole, StepKind } from "#shared/tube/step-kinds.ts";
 
 /** Raised whenever the same events, pins and tables would give other steps than before. */
-export const RULES_VERSION = 5;
+export const RULES_VERSION = 6;
 
 export const whyCodes = [
   "counted-from",
@@ -26,6 +26,7 @@ export const whyCodes = [
   "no-day-left",
   "first-call",
   "call-attempts",
+  "pink-urine",
   "fell-out",
   "partly-dislodged",
   "fragment",
@@ -134,6 +135,7 @@ export const defaultOwner = {
   contradiction: "nurse",
   alarm: "nurse",
   "clamp trial": "caller",
+  "ask again": "caller",
   "balloon check": "nurse",
   "tip position": "physician",
   handover: "nurse",
@@ -176,7 +178,13 @@ export const looseEndKinds: readonly StepKind[] = [
 ];
 
 /** Done between visits, mostly by telephone. */
-export const betweenVisits: readonly StepKind[] = ["call", "clamp trial", "balloon check", "whereabouts"];
+export const betweenVisits: readonly StepKind[] = [
+  "call",
+  "clamp trial",
+  "ask again",
+  "balloon check",
+  "whereabouts",
+];
 
 export const isUrgent = (kind: StepKind): boolean => urgentKinds.includes(kind);
 export const isLooseEnd = (kind: StepKind): boolean => looseEndKinds.includes(kind);

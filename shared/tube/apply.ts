@@ -125,9 +125,10 @@ function dated(tube: TubeState, event: EventOf<"clock dated">): Applied {
 function called(tube: TubeState, event: EventOf<"called">): Applied {
   const attempts = (tube.called?.attempts ?? 0) + 1;
   const here = event.payload.outcome !== "not reached";
-  const reached = tube.called?.reached === true || here;
+  const before = tube.called?.reached === true ? tube.called : null;
+  const eventId = here || before === null ? event.id : before.eventId;
   const trial = tube.trial === null || !here ? tube.trial : { ...tube.trial, calls: tube.trial.calls + 1 };
-  return { tube: { ...tube, trial, called: { eventId: event.id, reached, attempts } } };
+  return { tube: { ...tube, trial, called: { eventId, reached: here || before !== null, attempts } } };
 }
 
 function checked(tube: TubeState, event: EventOf<"checked">, at: Standing): Applied {

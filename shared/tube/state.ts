@@ -132,6 +132,7 @@ export type TubeState = {
     readonly whole: Fact<boolean>;
   } | null;
   readonly checked: { readonly eventId: string; readonly when: When } | null;
+  /** Calls since the catheter's clock began; `eventId`: the last that reached somebody, or the last attempt while none did. */
   readonly called: { readonly eventId: string; readonly reached: boolean; readonly attempts: number } | null;
   /** True when the last clock start was done here, so that a first call is due. */
   readonly startedHere: boolean;

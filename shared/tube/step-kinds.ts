@@ -18,6 +18,7 @@ export const stepKinds = [
   "contradiction",
   "alarm",
   "clamp trial",
+  "ask again",
   "balloon check",
   "tip position",
   "handover",

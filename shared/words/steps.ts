@@ -23,6 +23,7 @@ export const stepNames = {
   contradiction: "Settle two entries",
   alarm: "Alarm: look at it",
   "clamp trial": "Clamp trial",
+  "ask again": "Ask again",
   "balloon check": "Check the balloon water",
   "tip position": "Confirm the tip",
   handover: "Handover not accepted",
@@ -53,6 +54,7 @@ export const stepAsks = {
   contradiction: "Look at both entries and mend or void one.",
   alarm: "Reach somebody, look at the tube, and close the alarm with what was done.",
   "clamp trial": "Call, and record how the trial comes out.",
+  "ask again": "Call, ask how the urine looks now, and log what was seen.",
   "balloon check": "Draw the water back, record how much was found and what it was refilled to.",
   "tip position": "See where the tip is and record it.",
   handover: "Find a named person who accepts the care. Until then it is yours.",
@@ -112,6 +114,7 @@ const subjects: Partial<Record<StepKind, string>> = {
   review: "review",
   call: "call",
   "clamp trial": "call of the trial",
+  "ask again": "call to ask again",
   "balloon check": "balloon check",
   "tip position": "tip to confirm",
   hospice: "decision on hospice",
@@ -159,6 +162,7 @@ export function standingBesideName(step: OpenStep, today: Day): string {
     case "tip position":
       return windowStanding(step, today) + (step.provisional ? ", provisional" : "");
     case "clamp trial":
+    case "ask again":
     case "hospice":
     case "whereabouts":
     case "flush differently":

@@ -78,6 +78,11 @@ const sentences: readonly (readonly [WhyCode, Args, string])[] = [
     { from: 1, to: 3, source: "CP", day: "2026-11-06" },
     "First call on day 1 to 3 after Fri 6 Nov 2026 (source CP).",
   ],
+  [
+    "pink-urine",
+    { day: "2026-11-05", hours: 48, source: "CP" },
+    "Pink urine seen on Thu 5 Nov 2026, under 48 h after a procedure: asked again the next day (source CP).",
+  ],
   ["call-attempts", { attempts: 1 }, "Called 1 time, not reached yet."],
   ["call-attempts", { attempts: 3 }, "Called 3 times, not reached yet."],
   ["fell-out", {}, "The tube fell out, and what follows is not decided."],

@@ -100,6 +100,8 @@ const sentences = {
   "no-example-for-child": () => "Under 18: the example rows are for adults and none applies. Ask.",
   moved,
   "no-day-left": ({ step }) => `No open day is left in the window of "${stepName(step)}".`,
+  "pink-urine": ({ day, hours, source }) =>
+    `Pink urine seen on ${on(day)}, under ${hours} h after a procedure: asked again the next day (source ${source}).`,
   "first-call": ({ from, to, day, source }) =>
     `First call on day ${from} to ${to} after ${on(day)} (source ${source}).`,
   "call-attempts": ({ attempts }) =>

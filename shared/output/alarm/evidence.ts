@@ -5,6 +5,7 @@ import { type MeasuredInterval, measuredIntervals } from "#shared/output/measure
 import type { NetDay } from "#shared/output/net-day.ts";
 import { flushIsOrdered, outputOfTube, placedAt } from "#shared/output/output-of-tube.ts";
 import type { MlPer24h } from "#shared/output/rate.ts";
+import type { Reading } from "#shared/output/reading.ts";
 import { segmentCuts } from "#shared/output/segment-cuts.ts";
 import type { OutputRows } from "#shared/protocol/output-rows.ts";
 import type { RedFlagRow } from "#shared/protocol/red-flag-rows.ts";
@@ -17,6 +18,8 @@ export type Evidence = AlarmInput & {
   readonly rows: OutputRows;
   /** Every reading that is output, in order of time. What was drawn off at a procedure is none. */
   readonly intervals: readonly MeasuredInterval[];
+  /** The same with those of which nobody knows when they began: what was seen in them was seen. */
+  readonly looked: readonly Reading[];
   /** Since when the tube is set as it is now: its last change of size, mode, suction or position; null: since ever. */
   readonly since: Instant | null;
 };
@@ -46,6 +49,7 @@ export function evidenceOf(input: AlarmInput, rows: OutputRows): Evidence {
     ...input,
     rows,
     intervals: intervals.filter(({ reading }) => !reading.procedureAspirate),
+    looked: readings.filter(({ procedureAspirate }) => !procedureAspirate),
     since: segmentCuts(tube.story, zone).at(-1) ?? null,
   };
 }

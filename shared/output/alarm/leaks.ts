@@ -7,9 +7,7 @@ import type { Reading } from "#shared/output/reading.ts";
 export function airLeakReasons(evidence: Evidence): AlarmReason[] {
   const row = evidence.rows.chestTube;
   if (!row?.kinds.includes(evidence.tube.kind)) return [];
-  const seen = byEmptying(evidence.intervals)
-    .map(({ reading }) => reading)
-    .filter(({ airLeak }) => airLeak !== "not recorded");
+  const seen = evidence.looked.toSorted(byEmptying).filter(({ airLeak }) => airLeak !== "not recorded");
   return seen
     .filter(({ airLeak }, index) => airLeak === "present" && seen[index - 1]?.airLeak === "none")
     .map((reading) =>
@@ -32,7 +30,7 @@ export function leakReasons(evidence: Evidence): AlarmReason[] {
   const { since } = evidence;
   const flag = flagOf(evidence, isShut(evidence) ? "trial with symptoms" : "soaking leak");
   if (flag === undefined) return [];
-  const own = evidence.intervals.filter(({ to }) => since === null || to > since);
+  const own = evidence.looked.filter(({ to }) => since === null || to > since);
   const each = (says: (reading: Reading) => Says) => firstOfRuns(own, says);
   if (!isShut(evidence))
     return each(soaks).map((reading) =>

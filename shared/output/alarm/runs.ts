@@ -1,13 +1,11 @@
 import { dayAt } from "#shared/day/instant.ts";
 import type { Evidence } from "#shared/output/alarm/evidence.ts";
 import type { AlarmArgs, AlarmCode, AlarmReason } from "#shared/output/alarm/reason.ts";
-import type { MeasuredInterval } from "#shared/output/measured-interval.ts";
 import type { Reading } from "#shared/output/reading.ts";
 import type { Level } from "#shared/protocol/levels.ts";
 
 /** By the time at which it was emptied, then by id: the order of entry changes nothing. */
-export const byEmptying = (intervals: readonly MeasuredInterval[]): readonly MeasuredInterval[] =>
-  intervals.toSorted((a, b) => a.to - b.to || (a.reading.id < b.reading.id ? -1 : 1));
+export const byEmptying = (a: Reading, b: Reading): number => a.to - b.to || (a.id < b.id ? -1 : 1);
 
 /** What a reading says of something: that it was there, that it was not, or nothing. */
 export type Says = "yes" | "no" | "nothing said";
@@ -17,12 +15,12 @@ export type Says = "yes" | "no" | "nothing said";
  * answered, it is not new again until it was gone.
  */
 export function firstOfRuns(
-  intervals: readonly MeasuredInterval[],
+  readings: readonly Reading[],
   says: (reading: Reading) => Says,
 ): readonly Reading[] {
   let running = false;
   const first: Reading[] = [];
-  for (const { reading } of byEmptying(intervals)) {
+  for (const reading of readings.toSorted(byEmptying)) {
     const said = says(reading);
     if (said === "yes" && !running) first.push(reading);
     running = said === "yes" || (running && said === "nothing said");

@@ -66,6 +66,11 @@ describe("a fluid that this tube is not expected to drain", () => {
     expect(keys(looked(["bloody"], ["bloody"]), { entries, answered })).toEqual([]);
   });
 
+  it("is seen in a reading of which nobody knows when it began", () => {
+    const first = { ...looked(["bloody"])[0]!, from: "since last emptying" as const };
+    expect(keys([first])).toEqual(["new-fluid:bloody:r2026-11-01T09:00"]);
+  });
+
   it.each([
     ["10:01", []],
     ["10:00", ["new-fluid:serosanguineous:r2026-11-03T09:00"]],
@@ -73,6 +78,11 @@ describe("a fluid that this tube is not expected to drain", () => {
   ])("pink urine 48 h after a procedure at %s is asked again before: %j", (time, expected) => {
     const entries = [placed({ on: "2026-11-01", at: time })];
     expect(keys(looked([], ["serosanguineous"], ["serosanguineous"]), { entries })).toEqual(expected);
+  });
+
+  it("pink soon after a procedure stays so when another one follows", () => {
+    const entries = [placed({ on: "2026-11-01", at: "08:00" }), exchanged({ on: "2026-11-05", at: "08:00" })];
+    expect(keys(looked(["serosanguineous"]), { entries })).toEqual([]);
   });
 });
 

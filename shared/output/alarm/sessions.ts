@@ -3,9 +3,9 @@ import type { AlarmReason } from "#shared/output/alarm/reason.ts";
 import { byEmptying, ofReading } from "#shared/output/alarm/runs.ts";
 import type { MeasuredInterval } from "#shared/output/measured-interval.ts";
 import { toMl } from "#shared/output/microlitre.ts";
-import type { SessionSymptom } from "#shared/output/reading.ts";
+import type { Reading, SessionSymptom } from "#shared/output/reading.ts";
 
-const feltIn = ({ reading }: MeasuredInterval): readonly SessionSymptom[] =>
+const feltIn = (reading: Reading): readonly SessionSymptom[] =>
   reading.symptoms === "not recorded" ? [] : reading.symptoms;
 
 const mlOf = ({ net }: MeasuredInterval): number | null => (net.kind === "known" ? toMl(net.ul) : null);
@@ -17,11 +17,13 @@ type Session = { readonly one: MeasuredInterval; readonly before: number | null 
 /** Each session with the volume of the last one before it that is known: a missed session is no low one. */
 function sessionsOf({ intervals }: Evidence): readonly Session[] {
   let before: number | null = null;
-  return byEmptying(intervals).map((one) => {
-    const session = { one, before };
-    before = mlOf(one) ?? before;
-    return session;
-  });
+  return intervals
+    .toSorted((a, b) => byEmptying(a.reading, b.reading))
+    .map((one) => {
+      const session = { one, before };
+      before = mlOf(one) ?? before;
+      return session;
+    });
 }
 
 function ofSession(evidence: Evidence, { one, before }: Session): AlarmReason[] {
@@ -33,10 +35,10 @@ function ofSession(evidence: Evidence, { one, before }: Session): AlarmReason[] 
   const reasons: AlarmReason[] = [];
   if (ml !== null && ml > row.ceilingMl)
     reasons.push(told({ code: "session-over-ceiling", args: { ml, over: row.ceilingMl } }));
-  const stopped = feltIn(one).filter((symptom) => stops.includes(symptom));
+  const stopped = feltIn(one.reading).filter((symptom) => stops.includes(symptom));
   if (stopped.length > 0)
     reasons.push(told({ code: "session-symptoms", args: { symptoms: stopped.join(", ") } }));
-  if (feltIn(one).includes("breathlessness") && ml !== null && before !== null && ml < before) {
+  if (feltIn(one.reading).includes("breathlessness") && ml !== null && before !== null && ml < before) {
     const { level = null, untilReached = null } = flag ?? {};
     const args = { ml, before };
     reasons.push({ ...told({ code: "session-falling", args }), level, untilReached });
@@ -53,7 +55,7 @@ export function breathlessReasons(evidence: Evidence, spoken: readonly AlarmReas
   const flag = flagOf(evidence, "breathless or chest pain");
   if (flag === undefined) return [];
   const falling = spoken.filter(({ code }) => code === "session-falling").flatMap(({ readings }) => readings);
-  return evidence.intervals
-    .filter((one) => feltIn(one).includes("breathlessness") && !falling.includes(one.reading.id))
-    .map(({ reading }) => ofReading(evidence, reading, flag)({ code: "breathless", args: {} }));
+  return evidence.looked
+    .filter((reading) => feltIn(reading).includes("breathlessness") && !falling.includes(reading.id))
+    .map((reading) => ofReading(evidence, reading, flag)({ code: "breathless", args: {} }));
 }
