@@ -1,6 +1,7 @@
 import type { ReactNode } from "react";
 import type { ListLine } from "#app/lists/list-line.ts";
 import { behind, weightOf } from "#app/lists/standing.ts";
+import { RecentKey, RecentOutput, recentHead } from "#app/output/recent-output.tsx";
 import type { PatientPage } from "#app/patients/patient-page.ts";
 import { formOfStep } from "#app/record/offered.ts";
 import { mayRecord, tubeFormHref } from "#app/record/procedures.ts";
@@ -12,13 +13,14 @@ import { Now } from "#app/ui/now.tsx";
 import { Soft } from "#app/ui/soft.tsx";
 import type { Person } from "#shared/access/person.ts";
 import type { Day } from "#shared/day/day.ts";
+import type { ChartFacts } from "#shared/output/chart/chart-facts.ts";
 import { titlesOf, tubeDetail, tubeName } from "#shared/tube/name.ts";
 import type { TubeState } from "#shared/tube/state.ts";
 import { actLabels } from "#shared/words/acts.ts";
 import { ownerText, standingBesideName, stepNames } from "#shared/words/steps.ts";
 import styles from "./tubes-table.module.css";
 
-type TubesTableProps = Pick<PatientPage, "state" | "steps"> & {
+type TubesTableProps = Pick<PatientPage, "state" | "steps" | "charts"> & {
   readonly today: Day;
   readonly person: Person;
 };
@@ -26,7 +28,7 @@ type TubesTableProps = Pick<PatientPage, "state" | "steps"> & {
 type Row = { readonly tube: TubeState; readonly lines: readonly ListLine[]; readonly next: ListLine };
 
 /** Every tube whose record has not ended, by what it needs first, on one axis. */
-export function TubesTable({ state, steps, today, person }: TubesTableProps): ReactNode {
+export function TubesTable({ state, steps, charts, today, person }: TubesTableProps): ReactNode {
   const rows = state.tubes
     .flatMap((tube): Row[] => {
       const lines = steps.filter(({ step }) => step.tubeId === tube.id);
@@ -35,43 +37,55 @@ export function TubesTable({ state, steps, today, person }: TubesTableProps): Re
     })
     .toSorted((a, b) => steps.indexOf(a.next) - steps.indexOf(b.next));
   const titles = titlesOf(state.tubes);
+  const anyOutput = rows.some(({ tube }) => charts[tube.id] !== undefined);
   if (rows.length === 0) return <p className={styles.none}>No tube is in by this record.</p>;
   return (
-    <table className={styles.table} style={cropStyle}>
-      <caption className={styles.unseen}>Tubes whose record has not ended</caption>
-      <thead className={styles.head}>
-        <tr>
-          <th scope="col">Tube</th>
-          <th scope="col" className={styles.axis}>
-            <span className={styles.unseen}>Dwell and window, in days from today</span>
-            <AxisHead />
-          </th>
-          <th scope="col">Next step</th>
-        </tr>
-      </thead>
-      <tbody>
-        {rows.map((row) => (
-          <TubeRow
-            key={row.tube.id}
-            row={row}
-            title={titles.get(row.tube.id) ?? ""}
-            today={today}
-            person={person}
-          />
-        ))}
-      </tbody>
-    </table>
+    <>
+      <table className={styles.table} style={cropStyle}>
+        <caption className={styles.unseen}>Tubes whose record has not ended</caption>
+        <thead className={styles.head}>
+          <tr>
+            <th scope="col">Tube</th>
+            <th scope="col" className={styles.axis}>
+              <span className={styles.unseen}>Dwell and window, in days from today</span>
+              <AxisHead />
+            </th>
+            {anyOutput && (
+              <th scope="col" className={styles.output}>
+                {recentHead}
+              </th>
+            )}
+            <th scope="col">Next step</th>
+          </tr>
+        </thead>
+        <tbody>
+          {rows.map((row) => (
+            <TubeRow
+              key={row.tube.id}
+              row={row}
+              chart={anyOutput ? (charts[row.tube.id] ?? null) : undefined}
+              title={titles.get(row.tube.id) ?? ""}
+              today={today}
+              person={person}
+            />
+          ))}
+        </tbody>
+      </table>
+      {anyOutput && <RecentKey />}
+    </>
   );
 }
 
 type TubeRowProps = {
   readonly row: Row;
+  /** Undefined where no tube of the table has output, null of one that has none beside others. */
+  readonly chart: ChartFacts | null | undefined;
   readonly title: string;
   readonly today: Day;
   readonly person: Person;
 };
 
-function TubeRow({ row, title, today, person }: TubeRowProps): ReactNode {
+function TubeRow({ row, chart, title, today, person }: TubeRowProps): ReactNode {
   const { tube, next, lines } = row;
   const form = formOfStep[next.step.kind];
   return (
@@ -93,6 +107,11 @@ function TubeRow({ row, title, today, person }: TubeRowProps): ReactNode {
           )}
         />
       </td>
+      {chart !== undefined && (
+        <td className={styles.output}>
+          {chart !== null && <RecentOutput of={tubeName(tube)} facts={chart} />}
+        </td>
+      )}
       <td>
         <p>
           <b>{stepNames[next.step.kind]}</b> <Standing line={next} today={today} />

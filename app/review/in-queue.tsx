@@ -1,19 +1,13 @@
 import type { ReactNode } from "react";
-import type { SignedIn } from "#app/_trpc/server.ts";
 
-export type Queue = Awaited<ReturnType<SignedIn["api"]["review"]["queue"]>>;
-export type QueueLine = Queue["lines"][number];
-
-/** The tubes of the queue in its order, each once. */
-function tubesOf(lines: readonly QueueLine[]): readonly string[] {
-  return [...new Set(lines.flatMap(({ tube }) => (tube === null ? [] : [tube.id])))];
-}
-
-type InQueueProps = { readonly tubeId: string; readonly lines: readonly QueueLine[] };
+type InQueueProps = {
+  readonly tubeId: string;
+  /** The tubes of the queue in its order. */
+  readonly tubes: readonly string[];
+};
 
 /** Where this tube stands in the queue, and those before and after it: `[` and `]` lead there too. */
-export function InQueue({ tubeId, lines }: InQueueProps): ReactNode {
-  const tubes = tubesOf(lines);
+export function InQueue({ tubeId, tubes }: InQueueProps): ReactNode {
   const at = tubes.indexOf(tubeId);
   const [before, after] = at < 0 ? [undefined, tubes[0]] : [tubes[at - 1], tubes[at + 1]];
   return (

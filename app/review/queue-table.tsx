@@ -1,7 +1,8 @@
 import type { ReactNode } from "react";
 import { PatientCell } from "#app/lists/patient-cell.tsx";
 import { TubeCell } from "#app/lists/tube-cell.tsx";
-import type { QueueLine } from "#app/review/in-queue.tsx";
+import { RecentOutput, recentHead } from "#app/output/recent-output.tsx";
+import type { QueueLine } from "#app/review/queue-line.ts";
 import { DataTable } from "#app/ui/data-table.tsx";
 import type { Day } from "#shared/day/day.ts";
 import type { Zone } from "#shared/day/instant.ts";
@@ -47,13 +48,19 @@ export function QueueTable({ part, lines, today, zone }: QueueTableProps): React
           cell: ({ step }) => (
             <>
               <span className={styles.unbroken}>{printDay(step.dueOn)},</span>{" "}
-              {printDistance(step.dueOn, today)}
+              <span className={styles.unbroken}>{printDistance(step.dueOn, today)}</span>
             </>
           ),
+        },
+        {
+          head: recentHead,
+          cell: ({ tube, chart }) =>
+            tube !== null && chart !== null && <RecentOutput of={tube.name} facts={chart} />,
         },
         { head: "Why", cell: (line) => <WhyCell {...{ line, zone }} /> },
         {
           head: "Act",
+          acts: true,
           cell: ({ tube }) =>
             tube !== null && (
               <a className={styles.unbroken} href={`/tubes/${tube.id}/review`}>

@@ -1,6 +1,7 @@
 import type { Metadata } from "next";
 import type { ReactNode } from "react";
 import { signedIn } from "#app/_trpc/server.ts";
+import { RecentKey } from "#app/output/recent-output.tsx";
 import { QueueTable } from "#app/review/queue-table.tsx";
 import styles from "#app/review/review.module.css";
 import { PageFrame } from "#app/ui/page-frame.tsx";
@@ -28,6 +29,7 @@ export default async function ReviewsPage(): Promise<ReactNode> {
           <QueueTable part={part} lines={lines.filter((line) => line.part === part)} {...{ today, zone }} />
         </div>
       ))}
+      {lines.some(({ chart }) => chart !== null) && <RecentKey />}
     </PageFrame>
   );
 }

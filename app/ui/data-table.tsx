@@ -7,6 +7,8 @@ export type Column<Row> = {
   readonly cell: (row: Row) => ReactNode;
   /** Figures stand right, digit under digit. */
   readonly figure?: boolean;
+  /** Links and buttons alone: left out on paper. */
+  readonly acts?: boolean;
 };
 
 type DataTableProps<Row> = {
@@ -56,7 +58,12 @@ export function DataTable<Row>({
       <thead className={styles.head}>
         <tr>
           {columns.map((column) => (
-            <th key={column.head} scope="col" className={column.figure ? styles.figure : undefined}>
+            <th
+              key={column.head}
+              scope="col"
+              className={column.figure ? styles.figure : undefined}
+              data-screen-only={column.acts || undefined}
+            >
               {column.head}
             </th>
           ))}
@@ -80,7 +87,11 @@ type CellProps<Row> = { readonly column: Column<Row>; readonly row: Row; readonl
 function Cell<Row>({ column, row, first }: CellProps<Row>): ReactNode {
   if (first) return <th scope="row">{column.cell(row)}</th>;
   return (
-    <td className={column.figure ? styles.figure : undefined} data-head={column.head}>
+    <td
+      className={column.figure ? styles.figure : undefined}
+      data-head={column.head}
+      data-screen-only={column.acts || undefined}
+    >
       {column.cell(row)}
     </td>
   );

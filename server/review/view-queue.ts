@@ -4,8 +4,10 @@ import { reviewSteps } from "#db/queries/step-lists.ts";
 import type { Database } from "#db/sqlite.ts";
 import { today } from "#server/clock.ts";
 import { type ListLine, lineOf } from "#server/lists/list-line.ts";
+import { recentOutput } from "#server/output/recent-output.ts";
 import { tubeCriterion } from "#server/output/tube-criterion.ts";
 import type { Day } from "#shared/day/day.ts";
+import type { ChartFacts } from "#shared/output/chart/chart-facts.ts";
 import type { Criterion } from "#shared/output/criterion/criterion.ts";
 import { isStandIn, plateauIn, type QueuePart, queuePartOf, queueParts } from "#shared/review/queue-part.ts";
 import type { TubeState } from "#shared/tube/state.ts";
@@ -40,13 +42,28 @@ const waitsSince = ({ part, criterion, step }: QueueLine): Day =>
   part === "plateau" ? (plateauIn(criterion)?.since ?? step.dueOn) : step.dueOn;
 
 /** What waits for a physician's decision, part by part in the order in which they are read, each by who has waited longest. */
-export function viewQueue(db: Database) {
-  const day = today(db);
-  const waiting = waitingSteps(db, day).flatMap((line) => queueLine(db, line, day));
-  const lines = queueParts.flatMap((part) =>
-    waiting
+function waiting(db: Database, day: Day): readonly QueueLine[] {
+  const lines = waitingSteps(db, day).flatMap((line) => queueLine(db, line, day));
+  return queueParts.flatMap((part) =>
+    lines
       .filter((line) => line.part === part)
       .toSorted((a, b) => (waitsSince(a) < waitsSince(b) ? -1 : waitsSince(a) > waitsSince(b) ? 1 : 0)),
   );
+}
+
+function chartOf(db: Database, { tube }: QueueLine): ChartFacts | null {
+  const row = tube === null ? undefined : tubeById(db, tube.id);
+  return row === undefined ? null : recentOutput(db, row.state as TubeState);
+}
+
+/** The queue with the last days of output beside each tube that has any. */
+export function viewQueue(db: Database) {
+  const day = today(db);
+  const lines = waiting(db, day).map((line) => ({ ...line, chart: chartOf(db, line) }));
   return { today: day, zone: clinicOf(db).zone, lines };
 }
+
+/** The tubes of the queue in its order, each once. */
+export const queuedTubes = (db: Database): readonly string[] => [
+  ...new Set(waiting(db, today(db)).flatMap(({ tube }) => (tube === null ? [] : [tube.id]))),
+];

@@ -96,6 +96,7 @@ export const access = {
   "record.voided": clinical,
   "record.whereaboutsNoted": everyone,
   "review.queue": everyone,
+  "review.queued": everyone,
   "review.view": everyone,
   "sheet.answer": clinical,
   "sheet.bringIn": clinical,

@@ -10,10 +10,12 @@ import {
   chartAspirateLine,
   chartReadingLines,
   chartSummary,
+  lastReadingWords,
   letterKey,
   lettersOf,
   limitLabel,
   limitWords,
+  recentSummary,
 } from "./chart.ts";
 
 const utc = zone("UTC");
@@ -32,6 +34,7 @@ const facts = (rest: Partial<ChartFacts> = {}): ChartFacts => ({
   span: { from: at("2026-11-02T08:00Z"), to: at("2026-11-05T12:00Z") },
   readings: [reading()],
   aspirates: [],
+  unplaced: 0,
   changes: [],
   size: null,
   limit: null,
@@ -118,5 +121,47 @@ describe("what stands beside the bars, in words", () => {
       "2 readings up to Thu 5 Nov 2026, 12:00; no net known",
     );
     expect(chartSummary(facts({ span: null }))).toBe("No reading yet.");
+  });
+});
+
+describe("a small chart, in words", () => {
+  const frame = { from: at("2026-11-01T00:00Z"), to: at("2026-11-05T12:00Z"), top: 20, bottom: 0, step: 5 };
+
+  it("says what its days hold and the row, and nothing of the days before", () => {
+    const before = reading({
+      id: "old",
+      from: at("2026-10-20T08:00Z"),
+      to: at("2026-10-21T08:00Z"),
+      net: millilitres(90),
+    });
+    const limit = { means: "low day", underMl: 10 } as const;
+    expect(recentSummary(facts({ readings: [before, reading()], limit }), frame)).toBe(
+      "1 reading up to Thu 5 Nov 2026, 12:00; net 17 mL/24 h to 17 mL/24 h; row: low day under 10 mL/24 h",
+    );
+    expect(recentSummary(facts({ readings: [before] }), frame)).toBe("no reading in 14 days");
+  });
+
+  it("is followed by what was logged last, with its day", () => {
+    expect(lastReadingWords(facts())).toBe("last: 17 mL/24 h, 3 Nov");
+    const later = reading({
+      from: at("2026-11-03T08:00Z"),
+      to: at("2026-11-03T20:00Z"),
+      net: millilitres(4),
+    });
+    expect(lastReadingWords(facts({ readings: [reading(), later] }))).toBe("last: 8 mL/24 h, 3 Nov");
+    expect(lastReadingWords(facts({ readings: [later, reading()] }))).toBe("last: 8 mL/24 h, 3 Nov");
+  });
+
+  it("scales no minutes up to a day, and says what cannot be told, what is missing, and what never was", () => {
+    const soon = (to: string) => facts({ readings: [reading({ to: at(to), net: millilitres(5) })] });
+    expect(lastReadingWords(soon("2026-11-02T08:59Z"))).toBe("last: 5 mL in under 1 h, 2 Nov");
+    expect(lastReadingWords(soon("2026-11-02T09:00Z"))).toBe("last: 120 mL/24 h, 2 Nov");
+    expect(lastReadingWords(facts({ readings: [reading({ net: null })] }))).toBe("last: cannot tell, 3 Nov");
+    expect(lastReadingWords(facts({ readings: [] }))).toBe("no reading in 14 days");
+    const without = facts({ span: null, readings: [], unplaced: 2 });
+    expect(lastReadingWords(without)).toBe("2 readings without a place in time, not drawn");
+    expect(chartSummary(without)).toBe("2 readings without a place in time, not drawn");
+    expect(chartSummary(facts({ unplaced: 1 }))).toContain("; 1 reading without a place in time, not drawn");
+    expect(lastReadingWords(facts({ span: null, readings: [] }))).toBe("no reading yet");
   });
 });

@@ -6,10 +6,11 @@ import type {
   ChartFacts,
   ChartReading,
 } from "#shared/output/chart/chart-facts.ts";
-import { rateIn } from "#shared/output/chart/chart-frame.ts";
+import { type ChartFrame, rateIn } from "#shared/output/chart/chart-frame.ts";
 import type { ChartLimit } from "#shared/output/chart/chart-limit.ts";
+import { RECENT_DAYS } from "#shared/output/chart/recent-chart.ts";
 import { type Microlitres, microlitres } from "#shared/output/microlitre.ts";
-import type { MlPer24h } from "#shared/output/rate.ts";
+import { HOUR_MS, type MlPer24h } from "#shared/output/rate.ts";
 import { printLength } from "#shared/size/print-length.ts";
 import type { EventKind } from "#shared/tube/payloads.ts";
 import type { Character } from "#shared/tube/vocabulary.ts";
@@ -85,18 +86,52 @@ export function changeWords(change: ChartChange, { changes, size, zone }: ChartF
     : `${change.kind} ${on}`;
 }
 
+const counted = (readings: number): string => `${readings} ${readings === 1 ? "reading" : "readings"}`;
+
+const unplacedWords = (readings: number): string => `${counted(readings)} without a place in time, not drawn`;
+
 /** The whole chart in one line, for those who hear it. */
-export function chartSummary({ readings, aspirates, span, limit, zone }: ChartFacts): string {
-  if (span === null) return "No reading yet.";
+export function chartSummary({ readings, aspirates, unplaced, span, limit, zone }: ChartFacts): string {
+  if (span === null) return unplaced > 0 ? unplacedWords(unplaced) : "No reading yet.";
   const rates = readings.flatMap((reading) => (reading.net === null ? [] : [rateIn(reading, reading.net)]));
   const reach =
     rates.length === 0
       ? "no net known"
       : `net ${printRate(Math.min(...rates) as MlPer24h)} to ${printRate(Math.max(...rates) as MlPer24h)}`;
   return [
-    `${readings.length} ${readings.length === 1 ? "reading" : "readings"} up to ${printInstant(span.to, zone)}`,
+    `${counted(readings.length)} up to ${printInstant(span.to, zone)}`,
     reach,
     ...(aspirates.length === 0 ? [] : ["what was drawn off at the procedure told apart"]),
+    ...(unplaced === 0 ? [] : [unplacedWords(unplaced)]),
     ...(limit === null ? [] : [limitWords(limit)]),
   ].join("; ");
+}
+
+const noneRecent = `no reading in ${RECENT_DAYS} days`;
+
+/** How small charts are read, beneath their list. */
+export const smallChartKey =
+  "Small charts: solid net, outlined flush, hatched no entry; dashed line: the clinic's row, where it has one.";
+
+/** The same of a small chart, which shows no more than its frame. */
+export function recentSummary(facts: ChartFacts, frame: ChartFrame): string {
+  const readings = facts.readings.filter(({ to }) => to > frame.from);
+  if (readings.length === 0 && facts.unplaced === 0) return noneRecent;
+  return chartSummary({ ...facts, readings, aspirates: facts.aspirates.filter(({ at }) => at > frame.from) });
+}
+
+/** A rate of less than an hour would be none. */
+const lastNet = (reading: ChartReading, net: Microlitres): string =>
+  reading.to - reading.from < HOUR_MS
+    ? `${printVolume(net)} in under 1 h`
+    : printRate(rateIn(reading, net) as MlPer24h);
+
+/** What was logged last, beside a small chart: "last: 22 mL/24 h, 28 Nov". */
+export function lastReadingWords({ span, readings, unplaced, zone }: ChartFacts): string {
+  const [first, ...rest] = readings;
+  if (first === undefined && unplaced > 0) return unplacedWords(unplaced);
+  if (first === undefined) return span === null ? "no reading yet" : noneRecent;
+  const last = rest.reduce((newest, one) => (one.to > newest.to ? one : newest), first);
+  const net = last.net === null ? "cannot tell" : lastNet(last, last.net);
+  return `last: ${net}, ${printDate(dayAt(last.to, zone))}`;
 }

@@ -1,5 +1,7 @@
 import { withDemoAddresses } from "#tests/e2e/support/demo-addresses.ts";
+import { record } from "#tests/e2e/support/record.ts";
 import { expect, test } from "#tests/e2e/support/test.ts";
+import { open, type } from "#tests/e2e/support/typing.ts";
 
 test.describe("the output chart", () => {
   test.use({ role: "physician" });
@@ -37,6 +39,50 @@ test.describe("the output chart", () => {
     await expect(why.getByText("None of them raises an alarm")).toBeVisible();
     await expect(why.getByText(/^Median$/)).toBeVisible();
     await expect(why.getByText(/^If unchanged$/)).toBeVisible();
+  });
+});
+
+test.describe("a small chart in a list", () => {
+  test.use({ role: "physician" });
+
+  test("stands beside each tube that has output, with its words and what was logged last", async ({
+    page,
+    clinic,
+  }) => {
+    const asked = ["Kettlebourne-Sprig", "Torrentine"] as const;
+    for (const name of asked) {
+      await page.goto(withDemoAddresses(clinic.database, ({ patient }) => patient(name)));
+      const rows = page.getByRole("table", { name: "Tubes whose record has not ended" }).locator("tbody tr");
+      const row = rows
+        .filter({ has: page.getByRole("img", { name: /^Output of .*, the last 14 days/ }) })
+        .first();
+      const chart = row.getByRole("img", { name: /^Output of / });
+      await expect(chart).toHaveAccessibleName(/readings? up to .*net .*mL\/24 h/);
+      await expect(row.getByText(/^last: /)).toBeVisible();
+    }
+    await expect(page.getByText(/^Small charts: /)).toHaveCount(1);
+    await page.setViewportSize({ width: 390, height: 844 });
+    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(390);
+  });
+
+  test("stands in the rows of the physician's queue", async ({ page, pageOf, newTube }) => {
+    const { tube } = await newTube({
+      tube: { kind: "abscess drain", side: "right", when: "-2 08:00", retention: "locking loop" },
+    });
+    const caller = await pageOf("caller");
+    await open(caller, `${tube}/record/reading`);
+    await type(caller, { "Drained, mL": "35", "Flush given, mL": "none" });
+    await caller.keyboard.press("Enter");
+    await expect(caller.getByText("The emptying is logged.")).toBeVisible();
+    await record(caller, `${tube}/record/review-asked`, {
+      act: "Ask for a review",
+      typed: { "Review by": "today" },
+    });
+    await page.goto("/reviews");
+    const row = page.getByRole("row").filter({ has: page.locator(`a[href="${tube}/review"]`) });
+    await expect(row.getByRole("img", { name: /^Output of Right abscess drain/ })).toBeVisible();
+    await page.emulateMedia({ forcedColors: "active" });
+    await expect(row.getByRole("img")).toBeVisible();
   });
 });
 

@@ -33,7 +33,9 @@ type PatientPageProps = { readonly params: Promise<{ readonly id: string }> };
 export default async function PatientPage({ params }: PatientPageProps): Promise<ReactNode> {
   const { id: patientId } = await params;
   const { api, frame, person, today } = await signedIn();
-  const { patient, state, steps, story, zone, joined } = await orNotFound(api.patient.view({ patientId }));
+  const { patient, state, steps, charts, story, zone, joined } = await orNotFound(
+    api.patient.view({ patientId }),
+  );
   if (joined.into !== null)
     return (
       <PageFrame
@@ -79,7 +81,7 @@ export default async function PatientPage({ params }: PatientPageProps): Promise
           <Now>Died {printWhen(state.died.when)}.</Now> Every record has ended and no call is due.
         </p>
       )}
-      <TubesTable state={state} steps={steps} today={today} person={person} />
+      <TubesTable {...{ state, steps, charts, today, person }} />
       <PatientSteps {...{ state, steps, patientId, today, person, meant }} />
       <div className={styles.acts}>
         <ActLinks

@@ -1,7 +1,12 @@
 import { earliestOf, type Instant, type Zone } from "#shared/day/instant.ts";
 import { type ChartLimit, chartLimit } from "#shared/output/chart/chart-limit.ts";
 import { type TrendBand, trendBand } from "#shared/output/chart/trend-band.ts";
-import { type MeasuredInterval, measuredIntervals, type Span } from "#shared/output/measured-interval.ts";
+import {
+  type MeasuredInterval,
+  measuredIntervals,
+  type ReadingProblem,
+  type Span,
+} from "#shared/output/measured-interval.ts";
 import { type Microlitres, microlitres, noVolume } from "#shared/output/microlitre.ts";
 import type { UnknownDayReason } from "#shared/output/net-day.ts";
 import type { NetDays } from "#shared/output/net-days.ts";
@@ -37,6 +42,8 @@ export type ChartFacts = {
   /** In order of time. */
   readonly readings: readonly ChartReading[];
   readonly aspirates: readonly ChartAspirate[];
+  /** How many readings nobody can place in time: they are drawn nowhere. */
+  readonly unplaced: number;
   readonly changes: readonly ChartChange[];
   /** The tube's size now; null is unknown. */
   readonly size: Length | null;
@@ -67,26 +74,38 @@ function readingOf({ reading, net, from, to }: MeasuredInterval, claimedTwice: b
   };
 }
 
-export type Charted = {
+/** The standing readings of a tube, and the rows that they are held against. */
+export type ToChart = {
   readonly readings: readonly Reading[];
   readonly zone: Zone;
   readonly now: Instant;
   readonly protocol: Pick<Protocol, "output" | "outputRows">;
-  readonly output: NetDays;
-  readonly trend: TrendOfTube;
 };
+
+export type Charted = ToChart & { readonly output: NetDays; readonly trend: TrendOfTube };
+
+/** The readings as bars: what was drawn off at a procedure is none, and of two that claim the same time neither counts. */
+export function chartReadings(
+  intervals: readonly MeasuredInterval[],
+  problems: readonly ReadingProblem[],
+): readonly ChartReading[] {
+  const twice = new Set(problems.flatMap(({ code, readings }) => (code === "overlap" ? readings : [])));
+  return intervals
+    .filter(({ reading }) => !reading.procedureAspirate)
+    .map((interval) => readingOf(interval, twice.has(interval.reading.id)));
+}
+
+export const chartAspirates = (aspirates: readonly Reading[]): readonly ChartAspirate[] =>
+  aspirates.map((reading) => ({ id: reading.id, at: reading.to, ul: drainedOf(reading) }));
 
 /** A tube's readings as bars, with what cut them, the row that they are held against, and the band of the trend. */
 export function chartFacts(tube: TubeState, charted: Charted): ChartFacts {
   const { readings, zone, now, protocol, output, trend } = charted;
-  const { intervals } = measuredIntervals(readings, {
+  const { intervals, problems } = measuredIntervals(readings, {
     flushOrdered: flushIsOrdered(tube),
     placedAt: placedAt(tube, zone),
     now,
   });
-  const twice = new Set(
-    output.problems.flatMap((problem) => (problem.code === "overlap" ? problem.readings : [])),
-  );
   const [first, last] = [output.days[0], output.days.at(-1)];
   return {
     zone,
@@ -94,14 +113,9 @@ export function chartFacts(tube: TubeState, charted: Charted): ChartFacts {
       first === undefined || last === undefined || intervals.length === 0
         ? null
         : { from: first.from, to: earliestOf(last.to, now) },
-    readings: intervals
-      .filter(({ reading }) => !reading.procedureAspirate)
-      .map((interval) => readingOf(interval, twice.has(interval.reading.id))),
-    aspirates: output.aspirates.map((reading) => ({
-      id: reading.id,
-      at: reading.to,
-      ul: drainedOf(reading),
-    })),
+    readings: chartReadings(intervals, output.problems),
+    aspirates: chartAspirates(output.aspirates),
+    unplaced: problems.length,
     changes: segmentChanges(tube.story, zone),
     size: known(tube.size) ?? null,
     limit: chartLimit(tube, protocol),

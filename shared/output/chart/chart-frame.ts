@@ -1,5 +1,13 @@
 import { addDays } from "#shared/day/day.ts";
-import { dayAt, earliestOf, latestOf, startOfDay } from "#shared/day/instant.ts";
+import {
+  dayAt,
+  earliestOf,
+  type Instant,
+  instant,
+  latestOf,
+  startOfDay,
+  type Zone,
+} from "#shared/day/instant.ts";
 import type { ChartFacts, ChartReading } from "#shared/output/chart/chart-facts.ts";
 import type { Span } from "#shared/output/measured-interval.ts";
 import type { Microlitres } from "#shared/output/microlitre.ts";
@@ -40,17 +48,30 @@ function ratesOf({ readings, limit }: ChartFacts, span: Span): readonly number[]
   return limit === null ? bars : [...bars, limit.underMl];
 }
 
-/** One frame round several charts: their last days up to the last of them, and every bar; null where none has a reading. */
-export function frameOf(charts: readonly ChartFacts[], days: number): ChartFrame | null {
-  const spans = charts.flatMap(({ span, zone }) => (span === null ? [] : [{ ...span, zone }]));
-  const [one] = spans;
-  if (one === undefined) return null;
-  const to = latestOf(...spans.map((span) => span.to));
-  const firstDay = startOfDay(addDays(dayAt(to, one.zone), 1 - days), one.zone);
-  const span = { from: latestOf(firstDay, earliestOf(...spans.map(({ from }) => from))), to };
+/** Where the last whole clinic days up to an instant begin; the day that it ends in is one of them. */
+export const lastDaysFrom = (to: Instant, days: number, zone: Zone): Instant =>
+  startOfDay(addDays(dayAt(instant(to - 1), zone), 1 - days), zone);
+
+function round(charts: readonly ChartFacts[], span: Span): ChartFrame {
   const rates = charts.flatMap((chart) => ratesOf(chart, span));
   const most = Math.max(1, ...rates);
   const least = Math.min(0, ...rates);
   const step = niceStep((most - least) / LINES);
   return { ...span, step, top: Math.ceil(most / step) * step, bottom: Math.floor(least / step) * step };
 }
+
+/** One frame round several charts: their last days up to the last of them, and every bar; null where none has a reading. */
+export function frameOf(charts: readonly ChartFacts[], days: number): ChartFrame | null {
+  const spans = charts.flatMap(({ span, zone }) => (span === null ? [] : [{ ...span, zone }]));
+  const [one] = spans;
+  if (one === undefined) return null;
+  const to = latestOf(...spans.map((span) => span.to));
+  const firstDay = lastDaysFrom(to, days, one.zone);
+  return round(charts, { from: latestOf(firstDay, earliestOf(...spans.map(({ from }) => from))), to });
+}
+
+/** The last days of one chart, all of them where the tube is younger too: so the rows of a list are as wide in time as each other. */
+export const wholeDaysFrame = (chart: ChartFacts, days: number): ChartFrame | null =>
+  chart.span === null
+    ? null
+    : round([chart], { from: lastDaysFrom(chart.span.to, days, chart.zone), to: chart.span.to });

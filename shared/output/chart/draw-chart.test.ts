@@ -31,6 +31,7 @@ const facts = (readings: readonly ChartReading[], rest: Partial<ChartFacts> = {}
   span: { from: hour(0), to: hour(96) },
   readings,
   aspirates: [],
+  unplaced: 0,
   changes: [],
   size: null,
   limit: null,

@@ -28,10 +28,10 @@ export default async function ReviewPage({ params }: ReviewPageProps): Promise<R
   const { id: tubeId } = await params;
   const { api, frame, person, today } = await signedIn();
   const view = await orNotFound(api.tube.view({ tubeId }));
-  const [output, review, queue] = await Promise.all([
+  const [output, review, queued] = await Promise.all([
     api.tube.output({ tubeId }),
     api.review.view({ tubeId }),
-    api.review.queue(),
+    api.review.queued(),
   ]);
   const nameOf = namesOfStaff(await api.staff.list());
   const { tube, patient } = view;
@@ -46,7 +46,7 @@ export default async function ReviewPage({ params }: ReviewPageProps): Promise<R
         {tube.status !== "ended" && mayRecord(person, "review decided") && (
           <ActButton href={tubeFormHref(tubeId, "review decided")}>{actLabels["review decided"]}</ActButton>
         )}
-        <InQueue tubeId={tubeId} lines={queue.lines} />
+        <InQueue tubeId={tubeId} tubes={queued} />
       </div>
       <NeedsSomeone steps={view.steps} />
       <DecisionChanged review={review} zone={view.zone} />
