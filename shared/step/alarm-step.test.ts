@@ -30,6 +30,8 @@ describe("the one alarm of a tube", () => {
     expect(alarm.why[0]?.args).toEqual({
       minutes: 420,
       hours: 6,
+      onlyWayOut: null,
+      otherWays: "not known",
       level: "same day",
       untilReached: "do not force the flush",
       source: "CP",

@@ -1,6 +1,8 @@
+import type { ClinicalState } from "#shared/clinical/clinical-state.ts";
 import type { ClinicCalendar, DayWindow } from "#shared/day/clinic-days.ts";
 import type { Day } from "#shared/day/day.ts";
 import type { Zone } from "#shared/day/instant.ts";
+import type { TubeWithReadings } from "#shared/output/alarm/reason.ts";
 import type { Reading } from "#shared/output/reading.ts";
 import type { Protocol } from "#shared/protocol/protocol.ts";
 import type { Why } from "#shared/step/step.ts";
@@ -19,6 +21,7 @@ export type Age18 = "adult" | "under 18" | "unknown";
 export type TubeQuestion = {
   readonly tube: TubeState;
   readonly conditions: Conditions;
+  readonly clinical: ClinicalState;
   readonly age: Age18;
   readonly protocol: Protocol;
   readonly calendar: ClinicCalendar;
@@ -26,6 +29,8 @@ export type TubeQuestion = {
   readonly zone: Zone;
   /** The standing readings of this tube, in any order. */
   readonly readings: readonly Reading[];
+  /** The patient's other tubes with theirs; asked for only where they make a difference. */
+  readonly others: () => readonly TubeWithReadings[];
 };
 
 export const why = (code: Why["code"], args: Why["args"] = {}, eventId: string | null = null): Why => ({

@@ -219,15 +219,21 @@ const mayHaveOutput = ({ kind, status }: TubeState): boolean => status !== "ende
  * not on today. A record that has not ended has at least one.
  */
 export function openSteps(patient: PatientTubes, books: Books): OpenStep[] {
+  const readingsOf = (tube: TubeState) => (mayHaveOutput(tube) ? books.readings(tube.id) : []);
   const steps = patient.tubes.flatMap((tube) => {
     const at = {
       tube,
       conditions: patient.conditions,
+      clinical: patient.clinical,
       age: ageOf(tube, books.bornOn),
       protocol: books.protocol(tube.pins.protocol),
       calendar: books.calendar(tube.pins.calendar),
       zone: books.zone,
-      readings: mayHaveOutput(tube) ? books.readings(tube.id) : [],
+      readings: readingsOf(tube),
+      others: () =>
+        patient.tubes
+          .filter(({ id }) => id !== tube.id)
+          .map((other) => ({ tube: other, readings: readingsOf(other) })),
     };
     return mergeSame(draftsOf(at, patient).map((draft) => toStep(at, draft)));
   });

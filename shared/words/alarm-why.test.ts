@@ -15,6 +15,33 @@ const sentences: readonly (readonly [Why["code"], Why["args"], string])[] = [
     { minutes: 360, hours: 6, source: "CP", level: "on call now", untilReached: null },
     "Nothing drained for 6 h (row: 6 h; source CP). On call now.",
   ],
+  ...(
+    [
+      ["single kidney", "On call now: a single kidney."],
+      ["transplant kidney", "On call now: a transplant kidney."],
+      ["nothing voided", "On call now: no urine by any way that is known, nothing voided."],
+      [
+        "nothing voided, other tubes dry",
+        "On call now: no urine by any way, nothing voided and the other urinary tubes dry too.",
+      ],
+      [
+        "other tubes dry",
+        "On call now: no urine by any way that is known, the other urinary tubes dry too; what is voided is not known.",
+      ],
+    ] as const
+  ).map(
+    ([onlyWayOut, says]) =>
+      [
+        "alarm-dry",
+        { minutes: 360, hours: 6, source: "CP", level: "on call now", untilReached: null, onlyWayOut },
+        `Nothing drained for 6 h (row: 6 h; source CP). ${says}`,
+      ] as const,
+  ),
+  [
+    "alarm-dry",
+    { minutes: 360, hours: 6, source: "CP", level: "same day", onlyWayOut: null, otherWays: "not known" },
+    "Nothing drained for 6 h (row: 6 h; source CP). Same day. Whether urine comes by another way is not known: ask.",
+  ],
   [
     "alarm-low",
     { day: "2026-08-17", mlPer24h: 99.96, under: 100, source: "CP", level: null, untilReached: null },

@@ -1,5 +1,6 @@
 import { isDay } from "#shared/day/day.ts";
 import { printDay } from "#shared/day/print-day.ts";
+import { onlyWays } from "#shared/output/alarm/only-way-out.ts";
 import type { AlarmCode } from "#shared/output/alarm/reason.ts";
 import type { Why } from "#shared/step/step.ts";
 
@@ -44,15 +45,36 @@ const said: Readonly<Record<AlarmCode, (args: Args) => string>> = {
   "soaking-leak": () => "A leak that soaks the dressing (row: soaking leak",
 };
 
+const wayWords: Readonly<Record<(typeof onlyWays)[number], string>> = {
+  "transplant kidney": "a transplant kidney",
+  "single kidney": "a single kidney",
+  "nothing voided": "no urine by any way that is known, nothing voided",
+  "nothing voided, other tubes dry":
+    "no urine by any way, nothing voided and the other urinary tubes dry too",
+  "other tubes dry":
+    "no urine by any way that is known, the other urinary tubes dry too; what is voided is not known",
+};
+
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+
+/** Why the only way out is told faster, and what nobody knows of other ways. */
+function besideLevel({ onlyWayOut, otherWays }: Args): { readonly reason: string; readonly asks: string } {
+  const way = onlyWays.find((one) => one === onlyWayOut);
+  return {
+    reason: way === undefined ? "" : `: ${wayWords[way]}`,
+    asks: otherWays === "not known" ? "Whether urine comes by another way is not known: ask." : "",
+  };
+}
 
 /** "Nothing drained for 7 h 10 min (row: 6 h; source CP). Same day. Until reached: do not force the flush." */
 export function alarmWhy(code: AlarmCode, args: Args): string {
   const { source, level, untilReached } = args;
+  const { reason, asks } = besideLevel(args);
   const parts = [
     `${said[code](args)}; source ${source}).`,
-    ...(typeof level === "string" ? [`${capital(level)}.`] : []),
-    ...(typeof untilReached === "string" ? [`Until reached: ${untilReached}.`] : []),
+    typeof level === "string" ? `${capital(level)}${reason}.` : "",
+    asks,
+    typeof untilReached === "string" ? `Until reached: ${untilReached}.` : "",
   ];
-  return parts.join(" ");
+  return parts.filter((part) => part !== "").join(" ");
 }

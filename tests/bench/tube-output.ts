@@ -38,7 +38,7 @@ export function tubeOutputFigure(): Figure {
       const { role, mode, kind } = tube;
       const trend = trendOfTube(days, { role, mode, row: lowRowOf(kind, protocol) });
       criterionOf({ ...beside, tube, tubes, clinical, conditions, age: "adult", protocol });
-      alarmReasons({ ...beside, tube, conditions, protocol });
+      alarmReasons({ ...beside, tube, conditions, clinical, others: () => [], protocol });
       if (trend.kind !== "told") throw new Error("the series has no trend");
     },
     () => {

@@ -47,6 +47,8 @@ export function alarmInput(
   return {
     tube: { ...tube!, answered, usual: usual.map((level) => ({ ...accepted, ...level })) },
     conditions: {},
+    clinical: {},
+    others: () => [],
     readings,
     zone: zone("UTC"),
     protocol: exampleProtocol,

@@ -42,7 +42,7 @@ describe("dry by its row (example table: 6 h for urine, 12 h for bile, CP)", () 
       on: "2026-11-03",
       at: at("2026-11-03T05:10Z"),
       readings: ["r2026-11-02T22:00", "r2026-11-03T02:00"],
-      args: { minutes: 430, hours: 6 },
+      args: { minutes: 430, hours: 6, onlyWayOut: null, otherWays: "not known" },
       source: "CP",
     });
   });

@@ -25,13 +25,13 @@ export type Evidence = AlarmInput & {
 };
 
 /** Meant to let nothing out, so that zero says nothing. */
-export const isShut = ({ tube }: Evidence): boolean => shutModes.includes(tube.mode);
+export const isShut = ({ tube }: Pick<AlarmInput, "tube">): boolean => shutModes.includes(tube.mode);
 
 const emptiesOrgans: readonly Role[] = ["drains an organ", "venting"];
 
 /** Whether much or little out of it is an alarm: it drains an organ and is open to something. */
-export const drainsNow = (evidence: Evidence): boolean =>
-  emptiesOrgans.includes(evidence.tube.role) && !isShut(evidence);
+export const drainsNow = (of: Pick<AlarmInput, "tube">): boolean =>
+  emptiesOrgans.includes(of.tube.role) && !isShut(of);
 
 /** A red flag of the clinic's table by its id; undefined is "no row". */
 export const flagOf = ({ protocol }: Evidence, id: string): RedFlagRow | undefined =>

@@ -1,3 +1,4 @@
+import type { ClinicalState } from "#shared/clinical/clinical-state.ts";
 import type { Day } from "#shared/day/day.ts";
 import type { Instant, Zone } from "#shared/day/instant.ts";
 import type { Reading } from "#shared/output/reading.ts";
@@ -46,10 +47,16 @@ export type AlarmReason = {
   readonly source: string;
 };
 
+export type TubeWithReadings = { readonly tube: TubeState; readonly readings: readonly Reading[] };
+
 /** One tube with what its alarms are computed from. Not from now: only what was logged speaks. */
 export type AlarmInput = {
   readonly tube: TubeState;
   readonly conditions: Conditions;
+  /** What was found of the patient. */
+  readonly clinical: ClinicalState;
+  /** The patient's other tubes with their standing readings; asked for only where they make a difference. */
+  readonly others: () => readonly TubeWithReadings[];
   /** The standing readings of this tube, in any order. */
   readonly readings: readonly Reading[];
   /** The clinic's zone. */
