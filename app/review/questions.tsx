@@ -30,7 +30,7 @@ function newest({ view, nameOf }: QuestionsProps, kinds: readonly EventKind[]): 
 
 /** Each item with its age; what nobody ever spoke of is named, so that its lack is seen. */
 function clinical({ clinical: state, tube, today }: TubePage): Answer {
-  const asked = clinicalAskedOf[tube.role];
+  const asked = clinicalAskedOf(tube);
   const says = asked.flatMap((name) => {
     const found = state[name];
     if (found === undefined) return [];

@@ -27,6 +27,7 @@ export const findingsSchema = z.strictObject({
   chills: yesNo.optional(),
   feels: factSchema(z.enum(feelings)).optional(),
   pain: measured("pain"),
+  jaundice: yesNo.optional(),
   coughOrBreathlessness: yesNo.optional(),
   imaging: factSchema(imagingSchema).optional(),
   antibioticsUntil: factSchema(z.union([daySchema, z.literal("none")])).optional(),

@@ -1,5 +1,7 @@
 import type { FindingName } from "#shared/clinical/findings-schema.ts";
+import { kindOf } from "#shared/tube/kind/kinds.ts";
 import type { EventKind } from "#shared/tube/payloads.ts";
+import type { TubeState } from "#shared/tube/state.ts";
 import type { Role } from "#shared/tube/vocabulary.ts";
 
 /** What bears on patency, the newest of each. */
@@ -15,8 +17,7 @@ export const bearsOnPatency: readonly EventKind[] = [
 const ofAll = ["temperature", "chills", "feels", "pain", "antibioticsUntil", "imaging"] as const;
 const infection = ["whiteCells", "crp", "culture"] as const;
 
-/** What of the clinical state is asked for, by what the tube is for. Common practice, no source. */
-export const clinicalAskedOf: Readonly<Record<Role, readonly FindingName[]>> = {
+const byRole: Readonly<Record<Role, readonly FindingName[]>> = {
   collection: [...ofAll, ...infection],
   "drains an organ": [
     ...ofAll,
@@ -34,3 +35,9 @@ export const clinicalAskedOf: Readonly<Record<Role, readonly FindingName[]>> = {
   venting: [...ofAll, "sodium", "potassium"],
   "irrigation access": ofAll,
 };
+
+/** What of the clinical state is asked for, by what the tube is for; where bile may be held back, jaundice. Common practice, no source. */
+export function clinicalAskedOf({ role, kind }: Pick<TubeState, "role" | "kind">): readonly FindingName[] {
+  const { output } = kindOf(kind);
+  return output === "bile" || output === "gallbladder" ? [...byRole[role], "jaundice"] : byRole[role];
+}

@@ -65,6 +65,38 @@ describe("the one alarm of a tube", () => {
   });
 });
 
+describe("a capped tube", () => {
+  const capped = [placed, make.capped({ on: "2026-11-02", at: "12:00" })];
+  const hot = make.clinicalStateNoted({
+    on: "2026-11-03",
+    at: "09:00",
+    id: "hot",
+    findings: { temperature: confirmed({ value: 38.4, asTyped: null }) },
+  });
+
+  it("with a fever raises its one alarm, with the entry that says so, without any reading", () => {
+    const alarm = stepAfter([...capped, hot], "alarm");
+    expect(alarm.target).toBe("2026-11-03");
+    expect(alarm.why[0]).toMatchObject({ code: "alarm-found-while-shut", eventId: "hot" });
+    expect(answerableIn(alarm.why)).toMatchObject([
+      { key: "found-while-shut:fever:hot", until: at("2026-11-03T09:00Z") },
+    ]);
+    expect(kindsAfter([...capped, hot], make.books({ bornOn: day("2012-01-01") }))).not.toContain("alarm");
+  });
+
+  it("that leaks is a red flag of its own, also where the leak does not soak", () => {
+    const damp = make.leaking({ on: "2026-11-03", soaking: confirmed(false) });
+    const flagged = { level: "same day", untilReached: "reconnect to bag" };
+    expect(stepAfter([...capped, damp], "alarm").why[0]?.args).toMatchObject(flagged);
+    expect(stepAfter([placed, damp], "alarm").why[0]?.args).toMatchObject({ level: null });
+    const soaking = make.leaking({ on: "2026-11-03", soaking: confirmed(true) });
+    expect(stepAfter([...capped, soaking], "alarm").why[0]?.args).toMatchObject({
+      level: "same day",
+      untilReached: "cover the site",
+    });
+  });
+});
+
 describe("closing it by hand", () => {
   const closed = (...keys: readonly string[]) =>
     make.alarmClosed({ on: "2026-11-05", answers: keys.map((key) => ({ key, until: null })) });

@@ -1,7 +1,9 @@
 import { type Day, earlier } from "#shared/day/day.ts";
 import { alarmReasons } from "#shared/output/alarm/alarm-reasons.ts";
 import type { AlarmReason } from "#shared/output/alarm/reason.ts";
+import { shutModes } from "#shared/output/low-day.ts";
 import { flagRaisedBy } from "#shared/protocol/find-flag.ts";
+import type { RedFlagRow } from "#shared/protocol/red-flag-rows.ts";
 import { answerableIn } from "#shared/step/answerable.ts";
 import { type Draft, single, type TubeQuestion, why } from "#shared/step/draft.ts";
 import type { Why } from "#shared/step/step.ts";
@@ -9,8 +11,17 @@ import type { Trouble } from "#shared/tube/state.ts";
 
 type Reason = { readonly on: Day; readonly line: Why };
 
-function troubleReason({ protocol }: TubeQuestion, trouble: Trouble): Reason {
-  const flag = flagRaisedBy(protocol, trouble);
+/** Any leak of a shut tube is a red flag of its own, where the leak by itself raises none. */
+function flagOf({ tube, protocol }: TubeQuestion, trouble: Trouble): RedFlagRow | undefined {
+  const ofShut = trouble.kind === "leaking" && shutModes.includes(tube.mode);
+  return (
+    flagRaisedBy(protocol, trouble) ??
+    (ofShut ? protocol.redFlags.find(({ id }) => id === "trial with symptoms") : undefined)
+  );
+}
+
+function troubleReason(question: TubeQuestion, trouble: Trouble): Reason {
+  const flag = flagOf(question, trouble);
   const args = {
     trouble: trouble.kind,
     level: flag?.level ?? null,
@@ -30,13 +41,15 @@ function balloonReason({ tube, protocol: { balloon: row } }: TubeQuestion): Reas
 }
 
 /** As the step quotes it: what was found, by which row, how soon, what holds until then, and what answering it names. */
-function fromReadings({ code, on, key, at, level, untilReached, source, args }: AlarmReason): Reason {
-  return { on, line: why(`alarm-${code}`, { ...args, level, untilReached, source, key, until: at }) };
+function byRowOf({ code, on, key, at, eventId, ...reason }: AlarmReason): Reason {
+  const { args, level, untilReached, source } = reason;
+  const quoted = { ...args, level, untilReached, source, key, until: at };
+  return { on, line: why(`alarm-${code}`, quoted, eventId ?? null) };
 }
 
 /** By the rows of the table for adults, which say nothing under 18. */
 const readingReasons = ({ age, ...question }: TubeQuestion): Reason[] =>
-  age === "under 18" ? [] : alarmReasons(question).map(fromReadings);
+  age === "under 18" ? [] : alarmReasons(question).map(byRowOf);
 
 /** What stands beside reasons by row: the usual levels that were accepted, and that nobody has approved the rows. */
 function beside({ tube, protocol }: TubeQuestion, found: readonly Reason[]): Why[] {

@@ -80,6 +80,7 @@ export const whyCodes = [
   "alarm-air-leak",
   "alarm-leak-while-shut",
   "alarm-symptoms-while-shut",
+  "alarm-found-while-shut",
   "alarm-soaking-leak",
   "usual-level",
 ] as const;

@@ -1,4 +1,4 @@
-import { endedBy, type OneTubeEvent } from "#shared/tube/applied.ts";
+import { endedBy, type OneTubeEvent, restsOn } from "#shared/tube/applied.ts";
 import { applyToTube } from "#shared/tube/apply.ts";
 import { notedOfPatient, nothingNoted, type PatientNotes } from "#shared/tube/apply-patient.ts";
 import type { ContradictionCode } from "#shared/tube/contradiction-codes.ts";
@@ -8,6 +8,7 @@ import { type Standing, standingEvents } from "#shared/tube/history.ts";
 import { openRecord } from "#shared/tube/open-record.ts";
 import type { Opening } from "#shared/tube/payloads.ts";
 import { stillUnanswered } from "#shared/tube/reported-out.ts";
+import { spellsOver, withFound } from "#shared/tube/shut-spells.ts";
 import type { Contradiction, PatientTubes, StoryLine, TubeState } from "#shared/tube/state.ts";
 
 /** A record that opens without pins has no table to compute from; the example's first version stands in, and it is said. */
@@ -54,10 +55,12 @@ function step(folding: Folding, at: Standing): readonly Found[] {
     case "conditions noted":
     case "hospice decided":
     case "whereabouts noted":
-    case "clinical state noted":
     case "reconcile asked":
       folding.notes = notedOfPatient(folding.notes, event, at);
       return NOTHING;
+    case "clinical state noted":
+      folding.notes = notedOfPatient(folding.notes, event, at);
+      return foundOfPatient(folding, event, at);
     case "reconciled":
       folding.notes = notedOfPatient(folding.notes, event, at);
       return reconcile(folding, event);
@@ -100,7 +103,7 @@ function toTube(folding: Folding, event: OneTubeEvent, at: Standing): readonly F
     return mayFollowEnd(event.kind) ? NOTHING : [{ code: "event-after-end", tubeId }];
   }
   const { tube: next, contradiction } = applyToTube(tube, event, at);
-  folding.tubes.set(tubeId, { ...next, story: [...next.story, storyLine(at)] });
+  folding.tubes.set(tubeId, { ...spellsOver(next), story: [...next.story, storyLine(at)] });
   return contradiction === undefined ? NOTHING : [{ code: contradiction, tubeId }];
 }
 
@@ -117,6 +120,17 @@ function convert(folding: Folding, event: EventOf<"converted">, at: Standing): r
   if (old.status === "fragment retained") return [...found, { code: "fragment-inside", tubeId: closes }];
   folding.tubes.set(closes, ended(old, at));
   return found;
+}
+
+/** Each tube that is shut keeps what was found meanwhile. */
+function foundOfPatient(
+  { tubes }: Folding,
+  event: EventOf<"clinical state noted">,
+  { when }: Standing,
+): readonly Found[] {
+  const at = { ...restsOn(event), when, time: event.time };
+  for (const [id, tube] of tubes) tubes.set(id, withFound(tube, event.payload.findings, at));
+  return NOTHING;
 }
 
 /** Tubes that an entry of the patient names and that had no record then. */

@@ -103,6 +103,7 @@ export function openRecord(at: Standing, { tubeId, opening, pins }: Opened): Tub
     owners: {},
     troubles: [],
     trial: null,
+    shutSpells: [],
     balloon: null,
     repositioned: null,
     removal: null,

@@ -1,4 +1,5 @@
-import type { ClinicalState } from "#shared/clinical/clinical-state.ts";
+import type { ClinicalState, FoundAt } from "#shared/clinical/clinical-state.ts";
+import type { Findings } from "#shared/clinical/findings-schema.ts";
 import type { Day } from "#shared/day/day.ts";
 import type { When } from "#shared/day/when.ts";
 import type { StateConcern, TubeInside } from "#shared/fit/inside.ts";
@@ -70,6 +71,14 @@ export type Trial = RestsOn & {
 /** Losses of water against the last fill, in mL, since the catheter's clock began; null where one of the two is unknown. */
 export type Balloon = RestsOn & { readonly when: When; readonly lossesMl: readonly (number | null)[] };
 
+/** What is found of a patient that bears on whether a shut tube is borne. */
+export type FoundWhileShut = FoundAt & {
+  readonly findings: Pick<Findings, "temperature" | "chills" | "feels" | "pain" | "jaundice">;
+};
+
+/** A time in which a tube was shut and something was found of the patient, in order. `over`: it was opened again. */
+export type ShutSpell = { readonly over: boolean; readonly found: readonly FoundWhileShut[] };
+
 export type LastReview = RestsOn &
   Pick<Payload<"review decided">, "decidedBy" | "evidence"> & { readonly when: When };
 
@@ -139,6 +148,8 @@ export type TubeState = {
   readonly owners: Readonly<Partial<Record<StepKind, Owner>>>;
   readonly troubles: readonly Trouble[];
   readonly trial: Trial | null;
+  /** What was found of the patient while it was shut. */
+  readonly shutSpells: readonly ShutSpell[];
   readonly balloon: Balloon | null;
   /** The last reposition since the catheter's clock began. */
   readonly repositioned: (RestsOn & { readonly when: When }) | null;

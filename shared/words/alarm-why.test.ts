@@ -43,6 +43,20 @@ const sentences: readonly (readonly [Why["code"], Why["args"], string])[] = [
     "Nothing drained for 6 h (row: 6 h; source CP). Same day. Whether urine comes by another way is not known: ask.",
   ],
   [
+    "alarm-found-while-shut",
+    {
+      day: "2026-08-17",
+      signs: "fever, chills, very unwell, pain, jaundice",
+      celsius: 38.4,
+      pain: 4,
+      row: "capped trial with pain, fever, jaundice or leak",
+      source: "CP",
+      level: "same day",
+      untilReached: "reconnect to bag",
+    },
+    "Found on Mon 17 Aug 2026 while shut: temperature 38.4 °C, shaking chills, feels very unwell, pain 4 of 10 and jaundice (row: capped trial with pain, fever, jaundice or leak; source CP). Same day. Until reached: reconnect to bag.",
+  ],
+  [
     "alarm-low",
     { day: "2026-08-17", mlPer24h: 99.96, under: 100, source: "CP", level: null, untilReached: null },
     "Low on Mon 17 Aug 2026: 99.96 mL/24 h (row: under 100; source CP).",

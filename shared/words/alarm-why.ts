@@ -1,8 +1,10 @@
 import { isDay } from "#shared/day/day.ts";
 import { printDay } from "#shared/day/print-day.ts";
+import { type ShutSign, shutSigns } from "#shared/output/alarm/found-while-shut.ts";
 import { onlyWays } from "#shared/output/alarm/only-way-out.ts";
 import type { AlarmCode } from "#shared/output/alarm/reason.ts";
 import type { Why } from "#shared/step/step.ts";
+import { andList } from "#shared/words/and-list.ts";
 
 type Args = Why["args"];
 type Value = Args[string] | undefined;
@@ -25,6 +27,22 @@ function figure(value: Value, row: Value): string {
 
 const day = (value: Value): string => (typeof value === "string" && isDay(value) ? printDay(value) : "a day");
 
+const namesOfSigns: Readonly<Record<ShutSign, (args: Args) => string>> = {
+  fever: ({ celsius }) => `temperature ${celsius} °C`,
+  chills: () => "shaking chills",
+  "very unwell": () => "feels very unwell",
+  pain: ({ pain }) => `pain ${pain} of 10`,
+  jaundice: () => "jaundice",
+};
+
+const signWords = (args: Args): string =>
+  andList(
+    String(args.signs)
+      .split(", ")
+      .flatMap((named) => shutSigns.filter((sign) => sign === named))
+      .map((sign) => namesOfSigns[sign](args)),
+  );
+
 const said: Readonly<Record<AlarmCode, (args: Args) => string>> = {
   dry: ({ minutes, hours }) => `Nothing drained for ${printHours(minutes)} (row: ${hours} h`,
   low: ({ day: on, mlPer24h, under }) =>
@@ -42,6 +60,7 @@ const said: Readonly<Record<AlarmCode, (args: Args) => string>> = {
   "air-leak": () => "An air leak where there was none (row: no air leak",
   "leak-while-shut": ({ leak }) => `Shut, and the dressing is ${leak} (row: a capped trial with a leak`,
   "symptoms-while-shut": ({ symptoms }) => `Shut, and felt: ${symptoms} (row: a capped trial with symptoms`,
+  "found-while-shut": (args) => `Found on ${day(args.day)} while shut: ${signWords(args)} (row: ${args.row}`,
   "soaking-leak": () => "A leak that soaks the dressing (row: soaking leak",
 };
 

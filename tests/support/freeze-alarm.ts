@@ -34,4 +34,25 @@ const usual = {
   ],
 };
 
-export const alarmPatients = [answered, usual];
+const pinkUrine = {
+  ...patient(
+    "pink urine soon after a placement",
+    "1950-02-03",
+    make.placed({ on: "2026-11-02", at: "10:00" }),
+  ),
+  readings: [ran("2026-11-03T08:00", "2026-11-03T20:00", 300, { characters: ["serosanguineous"] })],
+};
+
+const bothDry = {
+  ...patient(
+    "two nephrostomies dry together, what is voided unknown",
+    "1950-02-03",
+    make.placed({ on: "2026-10-01" }),
+    make.placed({ on: "2026-10-01", tube: "tube-2", number: 2, side: "right" }),
+  ),
+  readings: ["tube-1", "tube-2"].map((tubeId) =>
+    ran("2026-11-02T08:00", "2026-11-02T15:00", 0, { id: `dry-${tubeId}`, tubeId }),
+  ),
+};
+
+export const alarmPatients = [answered, usual, pinkUrine, bothDry];

@@ -38,6 +38,7 @@ export const clinicalPatients = [
         antibioticsUntil: confirmed(day("2026-05-15")),
         imaging: confirmed({ on: day("2026-05-07"), finding: "smaller", words: "3 cm" }),
         coughOrBreathlessness: confirmed(false),
+        jaundice: confirmed(false),
         voidedVolume: figure(1500),
       },
     }),
@@ -47,5 +48,17 @@ export const clinicalPatients = [
       findings: { imaging: confirmed({ on: day("2026-05-03"), finding: "other", words: "before it" }) },
       note: "an older film",
     }),
+  ),
+  patient(
+    "capped, feverish, opened again, and nobody has closed the alarm",
+    "1958-04-12",
+    make.placed({ kind: "internal-external biliary drain", side: "right", on: "2026-05-04" }),
+    make.capped({ on: "2026-05-20", at: "12:00" }),
+    make.clinicalStateNoted({
+      on: "2026-05-21",
+      at: "09:00",
+      findings: { temperature: figure(38.4), jaundice: confirmed(true) },
+    }),
+    make.uncapped({ on: "2026-05-21", at: "10:00" }),
   ),
 ];

@@ -21,6 +21,7 @@ export const alarmCodes = [
   "air-leak",
   "leak-while-shut",
   "symptoms-while-shut",
+  "found-while-shut",
   "soaking-leak",
 ] as const;
 export type AlarmCode = (typeof alarmCodes)[number];
@@ -39,8 +40,9 @@ export type AlarmReason = {
   readonly on: Day;
   /** Up to when the evidence runs. */
   readonly at: Instant;
-  /** Ids of the readings that it comes from. */
+  /** Ids of the readings that it comes from; empty where it comes from an entry about the patient. */
   readonly readings: readonly string[];
+  readonly eventId?: string;
   /** What the row says and what was found, with units in their names. */
   readonly args: AlarmArgs;
   /** Where the row comes from. */

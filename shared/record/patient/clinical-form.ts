@@ -71,6 +71,7 @@ export const clinicalForm = form({
     chills: yesNoField({ label: "Shaking chills" }),
     feels: factChoiceField({ label: "Feels" }, choicesOf(feelings)),
     pain: measureField("pain", { label: "Pain", hint: "0 none, 10 the worst" }),
+    jaundice: yesNoField({ label: "Jaundice", hint: "yellow skin or eyes" }),
     coughOrBreathlessness: yesNoField({ label: "Cough or breathlessness" }),
     imaging: factChoiceField({ label: "Imaging showed" }, choicesOf(imagingFindings)),
     imagingOn: filmDayField({ label: "Imaging on", hint: "today, -3, 14 nov" }, context),
