@@ -55,6 +55,7 @@ import { fellOutAndBack } from "#seed-demo/stories/fell-out-and-back.ts";
 import { fellOutToday } from "#seed-demo/stories/fell-out-today.ts";
 import { fragmentLeftIn } from "#seed-demo/stories/fragment-left-in.ts";
 import { handedOver } from "#seed-demo/stories/handed-over.ts";
+import { leftRightAndVoided } from "#seed-demo/stories/left-right-and-voided.ts";
 import { placedYesterday } from "#seed-demo/stories/placed-yesterday.ts";
 import { plannedToday } from "#seed-demo/stories/planned-today.ts";
 import { pulledBack } from "#seed-demo/stories/pulled-back.ts";
@@ -122,6 +123,7 @@ const onAnyDay: readonly Story[] = [
   fellOutToday,
   fragmentLeftIn,
   handedOver,
+  leftRightAndVoided,
   placedYesterday,
   plannedToday,
   pulledBack,

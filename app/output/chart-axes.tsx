@@ -4,6 +4,9 @@ import { printDate } from "#shared/day/print-day.ts";
 import type { ChartDrawing } from "#shared/output/chart/draw-chart.ts";
 import styles from "./chart.module.css";
 
+/** A day that begins right of this has no room for half its name beside it. */
+const AT_THE_END = 95;
+
 /** Lines across with their mL/24 h, the days beneath, and zero. */
 export function ChartAxes({ drawing }: { readonly drawing: ChartDrawing }): ReactNode {
   return (
@@ -22,7 +25,13 @@ export function ChartAxes({ drawing }: { readonly drawing: ChartDrawing }): Reac
       {drawing.days.map(({ day, x }, index) => (
         <g key={day}>
           <line className={styles.tick} x1={percent(x)} x2={percent(x)} y1="100%" y2="101.5%" />
-          <text x={percent(x)} y="100%" dy="18" data-wide={index % 2 === 1 || undefined}>
+          <text
+            x={percent(x)}
+            y="100%"
+            dy="18"
+            data-wide={index % 2 === 1 || undefined}
+            data-end={x > AT_THE_END ? "" : undefined}
+          >
             {printDate(day)}
           </text>
         </g>

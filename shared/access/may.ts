@@ -118,6 +118,7 @@ export const access = {
   "staff.list": everyone,
   "tube.ifUnchanged": ["physician"],
   "tube.output": everyone,
+  "tube.urine": everyone,
   "tube.view": everyone,
 } as const satisfies Record<string, readonly Actor[]>;
 

@@ -86,6 +86,58 @@ test.describe("a small chart in a list", () => {
   });
 });
 
+test.describe("tubes that are read together", () => {
+  test.use({ role: "physician" });
+
+  test("hard case 15: a biloma drain and a biliary drain stand under one another, each with what low means", async ({
+    page,
+    clinic,
+  }) => {
+    const addresses = withDemoAddresses(clinic.database, ({ tube, patient }) => ({
+      biloma: `${tube("Kettlebourne-Sprig")}/output`,
+      patient: patient("Kettlebourne-Sprig"),
+    }));
+    await page.goto(addresses.biloma);
+    const own = page.getByRole("region", { name: /^Chart of Abscess drain/ });
+    const linked = page.getByRole("region", { name: /^Chart of Right external biliary drain/ });
+    await expect(own.getByText("A collection: low asks for a review")).toBeVisible();
+    await expect(linked.getByText("It drains an organ: low is an alarm")).toBeVisible();
+    await expect(linked.getByText(/^Linked: bile/)).toBeVisible();
+    const daysOf = (chart: typeof own) => chart.locator("figure > svg text[dy='18']").allTextContents();
+    const [above, beneath] = [await daysOf(own), await daysOf(linked)];
+    expect(above.length).toBeGreaterThan(3);
+    expect(beneath).toEqual(above);
+    await page.goto(addresses.patient);
+    await page.getByRole("link", { name: "Right external biliary drain" }).first().click();
+    await page.getByRole("link", { name: "All days and readings" }).click();
+    await expect(page.getByRole("region", { name: /^Chart of Abscess drain/ })).toBeVisible();
+    await page.setViewportSize({ width: 390, height: 844 });
+    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(390);
+  });
+
+  test("left, right and voided are summed day by day, and what is missing is named", async ({
+    page,
+    clinic,
+  }) => {
+    await page.goto(withDemoAddresses(clinic.database, ({ tube }) => `${tube("Rushwater-Tarn")}/output`));
+    const urine = page.getByRole("table", { name: /^Urine by all routes/ });
+    await expect(urine.getByRole("columnheader")).toHaveText([
+      "Day",
+      "Left nephrostomy",
+      "Right nephrostomy",
+      "Voided",
+      "Sum",
+      "Remarks",
+    ]);
+    const sums = urine.locator("tbody td[data-head='Sum']");
+    await expect(sums.filter({ hasText: /^\d+(\.\d)? mL\/24 h$/ })).not.toHaveCount(0);
+    await expect(sums.filter({ hasText: "cannot tell: voided not known" })).not.toHaveCount(0);
+    await expect(urine.getByText("noted as not known")).toBeVisible();
+    await page.setViewportSize({ width: 390, height: 844 });
+    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(390);
+  });
+});
+
 test.describe("for a caller", () => {
   test.use({ role: "caller" });
 

@@ -52,7 +52,8 @@ function ratesOf({ readings, limit }: ChartFacts, span: Span): readonly number[]
 export const lastDaysFrom = (to: Instant, days: number, zone: Zone): Instant =>
   startOfDay(addDays(dayAt(instant(to - 1), zone), 1 - days), zone);
 
-function round(charts: readonly ChartFacts[], span: Span): ChartFrame {
+/** A frame of that time that is as high as the bars of these charts in it. */
+export function frameWithin(charts: readonly ChartFacts[], span: Span): ChartFrame {
   const rates = charts.flatMap((chart) => ratesOf(chart, span));
   const most = Math.max(1, ...rates);
   const least = Math.min(0, ...rates);
@@ -60,18 +61,24 @@ function round(charts: readonly ChartFacts[], span: Span): ChartFrame {
   return { ...span, step, top: Math.ceil(most / step) * step, bottom: Math.floor(least / step) * step };
 }
 
-/** One frame round several charts: their last days up to the last of them, and every bar; null where none has a reading. */
-export function frameOf(charts: readonly ChartFacts[], days: number): ChartFrame | null {
+/** The last days of several charts, up to the last of them: one axis of time; null where none has a reading. */
+export function spanOf(charts: readonly ChartFacts[], days: number): Span | null {
   const spans = charts.flatMap(({ span, zone }) => (span === null ? [] : [{ ...span, zone }]));
   const [one] = spans;
   if (one === undefined) return null;
   const to = latestOf(...spans.map((span) => span.to));
   const firstDay = lastDaysFrom(to, days, one.zone);
-  return round(charts, { from: latestOf(firstDay, earliestOf(...spans.map(({ from }) => from))), to });
+  return { from: latestOf(firstDay, earliestOf(...spans.map(({ from }) => from))), to };
+}
+
+/** One frame round several charts: their last days, and every bar; null where none has a reading. */
+export function frameOf(charts: readonly ChartFacts[], days: number): ChartFrame | null {
+  const span = spanOf(charts, days);
+  return span === null ? null : frameWithin(charts, span);
 }
 
 /** The last days of one chart, all of them where the tube is younger too: so the rows of a list are as wide in time as each other. */
 export const wholeDaysFrame = (chart: ChartFacts, days: number): ChartFrame | null =>
   chart.span === null
     ? null
-    : round([chart], { from: lastDaysFrom(chart.span.to, days, chart.zone), to: chart.span.to });
+    : frameWithin([chart], { from: lastDaysFrom(chart.span.to, days, chart.zone), to: chart.span.to });

@@ -111,6 +111,7 @@ const matrix: Record<string, string> = {
   "staff.list": "NCPAL",
   "tube.ifUnchanged": "PA",
   "tube.output": "NCPAL",
+  "tube.urine": "NCPAL",
   "tube.view": "NCPAL",
 };
 

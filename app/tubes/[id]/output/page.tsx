@@ -2,19 +2,23 @@ import type { Metadata } from "next";
 import type { ReactNode } from "react";
 import { orNotFound } from "#app/_trpc/or-not-found.ts";
 import { signedIn } from "#app/_trpc/server.ts";
-import { CavityCharts } from "#app/output/cavity-charts.tsx";
 import { CriterionSection } from "#app/output/criterion-section.tsx";
 import { NetDaysTable } from "#app/output/net-days-table.tsx";
 import styles from "#app/output/output.module.css";
 import { ReadingsTable } from "#app/output/readings-table.tsx";
+import { type TubeChart, TubeCharts } from "#app/output/tube-charts.tsx";
+import { UrineByRoute } from "#app/output/urine-by-route.tsx";
 import { WhyBehind } from "#app/output/why-behind.tsx";
 import { identityOf } from "#app/patients/identity-of.ts";
 import { ActButton } from "#app/record/act-links.tsx";
+import type { TubePage } from "#app/tubes/tube-page.ts";
 import { PageFrame } from "#app/ui/page-frame.tsx";
 import { may } from "#shared/access/may.ts";
 import { cavityOf } from "#shared/output/criterion/cavity.ts";
+import { bileBeside } from "#shared/output/together/bile-beside.ts";
 import { numberedName, tubeName } from "#shared/tube/name.ts";
 import { problemSentence, whatAlarmsOf } from "#shared/words/output.ts";
+import { besideWords, lowMeans } from "#shared/words/together.ts";
 
 export const metadata: Metadata = { title: "Output - Dwellbook" };
 
@@ -28,16 +32,26 @@ export default async function OutputPage({ params }: OutputPageProps): Promise<R
   const { patient, tube } = view;
   const output = await api.tube.output({ tubeId });
   const ifUnchanged = may(person, "tube.ifUnchanged") ? await api.tube.ifUnchanged({ tubeId }) : null;
+  const urine = await api.tube.urine({ tubeId });
+  const chartOf = async (one: TubePage["tube"], says: readonly string[] = []): Promise<TubeChart> => ({
+    tubeId: one.id,
+    of: numberedName(one),
+    facts: (await api.tube.output({ tubeId: one.id })).chart,
+    says,
+  });
   const mates = cavityOf(tube, view.others).mates.filter(({ status }) => status !== "ended");
-  const mateCharts = await Promise.all(
-    mates.map(async (mate) => ({
-      tubeId: mate.id,
-      of: numberedName(mate),
-      facts: (await api.tube.output({ tubeId: mate.id })).chart,
-    })),
+  const mateCharts = await Promise.all(mates.map((mate) => chartOf(mate)));
+  const beside = bileBeside(tube, view.others);
+  const linked = await Promise.all(
+    beside.map((one) => chartOf(one.tube, [besideWords(one), lowMeans(one.tube)])),
   );
-  const charts = [
-    { tubeId, of: mates.length > 0 ? numberedName(tube) : tubeName(tube), facts: output.chart },
+  const own: readonly TubeChart[] = [
+    {
+      tubeId,
+      of: mates.length + beside.length > 0 ? numberedName(tube) : tubeName(tube),
+      facts: output.chart,
+      says: beside.length > 0 ? [lowMeans(tube)] : [],
+    },
     ...mateCharts,
   ];
   return (
@@ -68,7 +82,8 @@ export default async function OutputPage({ params }: OutputPageProps): Promise<R
             </p>
           )}
           <CriterionSection output={output} />
-          <CavityCharts charts={charts} />
+          <TubeCharts own={own} linked={linked} />
+          {urine !== null && <UrineByRoute urine={urine} />}
           <div className={styles.section}>
             <NetDaysTable days={output.output.days} />
             <ReadingsTable tubeId={tubeId} output={output} person={person} />
