@@ -1,4 +1,4 @@
-import { and, desc, eq, lt, sql } from "drizzle-orm";
+import { and, asc, desc, eq, gte, lt, sql } from "drizzle-orm";
 import { prepared } from "#db/prepared.ts";
 import type { Rows } from "#db/queries/rows.ts";
 import { reads } from "#db/schema/reads.ts";
@@ -47,6 +47,52 @@ export const readsBefore = (db: Database, before: Instant, { limit, skip }: Rows
     .limit(limit)
     .offset(skip)
     .all();
+
+/** Looks at one thing of one tube. */
+const ofOpening = () =>
+  and(
+    eq(reads.subjectKind, "tube"),
+    eq(reads.subjectId, sql.placeholder("tubeId")),
+    eq(reads.procedure, sql.placeholder("procedure")),
+  );
+
+const openedSince = prepared((orm) =>
+  orm
+    .select({
+      staffId: reads.staffId,
+      who: staff.fullName,
+      role: staff.role,
+      isApprover: staff.isApprover,
+      at: sql<Instant>`max(${reads.at})`,
+    })
+    .from(reads)
+    .innerJoin(staff, eq(staff.id, reads.staffId))
+    .where(and(ofOpening(), gte(reads.at, sql.placeholder("since"))))
+    .groupBy(reads.staffId)
+    .orderBy(desc(sql`max(${reads.at})`), asc(reads.staffId))
+    .prepare(),
+);
+
+type Opened = { readonly tubeId: string; readonly procedure: string; readonly since: Instant };
+
+/** Who was shown that of a tube since an instant, each once with the last time, newest first. */
+export const whoOpenedSince = (db: Database, opened: Opened) => openedSince(db).all(opened);
+
+const openedLast = prepared((orm) =>
+  orm
+    .select({ at: reads.at })
+    .from(reads)
+    .where(and(ofOpening(), eq(reads.staffId, sql.placeholder("staffId"))))
+    .orderBy(desc(reads.at))
+    .limit(1)
+    .prepare(),
+);
+
+/** When somebody was last shown that of a tube; undefined is never. */
+export const lastOpenedBy = (
+  db: Database,
+  opened: Omit<Opened, "since"> & { readonly staffId: string },
+): Instant | undefined => openedLast(db).get(opened)?.at;
 
 export type ReadSubject = Pick<ReadRow, "subjectKind" | "subjectId">;
 

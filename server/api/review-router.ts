@@ -11,5 +11,5 @@ export const reviewRouter = router({
   view: procedure
     .meta({ subject: { kind: "tube", key: "tubeId" } })
     .input(oneTube)
-    .query(({ ctx, input }) => viewReview(ctx.db, input.tubeId)),
+    .query(({ ctx, input }) => viewReview(ctx.db, input.tubeId, ctx.staff.id)),
 });

@@ -70,6 +70,34 @@ test("a physician decides on a clamp trial while the exchange date stands, and a
   });
 });
 
+test("somebody who opens a review is told who else is at it, and what was decided meanwhile", async ({
+  page,
+  pageOf,
+  newTube,
+}) => {
+  const { tube } = await newTube();
+  const nurse = await pageOf("nurse");
+  const others = nurse.getByRole("list", { name: "Who else is at this review" });
+  await nurse.goto(`${tube}/review`);
+  await expect(nurse.getByRole("heading", { name: "What is to be decided of this tube?" })).toBeVisible();
+  await expect(others).toHaveCount(0);
+  await page.goto(`${tube}/review`);
+  await expect(page.getByRole("heading", { name: "What is to be decided of this tube?" })).toBeVisible();
+  await nurse.reload();
+  await expect(others).toContainText(/Petra Physick opened this review (just now|a minute ago)\./);
+  await record(page, `${tube}/record/review-decided`, {
+    act: "Decide in review",
+    chosen: { Decided: "Imaging" },
+    typed: { By: "+2", "Decided by": "Petra Physick" },
+  });
+  await nurse.reload();
+  await expect(others).toContainText(
+    /Petra Physick decided at \d\d:\d\d\. Reviewed: by Petra Physick, imaging/,
+  );
+  await page.goto(`${tube}/review`);
+  await expect(page.getByRole("list", { name: "Who else is at this review" })).toHaveCount(0);
+});
+
 test("keys lead through the queue, and nothing on a phone scrolls sideways", async ({
   page,
   pageOf,

@@ -103,7 +103,7 @@ describe("hard case 33: what a decision rested on", () => {
       );
     const { readingId } = log("35");
     const { eventIds } = record(db, "review decided", { tubeId, texts: decided });
-    const seen = viewReview(db, tubeId);
+    const seen = viewReview(db, tubeId, people.physician.id);
     expect(seen.changes).toEqual([]);
     expect(seen.lastReview?.evidence).toMatchObject({ readings: [readingId] });
     expect(seen.lastReview?.evidence?.said).toEqual([
@@ -120,7 +120,7 @@ describe("hard case 33: what a decision rested on", () => {
       { db, staff: people.caller },
       { ...about(), readingId, texts: { drained: "350", flushGiven: "none", to: "now", reason: "misread" } },
     );
-    expect(viewReview(db, tubeId).changes).toMatchObject([
+    expect(viewReview(db, tubeId, people.physician.id).changes).toMatchObject([
       { change: "corrected", was: { asSpoken: "35" }, now: { asSpoken: "350" } },
     ]);
     recordAmendment(
@@ -131,7 +131,9 @@ describe("hard case 33: what a decision rested on", () => {
         texts: { ...decided, words: "Film first.", amendedBecause: "left out" },
       },
     );
-    expect(viewReview(db, tubeId).lastReview?.evidence).toEqual(seen.lastReview?.evidence);
-    expect(viewReview(db, tubeId).changes).toHaveLength(1);
+    expect(viewReview(db, tubeId, people.physician.id).lastReview?.evidence).toEqual(
+      seen.lastReview?.evidence,
+    );
+    expect(viewReview(db, tubeId, people.physician.id).changes).toHaveLength(1);
   });
 });

@@ -10,6 +10,7 @@ import { DecisionChanged } from "#app/review/decision-changed.tsx";
 import { FluidTestsTable } from "#app/review/fluid-tests.tsx";
 import { InQueue } from "#app/review/in-queue.tsx";
 import { NeedsSomeone } from "#app/review/needs-someone.tsx";
+import { OthersOnIt } from "#app/review/others-on-it.tsx";
 import { Questions } from "#app/review/questions.tsx";
 import styles from "#app/review/review.module.css";
 import { Week } from "#app/review/week.tsx";
@@ -48,6 +49,7 @@ export default async function ReviewPage({ params }: ReviewPageProps): Promise<R
         )}
         <InQueue tubeId={tubeId} tubes={queued} />
       </div>
+      <OthersOnIt others={review.others} zone={view.zone} nameOf={nameOf} />
       <NeedsSomeone steps={view.steps} />
       <DecisionChanged review={review} zone={view.zone} />
       <div className={styles.page}>
