@@ -1,19 +1,14 @@
 import type { ReactNode } from "react";
+import type { SignedIn } from "#app/_trpc/server.ts";
 
-type InQueueProps = {
-  readonly tubeId: string;
-  /** The tubes of the queue in its order. */
-  readonly tubes: readonly string[];
-};
+type InQueueProps = { readonly place: Awaited<ReturnType<SignedIn["api"]["review"]["place"]>> };
 
 /** Where this tube stands in the queue, and those before and after it: `[` and `]` lead there too. */
-export function InQueue({ tubeId, tubes }: InQueueProps): ReactNode {
-  const at = tubes.indexOf(tubeId);
-  const [before, after] = at < 0 ? [undefined, tubes[0]] : [tubes[at - 1], tubes[at + 1]];
+export function InQueue({ place: { at, of, before, after } }: InQueueProps): ReactNode {
   return (
     <nav aria-label="Queue" data-screen-only>
-      <a href="/reviews">{at < 0 ? "Not in the queue" : `${at + 1} of ${tubes.length} in the queue`}</a>
-      {before !== undefined && (
+      <a href="/reviews">{at === 0 ? "Not in the queue" : `${at} of ${of} in the queue`}</a>
+      {before !== null && (
         <>
           {" · "}
           <a id="queue-before" href={`/tubes/${before}/review`}>
@@ -21,7 +16,7 @@ export function InQueue({ tubeId, tubes }: InQueueProps): ReactNode {
           </a>
         </>
       )}
-      {after !== undefined && (
+      {after !== null && (
         <>
           {" · "}
           <a id="queue-after" href={`/tubes/${after}/review`}>

@@ -34,11 +34,14 @@ export const tubes = sqliteTable(
     strip: json("strip").notNull(),
     state: json("state").notNull(),
     rulesVersion: integer("rules_version").notNull(),
+    /** Why its output asks for a review before its day (shared/review/output-asks.ts). */
+    metUntil: instant("met_until"),
+    plateauSince: dayText("plateau_since"),
   },
   (t) => [
     check("tubes_clock_in_order", sql`${t.clockEarliest} <= ${t.clockLatest}`),
     check("tubes_size_positive", sql`${t.sizeUnits} > 0`),
-    ...areDays("tubes", t.clockEarliest, t.clockLatest, t.plannedOn),
+    ...areDays("tubes", t.clockEarliest, t.clockLatest, t.plannedOn, t.plateauSince),
     ...areJson("tubes", t.strip, t.state),
     // query: tubes of one patient
     index("tubes_by_patient").on(t.patientId, t.id),

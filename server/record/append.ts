@@ -2,22 +2,23 @@ import { clinicOf } from "#db/queries/clinic.ts";
 import { appendEvent } from "#db/queries/events.ts";
 import { replaceProjection } from "#db/queries/projections.ts";
 import type { Tx } from "#db/transaction.ts";
+import { criterionFacts } from "#server/output/criterion-facts.ts";
 import { clinicNow, type Decided, decideEach } from "#server/record/decide-each.ts";
 import { loadRecord, type PatientRecord } from "#server/record/load-record.ts";
 import { partRecords } from "#server/record/part-records.ts";
 import { passFromClosed } from "#server/record/pass-from-closed.ts";
-import { projectionFrom } from "#server/record/project.ts";
+import { type Computed, projectionFrom } from "#server/record/project.ts";
 import { refuseClosedRecord } from "#server/record/refuse-closed-record.ts";
 import { toStored } from "#server/record/stored-event.ts";
 import type { Instant } from "#shared/day/instant.ts";
 import { DomainError } from "#shared/errors/refusal.ts";
+import { byVolume } from "#shared/output/criterion/by-volume.ts";
 import type { Reading } from "#shared/output/reading.ts";
+import { outputAsks } from "#shared/review/output-asks.ts";
 import { type Books, openSteps } from "#shared/step/open-steps.ts";
-import type { OpenStep } from "#shared/step/step.ts";
 import type { Command } from "#shared/tube/decide.ts";
 import type { TubeEvent } from "#shared/tube/event.ts";
 import { fold } from "#shared/tube/fold.ts";
-import type { PatientTubes } from "#shared/tube/state.ts";
 
 /** In which act, by whom and at which instant something is recorded. */
 export type Recording = {
@@ -29,15 +30,27 @@ export type Recording = {
   readonly standing?: { readonly tubeId: string; readonly readings: readonly Reading[] };
 };
 
-type Computed = { readonly state: PatientTubes; readonly steps: readonly OpenStep[] };
+/** Steps and criterion ask for the same readings: each log is read once. */
+function readOnce(books: Books): Books {
+  const logs = new Map<string, readonly Reading[]>();
+  const readings = (tubeId: string): readonly Reading[] => {
+    const log = logs.get(tubeId) ?? books.readings(tubeId);
+    logs.set(tubeId, log);
+    return log;
+  };
+  return { ...books, readings };
+}
 
 function compute({ events, books }: Pick<PatientRecord, "events" | "books">): Computed {
   const state = fold(events);
-  return { state, steps: openSteps(state, books) };
+  const read = readOnce(books);
+  const byOutput = state.tubes.filter(({ role }) => byVolume.includes(role));
+  const asks = new Map(byOutput.map((tube) => [tube.id, outputAsks(criterionFacts(tube, state, read))]));
+  return { state, steps: openSteps(state, read), asks };
 }
 
-const write = (tx: Tx, patientId: string, { state, steps }: Computed): void =>
-  replaceProjection(tx, patientId, projectionFrom(patientId, state, steps));
+const write = (tx: Tx, patientId: string, computed: Computed): void =>
+  replaceProjection(tx, patientId, projectionFrom(patientId, computed));
 
 /** Computes a patient's tubes and open steps from events and readings, and writes them in place of what stood. */
 export function writeProjection(tx: Tx, record: Pick<PatientRecord, "patient" | "events" | "books">): void {

@@ -1,4 +1,5 @@
 import type { Projection, StepRow, TubeRow } from "#db/queries/projections.ts";
+import { asksNothing, type OutputAsks } from "#shared/review/output-asks.ts";
 import { type ListRank, rankOf } from "#shared/step/list-rank.ts";
 import { type OpenStep, RULES_VERSION } from "#shared/step/step.ts";
 import { known } from "#shared/tube/certainty.ts";
@@ -6,7 +7,7 @@ import { tubeName } from "#shared/tube/name.ts";
 import type { PatientTubes, TubeState } from "#shared/tube/state.ts";
 import { marksOf } from "#shared/tube/strip.ts";
 
-function tubeRow(tube: TubeState, patientId: string): TubeRow {
+function tubeRow(tube: TubeState, patientId: string, asks: OutputAsks): TubeRow {
   return {
     id: tube.id,
     patientId,
@@ -20,6 +21,7 @@ function tubeRow(tube: TubeState, patientId: string): TubeRow {
     clockLatest: tube.catheter.since.latest,
     plannedOn: tube.status === "in" ? (tube.plannedExchange?.on ?? null) : null,
     strip: marksOf(tube),
+    ...asks,
     state: tube,
     rulesVersion: RULES_VERSION,
   };
@@ -46,12 +48,16 @@ const stepRow = (step: OpenStep, rank: ListRank): Omit<StepRow, "patientId"> => 
   rulesVersion: RULES_VERSION,
 });
 
+/** What is computed of a patient. */
+export type Computed = {
+  readonly state: PatientTubes;
+  readonly steps: readonly OpenStep[];
+  /** What the output of tubes asks for, by their ids; of the others nothing. */
+  readonly asks: ReadonlyMap<string, OutputAsks>;
+};
+
 /** What is written of a patient's state: computed again from events with every write, and by a rebuild. */
-export const projectionFrom = (
-  patientId: string,
-  state: PatientTubes,
-  steps: readonly OpenStep[],
-): Projection => ({
-  tubes: state.tubes.map((tube) => tubeRow(tube, patientId)),
+export const projectionFrom = (patientId: string, { state, steps, asks }: Computed): Projection => ({
+  tubes: state.tubes.map((tube) => tubeRow(tube, patientId, asks.get(tube.id) ?? asksNothing)),
   steps: steps.map((step) => ({ patientId, ...stepRow(step, rankOf(step, steps)) })),
 });

@@ -1,8 +1,7 @@
 import type { Day } from "#shared/day/day.ts";
-import type { Criterion } from "#shared/output/criterion/criterion.ts";
-import type { Plateau } from "#shared/output/criterion/plateau.ts";
+import type { Instant } from "#shared/day/instant.ts";
+import type { OutputAsks } from "#shared/review/output-asks.ts";
 import type { OpenStep } from "#shared/step/step.ts";
-import type { LastReview } from "#shared/tube/state.ts";
 import type { StepKind } from "#shared/tube/step-kinds.ts";
 
 /** The parts of the physician's queue, in the order in which they are read: alarms, what the output says, what is due, what was asked for. */
@@ -20,36 +19,24 @@ export const standIns = [
 
 export const isStandIn = (kind: StepKind): boolean => standIns.some((standIn) => standIn === kind);
 
-/** The plateau that a criterion tells beside its verdict. */
-export const plateauIn = (criterion: Criterion | null): Plateau | undefined =>
-  criterion?.beside.find((one) => one.code === "plateau");
-
-/**
- * A plateau that a review rested on waits for the day that this review set; it is new again once it was gone. A decision without what was
- * seen in it has seen none.
- */
-function isNew({ readings }: Plateau, lastReview: Pick<LastReview, "evidence"> | null): boolean {
-  const seen = lastReview?.evidence?.readings ?? [];
-  return readings.some((id) => !seen.includes(id));
-}
-
 export type Queued = {
   readonly step: Pick<OpenStep, "kind" | "dueOn" | "why">;
-  /** Null for an alarm, which waits for no criterion. */
-  readonly criterion: Criterion | null;
-  readonly lastReview: Pick<LastReview, "evidence"> | null;
+  readonly asks: OutputAsks;
 };
+
+/** Where a line stands, and since when it waits there. */
+export type QueuePlace = { readonly part: QueuePart; readonly since: Day };
 
 /**
  * Where a tube stands in the queue by its alarm or its review. A review that is not due and that nobody asked for waits for its day, unless
  * the output says to look sooner: the numeric part of the clinic's criterion is met, or a plateau that no review has seen. Null until then.
  */
-export function queuePartOf({ step, criterion, lastReview }: Queued, today: Day): QueuePart | null {
-  if (step.kind === "alarm") return "alarm";
-  if (criterion?.kind === "numeric part met") return "numeric part met";
-  const plateau = plateauIn(criterion);
-  if (plateau !== undefined && isNew(plateau, lastReview)) return "plateau";
-  if (isStandIn(step.kind)) return null;
-  if (step.dueOn <= today) return "review due";
-  return step.why.some(({ code }) => code === "review-asked") ? "asked for" : null;
+export function queuePlaceOf({ step, asks }: Queued, at: { now: Instant; today: Day }): QueuePlace | null {
+  const { kind, dueOn: since, why } = step;
+  if (kind === "alarm") return { part: "alarm", since };
+  if (asks.metUntil !== null && at.now <= asks.metUntil) return { part: "numeric part met", since };
+  if (asks.plateauSince !== null) return { part: "plateau", since: asks.plateauSince };
+  if (isStandIn(kind)) return null;
+  if (since <= at.today) return { part: "review due", since };
+  return why.some(({ code }) => code === "review-asked") ? { part: "asked for", since } : null;
 }

@@ -22,6 +22,7 @@ import { fitFigures } from "#tests/bench/fit.ts";
 import { pageScriptFigures } from "#tests/bench/page-scripts.ts";
 import { rebuildFigure } from "#tests/bench/rebuild.ts";
 import { recordFileFigures } from "#tests/bench/record-file.ts";
+import { reviewScreenFigure } from "#tests/bench/review-screen.ts";
 import { searchFigures } from "#tests/bench/search.ts";
 import { startUpFigures } from "#tests/bench/start-up.ts";
 import { tubeOutputFigure } from "#tests/bench/tube-output.ts";
@@ -75,6 +76,7 @@ await measure("A clinic's own list", () => bringListFigures(folder, LIST_ROWS));
 await measure("What passes through what", fitFigures);
 await measure("What stands behind an output", tubeOutputFigure);
 await measure("Rebuild", () => rebuildFigure(large.db, large.events));
+await measure("The review of a tube", () => reviewScreenFigure(large.file, large.db));
 
 for (const { db } of [small, large]) db.sqlite.close();
 rmSync(folder, { recursive: true });

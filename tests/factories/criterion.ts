@@ -1,6 +1,7 @@
 import type { Findings } from "#shared/clinical/findings-schema.ts";
 import { addDays, day } from "#shared/day/day.ts";
 import { startOfDay, zone } from "#shared/day/instant.ts";
+import type { CriterionInput } from "#shared/output/criterion/criterion-input.ts";
 import { criterionOf } from "#shared/output/criterion/criterion-of.ts";
 import type { Reading } from "#shared/output/reading.ts";
 import { exampleProtocol } from "#shared/protocol/example.ts";
@@ -45,8 +46,8 @@ type Asked = {
   readonly zone?: typeof utc;
 };
 
-/** The criterion of one tube of a told record: a drain that is well and of which nothing is measured, unless said otherwise. */
-export function criterionWhen({
+/** What the criterion of one tube of a told record is judged by: a drain that is well and of which nothing is measured, unless said otherwise. */
+export function criterionInput({
   entries = [drain(), well],
   readings = [],
   now = noon,
@@ -54,23 +55,15 @@ export function criterionWhen({
   age = "adult",
   protocol = exampleProtocol,
   zone: where = utc,
-}: Asked) {
+}: Asked): CriterionInput {
   const { tubes, clinical, conditions } = fold(history(...entries));
   const tube = tubes.find((one) => one.id === id);
   if (tube === undefined) throw new Error(`no tube ${id}`);
   const instant = now as typeof noon;
-  return criterionOf({
-    tube,
-    tubes,
-    readings,
-    clinical,
-    conditions,
-    age,
-    protocol,
-    zone: where,
-    now: instant,
-  });
+  return { tube, tubes, readings, clinical, conditions, age, protocol, zone: where, now: instant };
 }
+
+export const criterionWhen = (asked: Asked) => criterionOf(criterionInput(asked));
 
 /** The verdict in words, with its first reason. */
 export const said = (asked: Asked): string => verdictSentence(criterionWhen(asked), utc);

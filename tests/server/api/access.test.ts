@@ -89,7 +89,7 @@ const matrix: Record<string, string> = {
   "record.voided": "NPAL",
   "record.whereaboutsNoted": "NCPAL",
   "review.queue": "NCPAL",
-  "review.queued": "NCPAL",
+  "review.place": "NCPAL",
   "review.view": "NCPAL",
   "sheet.answer": "NPAL",
   "sheet.bringIn": "NPAL",

@@ -29,10 +29,10 @@ export default async function ReviewPage({ params }: ReviewPageProps): Promise<R
   const { id: tubeId } = await params;
   const { api, frame, person, today } = await signedIn();
   const view = await orNotFound(api.tube.view({ tubeId }));
-  const [output, review, queued] = await Promise.all([
+  const [output, review, place] = await Promise.all([
     api.tube.output({ tubeId }),
     api.review.view({ tubeId }),
-    api.review.queued(),
+    api.review.place({ tubeId }),
   ]);
   const nameOf = namesOfStaff(await api.staff.list());
   const { tube, patient } = view;
@@ -47,7 +47,7 @@ export default async function ReviewPage({ params }: ReviewPageProps): Promise<R
         {tube.status !== "ended" && mayRecord(person, "review decided") && (
           <ActButton href={tubeFormHref(tubeId, "review decided")}>{actLabels["review decided"]}</ActButton>
         )}
-        <InQueue tubeId={tubeId} tubes={queued} />
+        <InQueue place={place} />
       </div>
       <OthersOnIt others={review.others} zone={view.zone} nameOf={nameOf} />
       <NeedsSomeone steps={view.steps} />
