@@ -1,21 +1,4 @@
-import {
-  and,
-  asc,
-  count,
-  eq,
-  gt,
-  gte,
-  inArray,
-  isNotNull,
-  isNull,
-  lt,
-  lte,
-  ne,
-  not,
-  or,
-  type SQL,
-  sql,
-} from "drizzle-orm";
+import { and, asc, count, eq, gt, gte, inArray, isNull, lt, lte, not, or, type SQL, sql } from "drizzle-orm";
 import { prepared } from "#db/prepared.ts";
 import type { Rows } from "#db/queries/rows.ts";
 import { isWithin } from "#db/queries/step-filter.ts";
@@ -24,13 +7,9 @@ import { openSteps, tubes } from "#db/schema/projections.ts";
 import { staff } from "#db/schema/staff.ts";
 import type { Database } from "#db/sqlite.ts";
 import type { Day } from "#shared/day/day.ts";
-import type { Instant } from "#shared/day/instant.ts";
-import { byVolume } from "#shared/output/criterion/by-volume.ts";
 import { everything, isEverything, type ListFilter } from "#shared/record/list-filter.ts";
-import { standIns } from "#shared/review/queue-part.ts";
 import type { DayPart } from "#shared/step/day-part.ts";
 import { listRank } from "#shared/step/list-rank.ts";
-import { RULES_VERSION } from "#shared/step/step.ts";
 import { undatedKinds } from "#shared/step/undated.ts";
 
 const shown = {
@@ -62,9 +41,6 @@ const shown = {
   clockLatest: tubes.clockLatest,
   plannedOn: tubes.plannedOn,
   strip: tubes.strip,
-  metUntil: tubes.metUntil,
-  plateauSince: tubes.plateauSince,
-  tubeRules: tubes.rulesVersion,
 };
 
 const rows = (orm: Database["orm"]) =>
@@ -236,42 +212,12 @@ const ofOwner = prepared((orm) =>
 export const stepsOwnedBy = (db: Database, staffId: string): readonly StepLine[] =>
   ofOwner(db).all({ staffId });
 
-/** A review before its day that somebody asked for. */
-const wasAsked = sql`exists (select 1 from json_each(${openSteps.why}) where value ->> 'code' = 'review-asked')`;
-
-/** A review before its day, or what may stand in for one of a tube that comes out by its output. */
-const asksByOutput = and(
-  // What rows of older rules ask for was not computed yet: each is looked at.
-  or(
-    gte(tubes.metUntil, sql.placeholder("now")),
-    isNotNull(tubes.plateauSince),
-    ne(tubes.rulesVersion, RULES_VERSION),
-  ),
-  or(
-    eq(openSteps.kind, "review"),
-    and(
-      eq(openSteps.rank, listRank.clock),
-      inArray(openSteps.kind, [...standIns]),
-      inArray(tubes.role, [...byVolume]),
-    ),
-  ),
-);
-
-const waitsForReview = prepared((orm) =>
+const byIds = prepared((orm) =>
   rows(orm)
-    .where(
-      or(
-        eq(openSteps.kind, "alarm"),
-        and(eq(openSteps.kind, "review"), or(lte(openSteps.dueOn, today), wasAsked)),
-        asksByOutput,
-      ),
-    )
-    .orderBy(...byDue)
+    .where(inArray(openSteps.id, sql`(select value from json_each(${sql.placeholder("ids")}))`))
     .prepare(),
 );
 
-/** Every alarm, every review that is due or was asked for, and what the output of its tube may ask to look at before its day; by due day. */
-export const reviewSteps = (
-  db: Database,
-  on: Pick<Asked, "today"> & { readonly now: Instant },
-): readonly StepLine[] => waitsForReview(db).all(on);
+/** The steps of these ids, in no order. */
+export const stepLinesById = (db: Database, ids: readonly string[]): readonly StepLine[] =>
+  byIds(db).all({ ids: JSON.stringify(ids) });

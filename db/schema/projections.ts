@@ -30,13 +30,14 @@ export const tubes = sqliteTable(
     clockLatest: dayText("clock_latest"),
     /** Day of the planned exchange, while one is planned. */
     plannedOn: dayText("planned_on"),
-    /** What the dwell strip draws. */
-    strip: json("strip").notNull(),
-    state: json("state").notNull(),
-    rulesVersion: integer("rules_version").notNull(),
     /** Why its output asks for a review before its day (shared/review/output-asks.ts). */
     metUntil: instant("met_until"),
     plateauSince: dayText("plateau_since"),
+    /** Before what is long: to read it a list need not read past that. */
+    rulesVersion: integer("rules_version").notNull(),
+    /** What the dwell strip draws. */
+    strip: json("strip").notNull(),
+    state: json("state").notNull(),
   },
   (t) => [
     check("tubes_clock_in_order", sql`${t.clockEarliest} <= ${t.clockLatest}`),
@@ -49,6 +50,8 @@ export const tubes = sqliteTable(
     index("tubes_by_status").on(t.status, t.id),
     // query: tubes of a kind, side or role, and whose they are (filters of lists); rows themselves are long
     index("tubes_by_what_they_are").on(t.kind, t.side, t.role, t.status, t.patientId, t.id),
+    // query: tubes whose output asks for a review now, and those of older rules, of which that is not computed; rows themselves are long
+    index("tubes_by_what_output_asks").on(t.rulesVersion, t.metUntil, t.plateauSince, t.role, t.id),
     // query: exchanges planned for a day
     index("tubes_by_planned_day").on(t.plannedOn, t.id),
   ],
@@ -109,6 +112,8 @@ export const openSteps = sqliteTable(
     index("open_steps_by_patient").on(t.patientId, t.dueOn, t.rank, t.id),
     // query: open steps of one tube
     index("open_steps_by_tube").on(t.tubeId, t.dueOn, t.rank, t.id),
+    // query: alarms, and reviews by their day (the physician's queue)
+    index("open_steps_by_kind").on(t.kind, t.dueOn, t.id),
     // query: steps of one person (before an account closes)
     index("open_steps_by_owner").on(t.ownerStaffId),
   ],

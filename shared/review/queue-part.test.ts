@@ -2,15 +2,14 @@ import { describe, expect, it } from "vitest";
 import { day } from "#shared/day/day.ts";
 import type { OutputAsks } from "#shared/review/output-asks.ts";
 import { queuePlaceOf } from "#shared/review/queue-part.ts";
-import type { WhyCode } from "#shared/step/step.ts";
 import type { StepKind } from "#shared/tube/step-kinds.ts";
 import { at } from "#tests/factories/reading.ts";
 
 const moment = { now: at("2026-11-06T12:00Z"), today: day("2026-11-06") };
-const step = (kind: StepKind, dueOn: string, ...codes: readonly WhyCode[]) => ({
+const step = (kind: StepKind, dueOn: string, asked?: "asked") => ({
   kind,
   dueOn: day(dueOn),
-  why: codes.map((code) => ({ code, args: {}, eventId: null })),
+  wasAsked: asked !== undefined,
 });
 
 const nothing: OutputAsks = { metUntil: null, plateauSince: null };
@@ -30,18 +29,8 @@ describe("where a tube stands in the physician's queue", () => {
     ["a review due today", step("review", "2026-11-06"), nothing, "review due"],
     ["a review due yesterday", step("review", "2026-11-05"), wasMet, "review due"],
     ["a review due tomorrow", step("review", "2026-11-07"), nothing, null],
-    [
-      "one that was asked for, due tomorrow",
-      step("review", "2026-11-07", "row", "review-asked"),
-      nothing,
-      "asked for",
-    ],
-    [
-      "one that was asked for, due today",
-      step("review", "2026-11-06", "review-asked"),
-      nothing,
-      "review due",
-    ],
+    ["one that was asked for, due tomorrow", step("review", "2026-11-07", "asked"), nothing, "asked for"],
+    ["one that was asked for, due today", step("review", "2026-11-06", "asked"), nothing, "review due"],
     [
       "a met numeric part of a tube without a date, and so without a review",
       step("assess the date", "2026-11-06"),

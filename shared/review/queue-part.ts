@@ -20,7 +20,8 @@ export const standIns = [
 export const isStandIn = (kind: StepKind): boolean => standIns.some((standIn) => standIn === kind);
 
 export type Queued = {
-  readonly step: Pick<OpenStep, "kind" | "dueOn" | "why">;
+  /** `wasAsked`: somebody asked for the review. */
+  readonly step: Pick<OpenStep, "kind" | "dueOn"> & { readonly wasAsked: boolean };
   readonly asks: OutputAsks;
 };
 
@@ -32,11 +33,11 @@ export type QueuePlace = { readonly part: QueuePart; readonly since: Day };
  * the output says to look sooner: the numeric part of the clinic's criterion is met, or a plateau that no review has seen. Null until then.
  */
 export function queuePlaceOf({ step, asks }: Queued, at: { now: Instant; today: Day }): QueuePlace | null {
-  const { kind, dueOn: since, why } = step;
+  const { kind, dueOn: since, wasAsked } = step;
   if (kind === "alarm") return { part: "alarm", since };
   if (asks.metUntil !== null && at.now <= asks.metUntil) return { part: "numeric part met", since };
   if (asks.plateauSince !== null) return { part: "plateau", since: asks.plateauSince };
   if (isStandIn(kind)) return null;
   if (since <= at.today) return { part: "review due", since };
-  return why.some(({ code }) => code === "review-asked") ? { part: "asked for", since } : null;
+  return wasAsked ? { part: "asked for", since } : null;
 }
