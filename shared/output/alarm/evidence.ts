@@ -1,5 +1,6 @@
 import { type Instant, latestOf } from "#shared/day/instant.ts";
 import type { AlarmInput } from "#shared/output/alarm/reason.ts";
+import { byEmptying } from "#shared/output/alarm/runs.ts";
 import { shutModes } from "#shared/output/low-day.ts";
 import { type MeasuredInterval, measuredIntervals } from "#shared/output/measured-interval.ts";
 import type { NetDay } from "#shared/output/net-day.ts";
@@ -18,7 +19,7 @@ export type Evidence = AlarmInput & {
   readonly rows: OutputRows;
   /** Every reading that is output, in order of time. What was drawn off at a procedure is none. */
   readonly intervals: readonly MeasuredInterval[];
-  /** The same with those of which nobody knows when they began: what was seen in them was seen. */
+  /** The same with those of which nobody knows when they began, in the order of emptying: what was seen in them was seen. */
   readonly looked: readonly Reading[];
   /** Since when the tube is set as it is now: its last change of size, mode, suction or position; null: since ever. */
   readonly since: Instant | null;
@@ -49,7 +50,7 @@ export function evidenceOf(input: AlarmInput, rows: OutputRows): Evidence {
     ...input,
     rows,
     intervals: intervals.filter(({ reading }) => !reading.procedureAspirate),
-    looked: readings.filter(({ procedureAspirate }) => !procedureAspirate),
+    looked: readings.filter(({ procedureAspirate }) => !procedureAspirate).toSorted(byEmptying),
     since: segmentCuts(tube.story, zone).at(-1) ?? null,
   };
 }

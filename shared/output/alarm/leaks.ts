@@ -1,13 +1,13 @@
 import { type Evidence, flagOf, isShut } from "#shared/output/alarm/evidence.ts";
 import type { AlarmReason } from "#shared/output/alarm/reason.ts";
-import { byEmptying, firstOfRuns, ofReading, type Says } from "#shared/output/alarm/runs.ts";
+import { firstOfRuns, ofReading, type Says } from "#shared/output/alarm/runs.ts";
 import type { Reading } from "#shared/output/reading.ts";
 
 /** A chest tube that had none and now leaks air. What leaked from the first is no change. */
 export function airLeakReasons(evidence: Evidence): AlarmReason[] {
   const row = evidence.rows.chestTube;
   if (!row?.kinds.includes(evidence.tube.kind)) return [];
-  const seen = evidence.looked.toSorted(byEmptying).filter(({ airLeak }) => airLeak !== "not recorded");
+  const seen = evidence.looked.filter(({ airLeak }) => airLeak !== "not recorded");
   return seen
     .filter(({ airLeak }, index) => airLeak === "present" && seen[index - 1]?.airLeak === "none")
     .map((reading) =>

@@ -10,9 +10,12 @@ export function newFluidReasons(evidence: Evidence): AlarmReason[] {
   const { tube, rows, looked } = evidence;
   const row = rows.newFluid;
   if (row === null) return [];
+  const seen = new Set(looked.flatMap(({ characters }) => characters));
+  const news = newCharacters(tube.expectedFluid).filter((character) => seen.has(character));
+  if (news.length === 0) return [];
   const isPink = isPinkSoonAfter(evidence);
   const by = { level: row.level, untilReached: flagOf(evidence, "new fluid")?.untilReached ?? null };
-  return newCharacters(tube.expectedFluid).flatMap((character) => {
+  return news.flatMap((character) => {
     const says = (reading: Reading): Says => {
       if (reading.characters.length === 0) return "nothing said";
       return reading.characters.includes(character) && !isPink(character, reading) ? "yes" : "no";

@@ -34,6 +34,7 @@ export function isPinkSoonAfter(of: OfTube) {
  * alarm. Null where a later one says otherwise, where pink is expected of the tube, or where the table has no row.
  */
 export function pinkToAskAgain({ readings, ...of }: OfTube & Pick<AlarmInput, "readings">): Reading | null {
+  if (!readings.some(({ characters }) => characters.includes(PINK))) return null;
   if (!newCharacters(of.tube.expectedFluid).includes(PINK)) return null;
   const said = readings.filter((one) => !one.procedureAspirate && one.characters.length > 0);
   const last = said.toSorted(byEmptying).at(-1);

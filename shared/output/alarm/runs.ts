@@ -11,7 +11,7 @@ export const byEmptying = (a: Reading, b: Reading): number => a.to - b.to || (a.
 export type Says = "yes" | "no" | "nothing said";
 
 /**
- * The first reading of each run that says so. One that says no ends the run, one that says nothing does neither: seen once and
+ * The first reading of each run that says so, of readings in the order of emptying. One that says no ends the run, one that says nothing does neither: seen once and
  * answered, it is not new again until it was gone.
  */
 export function firstOfRuns(
@@ -20,7 +20,7 @@ export function firstOfRuns(
 ): readonly Reading[] {
   let running = false;
   const first: Reading[] = [];
-  for (const reading of readings.toSorted(byEmptying)) {
+  for (const reading of readings) {
     const said = says(reading);
     if (said === "yes" && !running) first.push(reading);
     running = said === "yes" || (running && said === "nothing said");
