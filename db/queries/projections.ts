@@ -34,6 +34,12 @@ const dropSteps = prepared((orm) =>
     .where(eq(openSteps.patientId, sql.placeholder("patientId")))
     .prepare(),
 );
+const dropStep = prepared((orm) =>
+  orm
+    .delete(openSteps)
+    .where(eq(openSteps.id, sql.placeholder("id")))
+    .prepare(),
+);
 const dropTubes = prepared((orm) =>
   orm
     .delete(tubes)
@@ -58,12 +64,36 @@ export const projectionOf = (db: Database, patientId: string): Projection => ({
   steps: stepsOf(db, patientId),
 });
 
-/** Writes what the events make in place of what stood. A tube whose opening was voided is gone with it. */
+type Row = { readonly id: string };
+
+const isSame = (a: Row, b: Row | undefined): boolean =>
+  b !== undefined &&
+  Object.entries(a).every(([name, value]) => {
+    const other = (b as Readonly<Record<string, unknown>>)[name];
+    return value === other || JSON.stringify(value) === JSON.stringify(other);
+  });
+
+/** The rows that another list has not, or has otherwise. */
+function others<R extends Row>(rows: readonly R[], than: readonly R[]): readonly R[] {
+  const byId = new Map(than.map((row) => [row.id, row]));
+  return rows.filter((row) => !isSame(row, byId.get(row.id)));
+}
+
+/**
+ * Writes what the events make in place of what stood. A tube whose opening was voided is gone with it. What stands as it should is left
+ * alone: most readings change no tube and no step, and to write them again would cost more than the reading.
+ */
 export function replaceProjection(tx: Tx, patientId: string, next: Projection): void {
-  dropSteps(tx).run({ patientId });
-  dropTubes(tx).run({ patientId });
-  for (const tube of next.tubes) insertTube(tx, tube);
-  for (const step of next.steps) insertStep(tx, step);
+  const stood = projectionOf(tx, patientId);
+  if (others(stood.tubes, next.tubes).length > 0 || others(next.tubes, stood.tubes).length > 0) {
+    dropSteps(tx).run({ patientId });
+    dropTubes(tx).run({ patientId });
+    for (const tube of next.tubes) insertTube(tx, tube);
+    for (const step of next.steps) insertStep(tx, step);
+    return;
+  }
+  for (const { id } of others(stood.steps, next.steps)) dropStep(tx).run({ id });
+  for (const step of others(next.steps, stood.steps)) insertStep(tx, step);
 }
 
 /** Before a rebuild: nothing computed is left. */

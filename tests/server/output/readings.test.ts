@@ -36,6 +36,22 @@ describe("the output log", () => {
     expect(netOf(db, tubeId, "2026-06-01")).toMatchObject({ kind: "known", ul: 17_000 });
   });
 
+  it("writes no tube and no step again that a reading leaves as they were; what it opens is added", () => {
+    const { db, tubeId } = withTube({ kind: "pcn l", size: "8 f", when: "1 jun 2026 10:00" });
+    using _closing = db;
+    const rows = (table: string) =>
+      new Set(db.sqlite.prepare<[], string>(`select rowid || ' ' || id from ${table}`).pluck().all());
+    const [tubes, steps] = [rows("tubes"), rows("open_steps")];
+    const texts = { flushGiven: "none", from: "5 jun 2026 00:00", to: "6 jun 2026 00:00" };
+    log(db, tubeId, { ...texts, drained: "900" });
+    expect(rows("open_steps")).toEqual(steps);
+    log(db, tubeId, { ...texts, drained: "60", from: "6 jun 2026 00:00", to: "7 jun 2026 00:00" });
+    expect(rows("tubes")).toEqual(tubes);
+    const now = rows("open_steps");
+    expect([...steps].filter((row) => !now.has(row))).toEqual([]);
+    expect(now.size).toBe(steps.size + 1);
+  });
+
   it("a flush that is ordered and not recorded leaves the day untold", () => {
     const { db, tubeId } = drain();
     using _closing = db;
