@@ -55,6 +55,7 @@ describe("what a tube's output asks for", () => {
         expect(asks.plateauSince).toBe(plateauSince(now));
         if (now.kind === "numeric part met") met += 1;
       }),
+      { examples: [[[drain(), state({})], [8, 6], 0]] },
     );
     expect(met).toBeGreaterThan(0);
   });

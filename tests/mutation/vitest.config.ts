@@ -1,12 +1,13 @@
 import { defineConfig } from "vitest/config";
 
-/** What can tell a spoilt size or passage from a whole one: the unit tests of both rooms and of the words that print them. */
+/** What can tell a spoilt rule of these rooms from a whole one: their own unit tests, and those of what is printed, or opened, by them. */
 export default defineConfig({
   test: {
     include: [
-      "shared/size/**/*.test.ts",
-      "shared/fit/**/*.test.ts",
-      "shared/words/passage.test.ts",
+      "shared/{size,fit,output,review}/**/*.test.ts",
+      "shared/words/{passage,criterion,alarm-why,trend,chart,output,fluid-tests,together}.test.ts",
+      "shared/step/{alarm-step,ask-again,review-steps}.test.ts",
+      "shared/record/output/reading-doubts.test.ts",
       "tests/app/bore-drawing.test.ts",
     ],
     setupFiles: ["tests/support/no-console.ts", "tests/support/generated-cases.ts"],
