@@ -4,7 +4,7 @@ import type { MeasuredInterval, Span } from "#shared/output/measured-interval.ts
 import { type Microlitres, microlitres, noVolume, sum, toMl } from "#shared/output/microlitre.ts";
 import { unknownNetReasons } from "#shared/output/net-volume.ts";
 import { type MlPer24h, ratePer24h } from "#shared/output/rate.ts";
-import type { Reading } from "#shared/output/reading.ts";
+import { isEstimated, type Reading } from "#shared/output/reading.ts";
 import { touching } from "#shared/output/touching.ts";
 import type { Protocol } from "#shared/protocol/protocol.ts";
 
@@ -109,10 +109,7 @@ function whyIncomplete(part: DayPart, evidence: DayEvidence, coveredMs: number):
 const holds: Readonly<Record<Exclude<DayRemark, "flush-does-not-come-back">, (reading: Reading) => boolean>> =
   {
     "leak-round-tube": ({ leak }) => leak === "damp" || leak === "soaking",
-    estimated: ({ gross, measuredBy, flushGiven, flushWithdrawn }) =>
-      gross.certainty === "estimated" ||
-      measuredBy === "estimate" ||
-      [flushGiven, flushWithdrawn].some((flush) => typeof flush === "object" && flush.estimated),
+    estimated: isEstimated,
     reported: ({ gross }) => gross.certainty === "reported",
     "already-net": ({ basis }) => basis === "already net",
     "other-fluid-went-in": ({ otherIn }) => otherIn.length > 0,

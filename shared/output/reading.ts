@@ -31,3 +31,13 @@ export type SessionSymptom = (typeof sessionSymptoms)[number];
 
 export type Flush = z.infer<typeof flushSchema>;
 export type Reading = z.infer<typeof readingSchema>;
+
+/** Whether somebody only guessed what its figure is made of. */
+export const isEstimated = ({ gross, measuredBy, flushGiven, flushWithdrawn }: Reading): boolean =>
+  gross.certainty === "estimated" ||
+  measuredBy === "estimate" ||
+  [flushGiven, flushWithdrawn].some((flush) => typeof flush === "object" && flush.estimated);
+
+/** What somebody said was felt; nothing where nobody said. */
+export const feltIn = ({ symptoms }: Reading): readonly SessionSymptom[] =>
+  symptoms === "not recorded" ? [] : symptoms;

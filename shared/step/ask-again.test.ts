@@ -92,6 +92,10 @@ describe("pink urine under 48 h after a procedure: ask again next day (example t
       protocol: () => ({ ...make.books().protocol(1), outputRows: null }),
     });
     expect(kindsAfter([placed], older)).not.toContain("ask again");
+    const { outputRows, ...rest } = make.books().protocol(1);
+    const noRow = { ...rest, outputRows: { ...outputRows!, newFluid: null } };
+    const without = make.books({ readings: () => [pink], protocol: () => noRow });
+    expect(kindsAfter([placed], without)).not.toContain("ask again");
   });
 
   it("is not put off by a closed day: it asks on the next one, when it is said to be past it", () => {

@@ -3,7 +3,15 @@ import { day } from "#shared/day/day.ts";
 import { millilitres } from "#shared/output/microlitre.ts";
 import { alarmInput, dated, ran, wholeDays } from "#tests/factories/alarm-input.ts";
 import { at } from "#tests/factories/reading.ts";
-import { blocked, exchanged, placed, unblocked, upsized } from "#tests/support/factories.ts";
+import {
+  blocked,
+  checked,
+  exchanged,
+  placed,
+  takenOver,
+  unblocked,
+  upsized,
+} from "#tests/support/factories.ts";
 import { alarmReasons } from "./alarm-reasons.ts";
 
 const keys = (...[readings, more]: Parameters<typeof alarmInput>) =>
@@ -51,9 +59,14 @@ describe("low by its row (example table: under 100 mL/24 h, CP)", () => {
     expect(keys(wholeDays([60, 800, 60]), { entries })).toEqual(["low:2026-11-03"]);
   });
 
-  it("of a gallbladder only questions are asked: its row has no figure", () => {
+  it("a day that begins with the change of size is of the tube as it is now", () => {
+    const entries = [placed(), upsized({ on: "2026-11-02", at: "00:00" })];
+    expect(keys(wholeDays([60, 60]), { entries })).toEqual(["low:2026-11-02"]);
+  });
+
+  it("of a gallbladder only questions are asked: its row has no figure, and more flush than output is under none", () => {
     const entries = [placed({ kind: "cholecystostomy" })];
-    expect(keys(wholeDays([20]), { entries })).toEqual([]);
+    expect(keys(wholeDays([20, -5]), { entries })).toEqual([]);
   });
 });
 
@@ -67,6 +80,12 @@ describe("a usual level that a clinician accepted", () => {
   it("does not stand for a figure further under it than the percent of a sudden drop (70 %: under 18 of 60)", () => {
     expect(keys(wholeDays([18]), { entries: biliary, usual })).toEqual([]);
     expect(keys(wholeDays([17.999]), { entries: biliary, usual })).toEqual(["low:2026-11-01"]);
+  });
+
+  it("stands for any figure where the table has no row for a sudden drop", () => {
+    const { protocol } = alarmInput([]);
+    const without = { ...protocol, outputRows: { ...protocol.outputRows!, suddenDrop: null } };
+    expect(keys(wholeDays([1]), { entries: biliary, usual, protocol: without })).toEqual([]);
   });
 
   it("of another row says nothing, and nothing of being dry", () => {
@@ -116,6 +135,43 @@ describe("high by its row (example table: urine over 3,000 from day 4, bile over
     expect(then(blocked({ on: dated(8) }), unblocked({ on: dated(9) }))).toEqual(["high:2026-11-14"]);
     expect(then(blocked({ on: dated(8) }), exchanged({ on: dated(9) }))).toEqual(["high:2026-11-14"]);
     expect(then(exchanged({ on: dated(9) }))).toHaveLength(4);
+  });
+
+  it("bile from the first, also on a day before it was unblocked", () => {
+    const entries = [...biliary, blocked({ on: dated(3) }), unblocked({ on: dated(4) })];
+    expect(keys(wholeDays([1600]), { entries })).toEqual(["high:2026-11-01"]);
+  });
+
+  it("a tube that was taken over has no start that anybody knows: any day counts", () => {
+    const entries = [takenOver({ on: "2026-11-01" })];
+    expect(keys(wholeDays([null, 3500]), { entries })).toEqual(["high:2026-11-02"]);
+  });
+
+  it("what is done while it is blocked relieves nothing; the exchange that follows does, and a later one no more", () => {
+    const volumes = wholeDays([null, 3500, 3500, 3500, 3500], 9);
+    const first = (...entries: Parameters<typeof Array.of>) =>
+      keys(volumes, { entries: [placed(), ...entries] as never })[0];
+    expect(first(blocked({ on: dated(8) }), checked({ on: dated(9) }))).toBe("high:2026-11-11");
+    const exchange = exchanged({ on: dated(9) });
+    expect(first(blocked({ on: dated(7) }), checked({ on: dated(8) }), exchange)).toBe("high:2026-11-14");
+    expect(first(checked({ on: dated(8) }), exchange)).toBe("high:2026-11-11");
+    expect(first(blocked({ on: dated(3) }), unblocked({ on: dated(4) }), exchange)).toBe("high:2026-11-11");
+    expect(first(blocked({ on: dated(3) }), exchanged({ on: dated(4) }), exchange)).toBe("high:2026-11-11");
+    expect(first(blocked({ on: dated(9) }), unblocked({ on: "?" }))).toBe("high:2026-11-11");
+  });
+
+  it("says the figure of its row", () => {
+    const [reason] = alarmReasons(alarmInput(wholeDays([3500])));
+    expect(reason?.args).toEqual({ day: "2026-11-01", mlPer24h: 3500, over: 3000 });
+  });
+
+  it("holds for bile what its red flag says until somebody is reached", () => {
+    const { protocol } = alarmInput([]);
+    const redFlags = protocol.redFlags.map((flag) =>
+      flag.id === "much bile or dizzy" ? { ...flag, untilReached: "drink" } : flag,
+    );
+    const input = alarmInput(wholeDays([1600]), { entries: biliary, protocol: { ...protocol, redFlags } });
+    expect(alarmReasons(input)).toMatchObject([{ code: "high", untilReached: "drink" }]);
   });
 
   it("is same day for bile by its red flag, and of no named level for urine", () => {

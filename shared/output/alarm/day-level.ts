@@ -1,6 +1,6 @@
 import { addDays, type Day } from "#shared/day/day.ts";
 import { dayAt } from "#shared/day/instant.ts";
-import { drainsNow, type Evidence, type FullDay, flagOf } from "#shared/output/alarm/evidence.ts";
+import { type Evidence, type FullDay, flagOf } from "#shared/output/alarm/evidence.ts";
 import type { AlarmCode, AlarmReason } from "#shared/output/alarm/reason.ts";
 import { relievedAt } from "#shared/output/alarm/relief.ts";
 import { kindOf } from "#shared/tube/kind/kinds.ts";
@@ -33,11 +33,11 @@ export const ofDay = (day: FullDay, { code, args, source }: Met): AlarmReason =>
   source,
 });
 
-/** Complete days under the row, not at it. */
+/** Complete days of a tube that drains now under the row, not at it. */
 export function lowReasons(evidence: Evidence, days: readonly FullDay[]): AlarmReason[] {
   const row = evidence.rows.low.find(({ kinds }) => kinds.includes(evidence.tube.kind));
   const under = row?.underMlPer24h ?? null;
-  if (row === undefined || under === null || !drainsNow(evidence)) return [];
+  if (row === undefined || under === null) return [];
   return days
     .filter((day) => day.mlPer24h < under && !isUsual(evidence, "low", day))
     .map((day) => ofDay(day, { code: "low", args: { under }, source: row.source }));
@@ -45,14 +45,15 @@ export function lowReasons(evidence: Evidence, days: readonly FullDay[]): AlarmR
 
 /** The first day that the row speaks of: so many days after the placement or relief. */
 function spokenOfFrom({ tube, zone }: Evidence, fromDay: number | null): Day | null {
-  const relieved = fromDay === null ? null : relievedAt(tube.story, zone);
-  return relieved === null || fromDay === null ? null : addDays(dayAt(relieved, zone), fromDay);
+  if (fromDay === null) return null;
+  const relieved = relievedAt(tube.story, zone);
+  return relieved === null ? null : addDays(dayAt(relieved, zone), fromDay);
 }
 
-/** Complete days over the row, from its first day on. */
+/** Complete days of a tube that drains now over the row, from its first day on. */
 export function highReasons(evidence: Evidence, days: readonly FullDay[]): AlarmReason[] {
   const row = evidence.rows.high.find(({ kinds }) => kinds.includes(evidence.tube.kind));
-  if (row === undefined || !drainsNow(evidence)) return [];
+  if (row === undefined) return [];
   const from = spokenOfFrom(evidence, row.fromDay);
   const bile = kindOf(evidence.tube.kind).output === "bile";
   const flag = bile ? flagOf(evidence, "much bile or dizzy") : undefined;

@@ -1,14 +1,10 @@
 import { type Instant, latestOf } from "#shared/day/instant.ts";
+import type { Evidence } from "#shared/output/alarm/evidence.ts";
 import type { MeasuredInterval, Span } from "#shared/output/measured-interval.ts";
-import type { Flush, Reading } from "#shared/output/reading.ts";
+import { type Flush, isEstimated, type Reading } from "#shared/output/reading.ts";
 import { known } from "#shared/tube/certainty.ts";
 
 const amount = (flush: Flush): number => (typeof flush === "object" ? flush.ul : 0);
-
-const isEstimated = ({ gross, measuredBy, flushGiven, flushWithdrawn }: Reading): boolean =>
-  gross.certainty === "estimated" ||
-  measuredBy === "estimate" ||
-  [flushGiven, flushWithdrawn].some((flush) => typeof flush === "object" && flush.estimated);
 
 /**
  * Nothing came but the flush that went in. A flush that nobody wrote down only makes it less. Zero is zero even where it is
@@ -31,19 +27,19 @@ export type DrySpell = Span & { readonly readings: readonly string[] };
 const overlap = (a: Span, b: Span): boolean => a.from < b.to && b.from < a.to;
 
 /**
- * Stretches in which nothing ran, without a gap: readings in a row are one. Where another reading says otherwise of the
- * same time, a person says which is right, and neither counts.
+ * Stretches in which nothing ran of the tube as it is set now, without a gap: readings in a row are one. What lay before it was answered
+ * counts no more. Where another reading says otherwise of the same time, a person says which is right, and neither counts.
  */
 export function drySpells(
-  intervals: readonly MeasuredInterval[],
-  since: Instant | null,
+  { intervals, since }: Pick<Evidence, "intervals" | "since">,
+  answeredUntil: readonly Instant[] = [],
 ): readonly DrySpell[] {
   const nothing = intervals.filter(({ reading }) => drainedNothing(reading));
   const others = intervals.filter((interval) => !nothing.includes(interval));
   const spells: DrySpell[] = [];
   for (const interval of nothing) {
     if (others.some((other) => overlap(other, interval))) continue;
-    const from = since === null ? interval.from : latestOf(interval.from, since);
+    const from = latestOf(interval.from, since ?? interval.from, ...answeredUntil);
     if (from >= interval.to) continue;
     const last = spells.at(-1);
     if (last === undefined || from > last.to) {

@@ -74,13 +74,28 @@ describe("dry by its row (example table: 6 h for urine, 12 h for bile, CP)", () 
     expect(hours({ flushGiven: "not recorded" })).toEqual(["dry"]);
     expect(hours({ flushGiven: flush(5), flushWithdrawn: flush(6) })).toEqual([]);
     expect(hours({ gross: gross(5), flushGiven: { ul: millilitres(5), estimated: true } })).toEqual([]);
+    expect(hours({ gross: gross(5), flushGiven: flush(5), measuredBy: "estimate" })).toEqual([]);
+    const about = { certainty: "estimated", value: millilitres(5) } as const;
+    expect(hours({ gross: about, flushGiven: flush(5) })).toEqual([]);
+    const back = { ul: millilitres(1), estimated: true };
+    expect(hours({ gross: gross(4), flushGiven: flush(5), flushWithdrawn: back })).toEqual([]);
     expect(hours({ gross: { certainty: "estimated", value: noVolume } })).toEqual(["dry"]);
+    expect(hours({ basis: "already net", gross: gross(3), flushGiven: flush(5) })).toEqual([]);
     expect(hours({ basis: "already net", gross: gross(-5), flushGiven: flush(0) })).toEqual(["dry"]);
   });
 
   it("two readings that disagree on the same time count neither", () => {
     const all = ran("2026-11-02T00:00", "2026-11-03T00:00", 900);
     expect(codes([all, ran("2026-11-02T08:00", "2026-11-02T16:00", 0)])).toEqual([]);
+  });
+
+  it("a reading of something that touches it at either end says nothing of it", () => {
+    const readings = [
+      ran("2026-11-02T02:00", "2026-11-02T08:00", 900),
+      ran("2026-11-02T08:00", "2026-11-02T15:00", 0),
+      ran("2026-11-02T15:00", "2026-11-02T18:00", 200),
+    ];
+    expect(codes(readings)).toEqual(["dry"]);
   });
 
   it("is faster with one kidney, a transplant, or a tube in one", () => {
@@ -115,6 +130,11 @@ describe("dry by its row (example table: 6 h for urine, 12 h for bile, CP)", () 
     expect(alarmReasons(alarmInput([seven], { answered }))).toEqual([]);
     expect(then("2026-11-02T20:59")).toEqual([]);
     expect(then("2026-11-02T21:00").map(({ key }) => key)).toEqual(["dry:r2026-11-02T15:00"]);
+  });
+
+  it("an answer to another reason leaves its hours", () => {
+    const answered = [{ key: "new-fluid:bloody:r2026-11-02T08:00", until: at("2026-11-02T12:00Z") }];
+    expect(codes([ran("2026-11-02T08:00", "2026-11-02T15:00", 0)], { answered })).toEqual(["dry"]);
   });
 
   it("silence is not dry, nor is a tube that drains a collection", () => {

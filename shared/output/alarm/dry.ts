@@ -1,6 +1,6 @@
-import { dayAt, type Instant, instant, latestOf } from "#shared/day/instant.ts";
+import { dayAt, type Instant, instant } from "#shared/day/instant.ts";
 import { type DrySpell, drySpells } from "#shared/output/alarm/dry-spells.ts";
-import { drainsNow, type Evidence, flagOf } from "#shared/output/alarm/evidence.ts";
+import { type Evidence, flagOf } from "#shared/output/alarm/evidence.ts";
 import { type OnlyWay, onlyWayOut } from "#shared/output/alarm/only-way-out.ts";
 import type { AlarmReason } from "#shared/output/alarm/reason.ts";
 import { HOUR_MS } from "#shared/output/rate.ts";
@@ -17,13 +17,11 @@ const wayOut = (evidence: Evidence, row: DryRow, spell: DrySpell): OnlyWay =>
 
 type DryRow = Evidence["rows"]["dry"][number];
 
-/** Nothing over the row's hours, at them and not before. Hours of readings, not of silence: missing is not zero. */
+/** Nothing out of a tube that drains now over the row's hours, at them and not before. Hours of readings, not of silence: missing is not zero. */
 export function dryReasons(evidence: Evidence): AlarmReason[] {
   const row = evidence.rows.dry.find(({ kinds }) => kinds.includes(evidence.tube.kind));
-  if (row === undefined || !drainsNow(evidence)) return [];
-  const starts = [...answeredUntil(evidence), ...(evidence.since === null ? [] : [evidence.since])];
-  const since = starts.length === 0 ? null : latestOf(...starts);
-  return drySpells(evidence.intervals, since)
+  if (row === undefined) return [];
+  return drySpells(evidence, answeredUntil(evidence))
     .filter(({ from, to }) => to - from >= row.hours * HOUR_MS)
     .map((spell) => {
       const { from, to, readings } = spell;

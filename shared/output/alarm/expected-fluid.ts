@@ -7,9 +7,9 @@ const blood: readonly Character[] = ["serosanguineous", "bloody", "clots"];
 
 function isExpected(character: Character, expected: readonly Character[]): boolean {
   if (neverNew.includes(character) || expected.includes(character)) return true;
+  if (!blood.includes(character)) return false;
   const heaviest = Math.max(...expected.map((one) => blood.indexOf(one)));
-  if (heaviest < 0 || !blood.includes(character)) return false;
-  return blood.indexOf(character) <= heaviest || expected.includes("bloody");
+  return blood.indexOf(character) < heaviest || expected.includes("bloody");
 }
 
 /** What a tube is not expected to drain. Where nobody said what is, nothing is new. */

@@ -138,10 +138,26 @@ describe("a capped trial with pain, fever, jaundice or leak (red flag of the exa
     ]);
   });
 
+  it("tells the figure of a sign that came up, and of no other", () => {
+    const told = (findings: Findings) =>
+      reasonsOf([placed, capped, found("2026-11-03", findings)]).map(({ key, args }) => [
+        key,
+        args.celsius,
+        args.pain,
+      ]);
+    const cool = { temperature: figure(36.8), jaundice: confirmed(true), pain: figure(3) };
+    expect(told(cool)).toEqual([["found-while-shut:pain+jaundice:on-2026-11-03", null, 3]]);
+    expect(told({ ...hot, feels: confirmed("very unwell") })).toEqual([
+      ["found-while-shut:fever+very-unwell:on-2026-11-03", 38.4, null],
+    ]);
+  });
+
   it("without the row it says nothing; without a row for fever a temperature says nothing", () => {
     const entries = [placed, capped, found("2026-11-03", { ...hot, jaundice: confirmed(true) })];
     const { protocol } = alarmInput([]);
     expect(signs(entries, { protocol: { ...protocol, redFlags: [] } })).toEqual([]);
     expect(signs(entries, { protocol: { ...protocol, outputRows: null } })).toEqual(["jaundice"]);
+    const noFever = { ...protocol.outputRows!, fever: null };
+    expect(signs(entries, { protocol: { ...protocol, outputRows: noFever } })).toEqual(["jaundice"]);
   });
 });

@@ -1,7 +1,7 @@
 import { type Evidence, flagOf, isShut } from "#shared/output/alarm/evidence.ts";
 import type { AlarmReason } from "#shared/output/alarm/reason.ts";
 import { firstOfRuns, ofReading, type Says } from "#shared/output/alarm/runs.ts";
-import type { Reading } from "#shared/output/reading.ts";
+import { feltIn, type Reading } from "#shared/output/reading.ts";
 
 /** A chest tube that had none and now leaks air. What leaked from the first is no change. */
 export function airLeakReasons(evidence: Evidence): AlarmReason[] {
@@ -39,9 +39,15 @@ export function leakReasons(evidence: Evidence): AlarmReason[] {
   const leaking = each(leaks).map((reading) =>
     ofReading(evidence, reading, flag)({ code: "leak-while-shut", args: { leak: reading.leak } }),
   );
-  const felt = each(feels).map((reading) => {
-    const symptoms = reading.symptoms === "not recorded" ? "" : reading.symptoms.join(", ");
-    return ofReading(evidence, reading, flag)({ code: "symptoms-while-shut", args: { symptoms } });
-  });
+  const felt = each(feels).map((reading) =>
+    ofReading(
+      evidence,
+      reading,
+      flag,
+    )({
+      code: "symptoms-while-shut",
+      args: { symptoms: feltIn(reading).join(", ") },
+    }),
+  );
   return [...leaking, ...felt];
 }

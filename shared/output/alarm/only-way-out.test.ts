@@ -67,6 +67,13 @@ describe("no urine by any route: on call now (example table, CP)", () => {
     expect(found("18:01")).toEqual(unknown);
   });
 
+  it("what ran before the tube was dry ends no stretch of it", () => {
+    const before = { ...ran("2026-11-02T02:00", "2026-11-02T08:00", 300), flushGiven: "none" as const };
+    expect(wayOf({ clinical: voidedOf(0, "2026-11-02", "14:00") }, [before, dry])).toEqual(
+      faster("nothing voided"),
+    );
+  });
+
   it("one kidney and a transplant say why", () => {
     expect(wayOf({ conditions: { singleKidney: confirmed(true) } })).toEqual(faster("single kidney"));
     const transplant = { conditions: { transplantKidney: confirmed(true) } };
@@ -123,8 +130,17 @@ describe("two nephrostomies", () => {
     ],
     ["dry before, and nobody has looked since", [ran("2026-11-01T08:00", "2026-11-02T08:00", 0)], unknown],
     ["of which nothing is logged", [], unknown],
+    ["running from when this one ran again", [ran("2026-11-02T15:00", "2026-11-02T18:00", 100)], unknown],
+    ["dry only from when this one ran again", [ran("2026-11-02T15:00", "2026-11-02T23:00", 0)], unknown],
   ] as const)("the other %s", (_name, readings, expected) => {
     expect(wayOf(second(readings))).toEqual(expected);
+  });
+
+  it("one dry and one of which nothing is known are not all dry", () => {
+    const third = make.placed({ tube: "tube-3", number: 3, side: "right" });
+    const { others } = second([dry], third)!;
+    const silent = () => others!().map((one, n) => (n === 0 ? one : { ...one, readings: [] }));
+    expect(wayOf({ others: silent })).toEqual(unknown);
   });
 
   it("with nothing voided, one of which nothing is known is not read as running", () => {

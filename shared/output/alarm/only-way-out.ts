@@ -56,7 +56,7 @@ function voided(evidence: Evidence, spell: DrySpell): Way {
 function outOf(other: Evidence, row: DryRow, { from, to }: DrySpell): Way {
   const since = other.intervals.filter((one) => one.from >= from && one.from < to);
   if (since.some(drainedSome)) return "urine";
-  const dry = drySpells(other.intervals, other.since).some(
+  const dry = drySpells(other).some(
     (spell) => spell.to - spell.from >= row.hours * HOUR_MS && spell.from < to && spell.to > from,
   );
   return dry ? "none" : "not known";
@@ -67,11 +67,7 @@ const otherTubes = (evidence: Evidence, row: DryRow, spell: DrySpell): readonly 
   evidence
     .others()
     .filter(({ tube }) => tube.status === "in" && row.kinds.includes(tube.kind) && drainsNow({ tube }))
-    .map((other) =>
-      other.readings.length === 0
-        ? "not known"
-        : outOf(evidenceOf({ ...evidence, ...other }, evidence.rows), row, spell),
-    );
+    .map((other) => outOf(evidenceOf({ ...evidence, ...other }, evidence.rows), row, spell));
 
 /**
  * Whether nothing out of this tube is no urine by any route: one kidney or a transplant, nothing voided since it ran dry, or every

@@ -1,10 +1,11 @@
 import { describe, expect, it } from "vitest";
+import type { Reading } from "#shared/output/reading.ts";
 import { confirmed, unknownFact } from "#shared/tube/certainty.ts";
 import type { TubeKind } from "#shared/tube/kind/kinds.ts";
 import type { Character } from "#shared/tube/vocabulary.ts";
 import { alarmInput, dated, ran } from "#tests/factories/alarm-input.ts";
 import { at } from "#tests/factories/reading.ts";
-import { capped, exchanged, placed, uncapped } from "#tests/support/factories.ts";
+import { capped, checked, exchanged, placed, repositioned, uncapped } from "#tests/support/factories.ts";
 import { alarmReasons } from "./alarm-reasons.ts";
 
 const keys = (...[readings, more]: Parameters<typeof alarmInput>) =>
@@ -58,6 +59,23 @@ describe("a fluid that this tube is not expected to drain", () => {
     ]);
   });
 
+  it("says which, what is expected, how soon, what holds until then and by which row", () => {
+    const entries = [placed({ facts: { expectedFluid: ["urine-like", "clear"] } })];
+    expect(alarmReasons(alarmInput(looked(["bloody"]), { entries }))).toEqual([
+      {
+        key: "new-fluid:bloody:r2026-11-01T09:00",
+        code: "new-fluid",
+        level: "same day",
+        untilReached: "keep the tube",
+        on: "2026-11-01",
+        at: at("2026-11-01T10:00Z"),
+        readings: ["r2026-11-01T09:00"],
+        args: { character: "bloody", expected: "urine-like, clear" },
+        source: "CP",
+      },
+    ]);
+  });
+
   it("stands through an exchange until somebody has answered it", () => {
     const entries = [placed(), exchanged({ on: "2026-11-02" })];
     const key = "new-fluid:bloody:r2026-11-01T09:00";
@@ -78,6 +96,18 @@ describe("a fluid that this tube is not expected to drain", () => {
   ])("pink urine 48 h after a procedure at %s is asked again before: %j", (time, expected) => {
     const entries = [placed({ on: "2026-11-01", at: time })];
     expect(keys(looked([], ["serosanguineous"], ["serosanguineous"]), { entries })).toEqual(expected);
+  });
+
+  it("pink at the procedure and after a tube was put back in place is asked again; after a check it is none", () => {
+    const pink = looked(["serosanguineous"]);
+    expect(keys(pink, { entries: [placed({ on: "2026-11-01", at: "10:00" })] })).toEqual([]);
+    expect(keys(pink, { entries: [placed(), repositioned({ on: "2026-10-31", at: "10:00" })] })).toEqual([]);
+    const key = "new-fluid:serosanguineous:r2026-11-01T09:00";
+    expect(keys(pink, { entries: [placed(), checked({ on: "2026-10-31", at: "10:00" })] })).toEqual([key]);
+    expect(keys(pink, { entries: [placed(), exchanged({ on: "2026-11-01", at: "10:01" })] })).toEqual([key]);
+    expect(keys(looked(["bloody"]), { entries: [placed({ on: "2026-11-01", at: "10:00" })] })).toHaveLength(
+      1,
+    );
   });
 
   it("pink soon after a procedure stays so when another one follows", () => {
@@ -123,6 +153,39 @@ describe("sessions (example table: over 1,000 mL pleural, 2,000 peritoneal; coug
     expect(keys([session(0, 400), session(9, 300)], pleural)).toEqual([]);
   });
 
+  it("one of unknown volume has not fallen", () => {
+    const unknown = { ...session(4, 0, ["breathlessness"]), gross: unknownFact };
+    expect(keys([session(0, 400), unknown], pleural)).toEqual(["breathless:r2026-11-05T09:00"]);
+  });
+
+  it("the one before is the last that was emptied before, whenever it began", () => {
+    const long = ran("2026-11-01T09:00", "2026-11-01T12:00", 400, { symptoms: [] });
+    const short = ran("2026-11-01T10:00", "2026-11-01T11:00", 300, { symptoms: ["breathlessness"] });
+    expect(keys([long, short], pleural)).toEqual(["breathless:r2026-11-01T10:00"]);
+  });
+
+  it("breathless and stopped for a cough is both", () => {
+    expect(keys([session(0, 300, ["cough", "breathlessness"])], pleural)).toEqual([
+      "breathless:r2026-11-01T09:00",
+      "session-symptoms:r2026-11-01T09:00",
+    ]);
+  });
+
+  it("say their figures, how soon and by which row", () => {
+    const all = [session(0, 1200, ["cough", "pain"]), session(4, 300, ["breathlessness"])];
+    const told = (more: object = {}) =>
+      alarmReasons(alarmInput(all, { ...pleural, ...more })).map(
+        ({ code, level, untilReached, args, source }) => [code, level, untilReached, args, source],
+      );
+    const over = ["session-over-ceiling", null, null, { ml: 1200, over: 1000 }, "MEM"];
+    const stopped = ["session-symptoms", null, null, { symptoms: "cough, pain" }, "MEM"];
+    const fell = { ml: 300, before: 1200 };
+    expect(told()).toEqual([over, stopped, ["session-falling", "emergency services", null, fell, "MEM"]]);
+    const protocol = { ...alarmInput([]).protocol, redFlags: [] };
+    expect(told({ protocol })).toEqual([over, stopped, ["session-falling", null, null, fell, "MEM"]]);
+    expect(keys([session(0, 300, ["breathlessness"])], { ...pleural, protocol })).toEqual([]);
+  });
+
   it("breathlessness with any tube is a red flag, of emergency services", () => {
     const [reason] = alarmReasons(alarmInput([session(0, 300, ["breathlessness"])]));
     expect(reason).toMatchObject({ code: "breathless", level: "emergency services", source: "CP" });
@@ -140,6 +203,18 @@ describe("air leak of a chest tube", () => {
     expect(keys([bubbles(0, "none"), bubbles(1, "not recorded"), bubbles(2, "present")], chest)).toEqual([
       "air-leak:r2026-11-03T09:00",
     ]);
+  });
+
+  it("says nothing where there is none, and nothing without a row", () => {
+    expect(keys([bubbles(0, "none"), bubbles(1, "none")], chest)).toEqual([]);
+    const { protocol } = alarmInput([]);
+    const without = { ...protocol, outputRows: { ...protocol.outputRows!, chestTube: null } };
+    expect(keys([bubbles(0, "none"), bubbles(1, "present")], { ...chest, protocol: without })).toEqual([]);
+  });
+
+  it("names no level: the row has none", () => {
+    const [reason] = alarmReasons(alarmInput([bubbles(0, "none"), bubbles(1, "present")], chest));
+    expect(reason).toMatchObject({ level: null, untilReached: null, args: {}, source: "MEM" });
   });
 
   it("says nothing of a tube that is not measured by air", () => {
@@ -162,10 +237,40 @@ describe("leaks", () => {
   it("a capped tube with any leak, or with pain, holds what the clinic says", () => {
     const reasons = alarmReasons(alarmInput([leaky(0, "damp")], shut));
     expect(reasons).toMatchObject([
-      { key: "leak-while-shut:r2026-11-01T09:00", level: "same day", untilReached: "reconnect to bag" },
+      {
+        key: "leak-while-shut:r2026-11-01T09:00",
+        level: "same day",
+        untilReached: "reconnect to bag",
+        args: { leak: "damp" },
+      },
     ]);
     const pain = ran("2026-11-01T09:00", "2026-11-01T10:00", 0, { symptoms: ["pain"] });
     expect(keys([pain], shut)).toEqual(["symptoms-while-shut:r2026-11-01T09:00"]);
+  });
+
+  it("of a capped tube speaks again once it was gone, whatever nobody wrote down between", () => {
+    const when = (readings: readonly Reading[]) => keys(readings, shut).map((key) => key.slice(-16, -6));
+    expect(when([leaky(0, "not recorded"), leaky(1, "none")])).toEqual([]);
+    expect(when([leaky(0, "damp"), leaky(1, "not recorded"), leaky(2, "damp")])).toEqual(["2026-11-01"]);
+    expect(when([leaky(0, "damp"), leaky(1, "none"), leaky(2, "soaking")])).toEqual([
+      "2026-11-01",
+      "2026-11-03",
+    ]);
+    const felt = (n: number, symptoms: Reading["symptoms"]) =>
+      ran(`${dated(n)}T09:00`, `${dated(n)}T10:00`, 0, { symptoms });
+    expect(when([felt(0, ["pain"]), felt(1, "not recorded"), felt(2, ["pain"])])).toEqual(["2026-11-01"]);
+    expect(when([felt(0, ["pain"]), felt(1, []), felt(2, ["pain"])])).toEqual(["2026-11-01", "2026-11-03"]);
+    const [both] = alarmReasons(alarmInput([felt(0, ["cough", "pain"])], shut));
+    expect(both?.args).toEqual({ symptoms: "cough, pain" });
+  });
+
+  it.each([
+    ["10:01", []],
+    ["10:00", []],
+    ["09:59", ["leak-while-shut:r2026-11-01T09:00"]],
+  ])("a damp dressing looked at at 10:00, capped at %s: %j", (time, expected) => {
+    const entries = [placed(), capped({ on: "2026-11-01", at: time })];
+    expect(keys([leaky(0, "damp")], { entries })).toEqual(expected);
   });
 
   it("what leaked before it was capped, or before it was opened again, is not of now", () => {

@@ -3,10 +3,7 @@ import type { AlarmReason } from "#shared/output/alarm/reason.ts";
 import { byEmptying, ofReading } from "#shared/output/alarm/runs.ts";
 import type { MeasuredInterval } from "#shared/output/measured-interval.ts";
 import { toMl } from "#shared/output/microlitre.ts";
-import type { Reading, SessionSymptom } from "#shared/output/reading.ts";
-
-const feltIn = (reading: Reading): readonly SessionSymptom[] =>
-  reading.symptoms === "not recorded" ? [] : reading.symptoms;
+import { feltIn, type SessionSymptom } from "#shared/output/reading.ts";
 
 const mlOf = ({ net }: MeasuredInterval): number | null => (net.kind === "known" ? toMl(net.ul) : null);
 

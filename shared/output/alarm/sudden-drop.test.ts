@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { alarmInput, dated, wholeDays } from "#tests/factories/alarm-input.ts";
-import { blocked, placed, unblocked } from "#tests/support/factories.ts";
+import { alarmInput, dated, ran, wholeDays } from "#tests/factories/alarm-input.ts";
+import { blocked, placed, takenOver, unblocked } from "#tests/support/factories.ts";
 import { alarmReasons } from "./alarm-reasons.ts";
 
 const drops = (...[readings, more]: Parameters<typeof alarmInput>) =>
@@ -35,6 +35,21 @@ describe("sudden drop (example table: over 70 % under the median of the last 3 c
     expect(drops(wholeDays([1000, 1000, 200]))).toEqual([]);
     expect(drops(wholeDays([1000, null, 1000, 200]))).toEqual([]);
     expect(drops(wholeDays([1000, null, 1000, 1000, 200]))).toEqual(["sudden-drop:2026-11-05"]);
+  });
+
+  it("a day that was measured in part is not among them", () => {
+    const part = ran("2026-11-02T00:00", "2026-11-02T23:00", 1000);
+    expect(drops([...wholeDays([1000, null, 1000, 200]), part])).toEqual([]);
+    expect(drops([...wholeDays([1000, null, 1000, 1000, 200]), part])).toEqual(["sudden-drop:2026-11-05"]);
+  });
+
+  it("holds a day against the last three, not against all before it", () => {
+    expect(drops(wholeDays([100, 100, 100, 1000, 1000, 1000, 290]))).toEqual(["sudden-drop:2026-11-07"]);
+  });
+
+  it("of a tube that was taken over every complete day is a measure", () => {
+    const entries = [takenOver({ on: "2026-11-01", at: "00:00" })];
+    expect(drops(wholeDays([1000, 1000, 1000, 200]), { entries })).toEqual(["sudden-drop:2026-11-04"]);
   });
 
   /*
