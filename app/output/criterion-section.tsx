@@ -1,5 +1,5 @@
 import type { ReactNode } from "react";
-import { CriterionVerdict } from "#app/output/criterion-verdict.tsx";
+import { CriterionReasons, CriterionVerdict } from "#app/output/criterion-verdict.tsx";
 import type { OutputPage } from "#app/tubes/tube-page.ts";
 import { type Column, DataTable } from "#app/ui/data-table.tsx";
 import { printDay, printInstant } from "#shared/day/print-day.ts";
@@ -38,7 +38,8 @@ export function CriterionSection({ output }: { readonly output: OutputPage }): R
   return (
     <section className={styles.section} id="criterion">
       <h2>Is the numeric part of a removal review met?</h2>
-      <CriterionVerdict output={output} told="whole" />
+      <CriterionVerdict output={output} />
+      <CriterionReasons output={output} />
       {rows.length > 0 && (
         <div className={styles.evidence}>
           <DataTable

@@ -9,33 +9,33 @@ import {
 } from "#shared/words/criterion.ts";
 import styles from "./output.module.css";
 
-type CriterionVerdictProps = {
-  readonly output: Pick<OutputPage, "criterion" | "zone">;
-  /** `short`: the verdict with its first reason; `whole`: every reason, what stands beside it, and the row. */
-  readonly told: "short" | "whole";
-};
+type CriterionProps = { readonly output: Pick<OutputPage, "criterion" | "zone"> };
 
-/** The verdict by the clinic's row, never without what it means. */
-export function CriterionVerdict({ output: { criterion, zone }, told }: CriterionVerdictProps): ReactNode {
+/** The verdict by the clinic's row with its first reason, never without what it means. */
+export function CriterionVerdict({ output: { criterion, zone } }: CriterionProps): ReactNode {
+  return (
+    <p>
+      <strong>{verdictSentence(criterion, zone)}</strong> {onlyTheNumber}
+    </p>
+  );
+}
+
+/** Every further reason, what stands beside the verdict, and the row. */
+export function CriterionReasons({ output: { criterion, zone } }: CriterionProps): ReactNode {
   const further = [
     ...criterion.because.slice(1).map((reason) => reasonSentence(reason, zone)),
     ...criterion.beside.map(besideSentence),
   ];
   return (
     <>
-      <p>
-        <strong>{verdictSentence(criterion, zone)}</strong> {onlyTheNumber}
-      </p>
-      {told === "whole" && further.length > 0 && (
-        <ul className={styles.reasons}>
+      {further.length > 0 && (
+        <ul className={styles.reasons} aria-label="Further reasons">
           {further.map((sentence) => (
             <li key={sentence}>{sentence}</li>
           ))}
         </ul>
       )}
-      {told === "whole" && criterion.row !== null && (
-        <p className={styles.caution}>{rowSentence(criterion.row)}</p>
-      )}
+      {criterion.row !== null && <p className={styles.caution}>{rowSentence(criterion.row)}</p>}
     </>
   );
 }

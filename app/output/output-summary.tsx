@@ -25,7 +25,7 @@ export function OutputSummary({ tube, of, output, mayLog }: OutputSummaryProps):
       {output.hasOutput ? (
         <>
           <p className={styles.caution}>{whatAlarmsOf(tube)}</p>
-          <CriterionVerdict output={output} told="short" />
+          <CriterionVerdict output={output} />
           <SmallChart of={of} facts={output.chart} />
           {days.length === 0 ? (
             <p>No reading yet.</p>

@@ -1,9 +1,10 @@
 import type { ReactNode } from "react";
-import { completeWords, type NetDay, netWords, rateWords, remarksOf } from "#app/output/net-day-words.ts";
+import { type NetDay, netWords, rateWords } from "#app/output/net-day-words.ts";
 import type { OutputPage } from "#app/tubes/tube-page.ts";
 import { type Column, DataTable } from "#app/ui/data-table.tsx";
 import { printDay } from "#shared/day/print-day.ts";
 import { emptiedOn, flushOf, seenIn } from "#shared/review/emptied-on.ts";
+import { dayInShort } from "#shared/words/day-in-short.ts";
 import { flushWords } from "#shared/words/evidence.ts";
 import styles from "./review.module.css";
 
@@ -33,7 +34,7 @@ export function Week({ output }: WeekProps): ReactNode {
     { head: "In 24 h", figure: true, cell: rateWords },
     { head: "Flush", figure: true, cell: (day) => flushWords(flushOf(emptiedOn(day, readings))) },
     { head: "Seen", cell: (day) => seenIn(emptiedOn(day, readings)).join(", ") },
-    { head: "Complete", cell: (day) => [completeWords(day), remarksOf(day)].filter(Boolean).join(" ") },
+    { head: "Complete", cell: dayInShort },
   ];
   return (
     <DataTable

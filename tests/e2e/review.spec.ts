@@ -1,4 +1,5 @@
 import type { Page } from "@playwright/test";
+import { withDemoAddresses } from "#tests/e2e/support/demo-addresses.ts";
 import { record } from "#tests/e2e/support/record.ts";
 import { expect, test } from "#tests/e2e/support/test.ts";
 import { open, save, saved, storyRows, type } from "#tests/e2e/support/typing.ts";
@@ -96,6 +97,25 @@ test("somebody who opens a review is told who else is at it, and what was decide
   );
   await page.goto(`${tube}/review`);
   await expect(page.getByRole("list", { name: "Who else is at this review" })).toHaveCount(0);
+});
+
+test("on a desk's screen the questions, the verdict and the seven days stand above the fold", async ({
+  page,
+  clinic,
+}) => {
+  await page.setViewportSize({ width: 1280, height: 800 });
+  const tubes = withDemoAddresses(clinic.database, ({ tube }) => [tube("Buttonwimple"), tube("Fiddlesnood")]);
+  for (const tube of tubes) {
+    await page.goto(`${tube}/review`);
+    for (const shown of [
+      page.getByText("Last study", { exact: true }),
+      page.getByText(/Meeting a number means only that/).first(),
+      page.getByRole("table", { name: /^The last 7 days/ }),
+    ]) {
+      const box = await shown.boundingBox();
+      expect((box?.y ?? 800) + (box?.height ?? 0)).toBeLessThanOrEqual(800);
+    }
+  }
 });
 
 test("keys lead through the queue, and nothing on a phone scrolls sideways", async ({

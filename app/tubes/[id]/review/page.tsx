@@ -2,7 +2,7 @@ import type { Metadata } from "next";
 import type { ReactNode } from "react";
 import { orNotFound } from "#app/_trpc/or-not-found.ts";
 import { signedIn } from "#app/_trpc/server.ts";
-import { CriterionVerdict } from "#app/output/criterion-verdict.tsx";
+import { CriterionReasons, CriterionVerdict } from "#app/output/criterion-verdict.tsx";
 import { identityOf } from "#app/patients/identity-of.ts";
 import { ActButton } from "#app/record/act-links.tsx";
 import { mayRecord, tubeFormHref } from "#app/record/procedures.ts";
@@ -60,9 +60,12 @@ export default async function ReviewPage({ params }: ReviewPageProps): Promise<R
           {output.hasOutput && (
             <>
               <div className={styles.week}>
-                <CriterionVerdict output={output} told="whole" />
+                <CriterionVerdict output={output} />
               </div>
               <Week output={output} />
+              <div className={styles.week}>
+                <CriterionReasons output={output} />
+              </div>
               <p className={styles.soft}>
                 <a href={`/tubes/${tubeId}/output`}>All days and readings, the chart and why</a>
               </p>
