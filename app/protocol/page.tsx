@@ -2,7 +2,6 @@ import type { Metadata } from "next";
 import type { ReactNode } from "react";
 import { signedIn } from "#app/_trpc/server.ts";
 import { FactList } from "#app/facts/fact-list.tsx";
-import { otherRows } from "#app/protocol/other-rows.ts";
 import styles from "#app/protocol/protocol.module.css";
 import { type Column, DataTable } from "#app/ui/data-table.tsx";
 import { ExampleMark } from "#app/ui/example-mark.tsx";
@@ -10,6 +9,7 @@ import { PageFrame } from "#app/ui/page-frame.tsx";
 import { printDay, weekdayNames } from "#shared/day/print-day.ts";
 import type { ProtocolRow } from "#shared/protocol/interval-row.ts";
 import { sources } from "#shared/protocol/sources.ts";
+import { otherRows } from "#shared/words/protocol/other-rows.ts";
 
 export const metadata: Metadata = { title: "Protocol - Dwellbook" };
 
@@ -52,10 +52,12 @@ export default async function ProtocolPage(): Promise<ReactNode> {
         keyOf={({ id }) => id}
         none="The table has no interval row."
       />
-      <section className={styles.section}>
-        <h2>Other rows</h2>
-        <FactList rows={otherRows(protocol)} />
-      </section>
+      {otherRows(protocol).map(({ head, rows }) => (
+        <section key={head} className={styles.section}>
+          <h2>{head}</h2>
+          <FactList rows={rows} />
+        </section>
+      ))}
       <section className={styles.section}>
         <h2>Open days</h2>
         <p>
