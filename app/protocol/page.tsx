@@ -1,7 +1,6 @@
 import type { Metadata } from "next";
 import type { ReactNode } from "react";
 import { signedIn } from "#app/_trpc/server.ts";
-import { FactList } from "#app/facts/fact-list.tsx";
 import styles from "#app/protocol/protocol.module.css";
 import { type Column, DataTable } from "#app/ui/data-table.tsx";
 import { ExampleMark } from "#app/ui/example-mark.tsx";
@@ -54,8 +53,16 @@ export default async function ProtocolPage(): Promise<ReactNode> {
       />
       {otherRows(protocol).map(({ head, rows }) => (
         <section key={head} className={styles.section}>
-          <h2>{head}</h2>
-          <FactList rows={rows} />
+          <DataTable
+            caption={head}
+            columns={[
+              { head: "Row", cell: ({ word }) => word },
+              { head: "Says", cell: ({ says }) => says },
+            ]}
+            rows={rows}
+            keyOf={({ word }) => word}
+            none="The table has no such row."
+          />
         </section>
       ))}
       <section className={styles.section}>

@@ -77,7 +77,7 @@ const criterion = (rows: OutputRows): readonly RowWords[] => [
         ifAny(lowSessions, (count) => `on ${count} sessions running`),
         ifAny(and, (words) => words),
         `at most ${ceilingMl} mL a session`,
-        `stops on ${stopsOn}`,
+        stopsOn,
       ]
         .filter(Boolean)
         .join("; "),
