@@ -23,11 +23,20 @@ export function routeOf(text: string | null): Route | null {
 
 const longest = (ages: readonly number[]): number | null => (ages.length === 0 ? null : Math.max(...ages));
 
+/** Of an unknown route each counts. */
+function agesByRoute({ byRoute }: ProtocolRow, route: string | null): ProtocolRow["byRoute"] {
+  const named = routeOf(route);
+  const known = byRoute.filter((ages) => ages.route === named);
+  return known.length > 0 ? known : byRoute;
+}
+
+/** Days from the puncture before which the row has no removal, however it heals; null is "no row". */
+export const notRemovedBefore = (row: ProtocolRow, route: string | null): number | null =>
+  longest(agesByRoute(row, route).map((ages) => ages.notRemovedBefore)) ?? row.notRemovedBefore;
+
 /** The row's ages. Of an unknown route the longest counts: an unknown is never read as good. */
 export function tractAges(row: ProtocolRow, { route, slowToHeal }: TractQuestion): TractAges {
-  const named = routeOf(route);
-  const known = row.byRoute.filter((ages) => ages.route === named);
-  const byRoute = known.length > 0 ? known : row.byRoute;
+  const byRoute = agesByRoute(row, route);
   const immature =
     longest(byRoute.map(({ immatureUnder }) => immatureUnder)) ??
     (slowToHeal ? (row.immatureIfSlowUnder ?? row.immatureUnder) : row.immatureUnder);
@@ -35,8 +44,7 @@ export function tractAges(row: ProtocolRow, { route, slowToHeal }: TractQuestion
     immatureUnder: immature,
     matureFrom: row.matureFrom ?? immature,
     inHospitalUnder: row.inHospitalUnder,
-    notRemovedBefore:
-      longest(byRoute.map(({ notRemovedBefore }) => notRemovedBefore)) ?? row.notRemovedBefore,
+    notRemovedBefore: notRemovedBefore(row, route),
   };
 }
 

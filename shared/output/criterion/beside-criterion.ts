@@ -4,17 +4,15 @@ import type { BesideReason } from "#shared/output/criterion/criterion.ts";
 import { type AskedCriterion, daysOf } from "#shared/output/criterion/criterion-input.ts";
 import { coveredDays } from "#shared/output/criterion/judged-days.ts";
 import { plateauOf } from "#shared/output/criterion/plateau.ts";
-import { tractAges } from "#shared/protocol/tract-ages.ts";
+import { notRemovedBefore } from "#shared/protocol/tract-ages.ts";
 import { rowFor } from "#shared/step/dated-steps.ts";
-import { slowToHeal } from "#shared/tube/slow-to-heal.ts";
 import type { TubeState } from "#shared/tube/state.ts";
 
 /** The tract counts from its latest plausible day: how old it has to be is another row than how little may run. */
 function tractBeside({ tube, conditions, age, protocol, zone, now }: AskedCriterion): BesideReason[] {
   const answer = rowFor({ tube, conditions, age, protocol });
   if (answer.found !== "row") return [];
-  const slow = slowToHeal(conditions).yes.length > 0;
-  const { notRemovedBefore: days } = tractAges(answer.row, { route: tube.route, slowToHeal: slow });
+  const days = notRemovedBefore(answer.row, tube.route);
   if (days === null) return [];
   const since = tube.tract.since.latest ?? tube.tractBy;
   if (since === null) return [{ code: "tract-age-unknown", days }];

@@ -28,7 +28,7 @@ const unique = <T>(values: readonly T[]): readonly T[] => [...new Set(values)];
 
 function summedNet(parts: readonly NetDay[]): DayNet {
   const known = parts.flatMap(({ net }) => (net.kind === "known" ? [net] : []));
-  if (known.length < parts.length || known.length === 0) return { kind: "missing" };
+  if (known.length < parts.length) return { kind: "missing" };
   const mlPer24h = known.reduce((total, net) => total + net.mlPer24h, 0) as MlPer24h;
   return { kind: "known", ul: sum(known.map(({ ul }) => ul)), mlPer24h };
 }

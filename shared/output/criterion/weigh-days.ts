@@ -29,7 +29,7 @@ function tooFew(rule: DaysRule, days: readonly JudgedDay[]): CriterionReason[] {
       code: "too-few-days",
       since: change === undefined ? null : { what: change.kind, when: change.when },
       tube: change?.tube ?? null,
-      count: days.filter((one) => one.complete && one.side === "since" && one.day > before.day).length,
+      count: days.filter((one) => one.complete && one.side === "since").length,
       needed: running,
     },
   ];
@@ -77,7 +77,7 @@ export function weighDays(rule: DaysRule): Weighed {
   const lastAt = days.findIndex((one) => one.complete && inSegment(one));
   const last = days[lastAt];
   const window = last === undefined ? [] : days.slice(lastAt, lastAt + rule.running);
-  const newer = days.slice(0, Math.max(lastAt, 0)).filter(inSegment);
+  const newer = days.slice(0, Math.max(lastAt, 0));
   const high = notLow(
     window.filter((one) => inSegment(one) && !ended.includes(one)),
     rule.underMl,

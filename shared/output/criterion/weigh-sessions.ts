@@ -8,7 +8,6 @@ import {
   sideOfAll,
 } from "#shared/output/criterion/changes.ts";
 import type { CriterionReason, SessionFault, Weighed } from "#shared/output/criterion/criterion.ts";
-import { noEvidence } from "#shared/output/criterion/weighed.ts";
 import { toMl } from "#shared/output/microlitre.ts";
 import { netVolume } from "#shared/output/net-volume.ts";
 import { HOUR_MS } from "#shared/output/rate.ts";
@@ -106,11 +105,10 @@ function sinceNoted({ clinical, zone }: SessionsRule, newest: Session): Criterio
  * So many sessions running, each under the limit and without symptoms. A session is a reading; one that was missed left none, and what was
  * not measured is no low one. Too long a silence says nothing of the sessions since, so it stands before all that speaks against.
  */
-export function weighSessions(rule: SessionsRule): Weighed {
+export function weighSessions(rule: SessionsRule): Partial<Weighed> {
   const sessions = sessionsOf(rule);
   const newest = sessions[0];
-  const nothing = { against: [], forIt: [], evidence: noEvidence };
-  if (newest === undefined) return { ...nothing, unknown: [{ code: "no-session" }] };
+  if (newest === undefined) return { unknown: [{ code: "no-session" }] };
   const old = ageFaults(rule, newest);
   const window = sessions.filter(({ side }) => side !== "before or mixed").slice(0, rule.running);
   const proven = [...tooFew(rule, sessions), ...against(window, rule), ...sinceNoted(rule, newest)];
