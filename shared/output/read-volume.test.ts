@@ -76,6 +76,24 @@ describe("a volume, typed", () => {
     refused(text, code);
   });
 
+  it.each([
+    ["half a bag", "volume-by-vessel"],
+    ["35 F", "volume-not-understood"],
+    ["1 constructor", "volume-not-understood"],
+    ["1,500", "volume-comma-unclear"],
+    ["8,5", "volume-needs-unit"],
+    ["-5", "volume-negative"],
+  ])("%j is named in what is said of it", (text, code) => {
+    expect(readVolume(text, "amount")).toEqual({ ok: false, refusal: { code, args: { text } } });
+  });
+
+  it("what is too much is told with the limit", () => {
+    expect(readVolume("101 l", "amount")).toEqual({
+      ok: false,
+      refusal: { code: "volume-absurd", args: { text: "101 l", limit: "100 L" } },
+    });
+  });
+
   it("100 L is the last that is read; what is merely much is asked about elsewhere, never cut", () => {
     read("100 l", 100_000_000);
   });
