@@ -41,6 +41,16 @@ describe("pink urine under 48 h after a procedure: ask again next day (example t
     expect(kindsWith([seen(at, "serosanguineous")])).toEqual(expected);
   });
 
+  it("counts from what is done through the tract: a reposition is, a check or a call is not", () => {
+    const older = make.placed({ on: "2026-10-01", at: "10:00" });
+    const done = (entry: make.Entry) => kindsWith([pink], [older, entry]);
+    expect(done(make.repositioned({ on: "2026-11-03", at: "12:00" }))).toEqual(["ask again"]);
+    expect(done(make.exchanged({ on: "2026-11-03", at: "20:00" }))).toEqual(["ask again"]);
+    expect(done(make.exchanged({ on: "2026-11-03", at: "20:01" }))).toEqual(["alarm"]);
+    expect(done(make.checked({ on: "2026-11-03", at: "12:00" }))).toEqual(["alarm"]);
+    expect(done(make.called({ on: "2026-11-03", at: "12:00" }))).toEqual(["alarm"]);
+  });
+
   it("is closed by a later reading with a said look; one that says nothing closes nothing", () => {
     expect(kindsWith([pink, seen("2026-11-04T08:00", "urine-like")])).toEqual([]);
     expect(kindsWith([pink, seen("2026-11-04T08:00")])).toEqual(["ask again"]);

@@ -90,6 +90,8 @@ describe("a capped trial with pain, fever, jaundice or leak (red flag of the exa
     ["nephroureteral catheter", ["fever"]],
     ["internal-external biliary drain", ["fever"]],
     ["abscess drain", ["fever"]],
+    ["chest tube", ["fever"]],
+    ["venting gastrostomy", ["fever"]],
     ["tunnelled pleural catheter", []],
     ["balloon gastrostomy", []],
   ])("%s, which is shut on trial or between uses: %j", (kind, expected) => {
@@ -150,6 +152,11 @@ describe("a capped trial with pain, fever, jaundice or leak (red flag of the exa
     expect(told({ ...hot, feels: confirmed("very unwell") })).toEqual([
       ["found-while-shut:fever+very-unwell:on-2026-11-03", 38.4, null],
     ]);
+  });
+
+  it("a tube that has come out is not borne or not", () => {
+    const out = make.fellOut({ on: "2026-11-03" });
+    expect(signs([placed, capped, out, found("2026-11-04", hot)])).toEqual([]);
   });
 
   it("without the row it says nothing; without a row for fever a temperature says nothing", () => {

@@ -74,6 +74,13 @@ describe("no urine by any route: on call now (example table, CP)", () => {
     );
   });
 
+  it("what the tube brought before it ran dry ends nothing", () => {
+    const before = { ...ran("2026-11-02T02:00", "2026-11-02T08:00", 300), flushGiven: "none" as const };
+    expect(wayOf({ clinical: voidedOf(0, "2026-11-02", "14:00") }, [before, dry])).toEqual(
+      faster("nothing voided"),
+    );
+  });
+
   it("one kidney and a transplant say why", () => {
     expect(wayOf({ conditions: { singleKidney: confirmed(true) } })).toEqual(faster("single kidney"));
     const transplant = { conditions: { transplantKidney: confirmed(true) } };
@@ -130,8 +137,21 @@ describe("two nephrostomies", () => {
     ],
     ["dry before, and nobody has looked since", [ran("2026-11-01T08:00", "2026-11-02T08:00", 0)], unknown],
     ["of which nothing is logged", [], unknown],
-    ["running from when this one ran again", [ran("2026-11-02T15:00", "2026-11-02T18:00", 100)], unknown],
-    ["dry only from when this one ran again", [ran("2026-11-02T15:00", "2026-11-02T23:00", 0)], unknown],
+    [
+      "dry after all that is logged of this one",
+      [ran("2026-11-02T15:00", "2026-11-02T21:00", 0)],
+      faster("other tubes dry"),
+    ],
+    [
+      "dry together with it, and running since",
+      [ran("2026-11-02T08:00", "2026-11-02T15:00", 0), ran("2026-11-02T15:00", "2026-11-02T16:00", 40)],
+      slow,
+    ],
+    [
+      "running after all that is logged of this one",
+      [ran("2026-11-02T15:00", "2026-11-02T18:00", 100)],
+      slow,
+    ],
   ] as const)("the other %s", (_name, readings, expected) => {
     expect(wayOf(second(readings))).toEqual(expected);
   });
@@ -141,6 +161,13 @@ describe("two nephrostomies", () => {
     const { others } = second([dry], third)!;
     const silent = () => others!().map((one, n) => (n === 0 ? one : { ...one, readings: [] }));
     expect(wayOf({ others: silent })).toEqual(unknown);
+  });
+
+  it("what the other did after this one ran again says nothing of when it was dry", () => {
+    const again = ran("2026-11-02T15:00", "2026-11-02T18:00", 200);
+    const readings = [dry, { ...again, flushGiven: "none" as const }];
+    expect(wayOf(second([ran("2026-11-02T18:01", "2026-11-03T02:00", 0)]), readings)).toEqual(unknown);
+    expect(wayOf(second([ran("2026-11-02T18:01", "2026-11-02T20:00", 90)]), readings)).toEqual(unknown);
   });
 
   it("with nothing voided, one of which nothing is known is not read as running", () => {

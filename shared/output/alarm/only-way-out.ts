@@ -33,41 +33,46 @@ type Way = "urine" | "none" | "not known";
 const latestAt = (found: Found<"voidedVolume">, zone: Zone): Instant | null =>
   found.time !== null ? instantOf(found, zone) : found.when.latest && endOfDay(found.when.latest, zone);
 
-/** Up to when a finding may speak of a dry stretch: the next emptying of the tube that brought something. */
-const overBy = ({ intervals }: Evidence, { to }: DrySpell): Instant | null =>
-  intervals.find((one) => one.from >= to && drainedSome(one))?.to ?? null;
+/** From when on the tube was dry, and until when: the end of its next emptying that brought something; null while none has. */
+type DryTime = { readonly from: Instant; readonly over: Instant | null };
+
+const dryTime = ({ intervals }: Evidence, { from, to }: DrySpell): DryTime => ({
+  from,
+  over: intervals.find((one) => one.from >= to && drainedSome(one))?.to ?? null,
+});
+
+const isBeforeItRan = (at: Instant, { over }: DryTime): boolean => over === null || at <= over;
 
 /**
  * What was voided, found at or after the tube ran dry and before it ran again. Without a clock time nothing voided may have been found
  * since, and something may have been found before: both err to the careful side.
  */
-function voided(evidence: Evidence, spell: DrySpell): Way {
-  const { clinical, zone } = evidence;
+function voided({ clinical, zone }: Evidence, dry: DryTime): Way {
   const found = clinical.voidedVolume;
   const ml = found && known(found.fact)?.value;
   if (found === undefined || ml === undefined) return "not known";
-  const [earliest, latest, end] = [instantOf(found, zone), latestAt(found, zone), overBy(evidence, spell)];
-  if (earliest === null || latest === null || (end !== null && earliest > end)) return "not known";
-  if (ml > 0) return earliest >= spell.from ? "urine" : "not known";
-  return latest >= spell.from ? "none" : "not known";
+  const [earliest, latest] = [instantOf(found, zone), latestAt(found, zone)];
+  if (earliest === null || latest === null || !isBeforeItRan(earliest, dry)) return "not known";
+  if (ml > 0) return earliest >= dry.from ? "urine" : "not known";
+  return latest >= dry.from ? "none" : "not known";
 }
 
-/** Another urinary tube meanwhile. What it brought counts as since then only where its reading began since then. */
-function outOf(other: Evidence, row: DryRow, { from, to }: DrySpell): Way {
-  const since = other.intervals.filter((one) => one.from >= from && one.from < to);
+/** Another urinary tube since then. What it brought counts only where its reading began since; dry is by the same row. */
+function outOf(other: Evidence, row: DryRow, dry: DryTime): Way {
+  const since = other.intervals.filter(({ from }) => from >= dry.from && isBeforeItRan(from, dry));
   if (since.some(drainedSome)) return "urine";
-  const dry = drySpells(other).some(
-    (spell) => spell.to - spell.from >= row.hours * HOUR_MS && spell.from < to && spell.to > from,
+  const isDry = drySpells(other).some(
+    ({ from, to }) => to - from >= row.hours * HOUR_MS && to > dry.from && isBeforeItRan(from, dry),
   );
-  return dry ? "none" : "not known";
+  return isDry ? "none" : "not known";
 }
 
 /** The patient's other urinary tubes that are in and open. */
-const otherTubes = (evidence: Evidence, row: DryRow, spell: DrySpell): readonly Way[] =>
+const otherTubes = (evidence: Evidence, row: DryRow, dry: DryTime): readonly Way[] =>
   evidence
     .others()
     .filter(({ tube }) => tube.status === "in" && row.kinds.includes(tube.kind) && drainsNow({ tube }))
-    .map((other) => outOf(evidenceOf({ ...evidence, ...other }, evidence.rows), row, spell));
+    .map((other) => outOf(evidenceOf({ ...evidence, ...other }, evidence.rows), row, dry));
 
 /**
  * Whether nothing out of this tube is no urine by any route: one kidney or a transplant, nothing voided since it ran dry, or every
@@ -78,8 +83,9 @@ export function onlyWayOut(evidence: Evidence, row: DryRow, spell: DrySpell): On
   if (isTrue(conditions.transplantKidney) || known(tube.side) === "transplant")
     return { because: "transplant kidney", notKnown: false };
   if (isTrue(conditions.singleKidney)) return { because: "single kidney", notKnown: false };
-  const bladder = voided(evidence, spell);
-  const tubes = otherTubes(evidence, row, spell);
+  const dry = dryTime(evidence, spell);
+  const bladder = voided(evidence, dry);
+  const tubes = otherTubes(evidence, row, dry);
   if (bladder === "urine" || tubes.includes("urine")) return { because: null, notKnown: false };
   const allDry = tubes.length > 0 && tubes.every((way) => way === "none");
   if (bladder === "none")
