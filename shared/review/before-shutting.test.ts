@@ -31,6 +31,15 @@ describe("before a tube is capped or clamped (hard case 40)", () => {
     expect(beforeShutting({ ...asked, readings: [silent, late, early] })).toEqual([
       { code: "no-air-leak-then", grave: false, to: late.to },
     ]);
+    expect(beforeShutting({ ...asked, readings: [early, late] })).toEqual([
+      { code: "no-air-leak-then", grave: false, to: late.to },
+    ]);
+    expect(beforeShutting({ ...asked, readings: [] })).toEqual([
+      { code: "air-leak-not-recorded", grave: true },
+    ]);
+    expect(
+      beforeShutting({ tube: kidney, conditions: { conduitOrNeobladder: confirmed(true) }, readings: [] }),
+    ).toEqual([{ code: "conduit-or-neobladder", grave: false }]);
     expect(beforeShutting({ ...asked, readings: [early, silent] })).toEqual([
       { code: "air-leak", grave: true, to: early.to },
     ]);
