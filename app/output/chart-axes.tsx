@@ -4,7 +4,7 @@ import { printDate } from "#shared/day/print-day.ts";
 import type { ChartDrawing } from "#shared/output/chart/draw-chart.ts";
 import styles from "./chart.module.css";
 
-/** A day that begins right of this has no room for half its name beside it. */
+/** A day that begins right of this has no room for its name. */
 const AT_THE_END = 95;
 
 /** Lines across with their mL/24 h, the days beneath, and zero. */
@@ -25,15 +25,11 @@ export function ChartAxes({ drawing }: { readonly drawing: ChartDrawing }): Reac
       {drawing.days.map(({ day, x }, index) => (
         <g key={day}>
           <line className={styles.tick} x1={percent(x)} x2={percent(x)} y1="100%" y2="101.5%" />
-          <text
-            x={percent(x)}
-            y="100%"
-            dy="18"
-            data-wide={index % 2 === 1 || undefined}
-            data-end={x > AT_THE_END ? "" : undefined}
-          >
-            {printDate(day)}
-          </text>
+          {x <= AT_THE_END && (
+            <text x={percent(x)} y="100%" dy="18" data-wide={index % 2 === 1 || undefined}>
+              {printDate(day)}
+            </text>
+          )}
         </g>
       ))}
       <Across y={drawing.zero} className={styles.zero} />

@@ -36,15 +36,21 @@ export function DecisionChanged({ review: { lastReview, changes }, zone }: Decis
         <strong>
           The decision of {printWhen(lastReview.when)} by {lastReview.decidedBy} rested on figures that have
           changed since. Look at it again.
-        </strong>
+        </strong>{" "}
+        <span data-paper-only>
+          {changes.length} {changes.length === 1 ? "reading differs" : "readings differ"}; they stand side by
+          side on the screen.
+        </span>
       </p>
-      <DataTable
-        caption="Seen then, and now"
-        columns={columns}
-        rows={changes}
-        keyOf={(change) => meant(change).id}
-        none=""
-      />
+      <div data-screen-only>
+        <DataTable
+          caption="Seen then, and now"
+          columns={columns}
+          rows={changes}
+          keyOf={(change) => meant(change).id}
+          none=""
+        />
+      </div>
     </section>
   );
 }

@@ -47,7 +47,9 @@ const columnsOf = (tubeId: string): readonly Column<FluidTest>[] => [
     cell: ({ when, eventId }) => (
       <>
         <span className={styles.when}>{printWhen(when)}</span>{" "}
-        <a href={`/tubes/${tubeId}#${eventId}`}>the entry</a>
+        <a href={`/tubes/${tubeId}#${eventId}`} data-screen-only>
+          the entry
+        </a>
       </>
     ),
   },
@@ -59,7 +61,7 @@ type FluidTestsTableProps = { readonly tube: Pick<TubeState, "id" | "fluidTests"
 export function FluidTestsTable({ tube }: FluidTestsTableProps): ReactNode {
   const rows = analytes.flatMap((analyte) => tube.fluidTests[analyte] ?? []);
   return (
-    <>
+    <div className={styles.tests} data-screen-only={rows.length === 0 || undefined}>
       <DataTable
         caption="Fluid tests, the newest of each"
         columns={columnsOf(tube.id)}
@@ -73,6 +75,6 @@ export function FluidTestsTable({ tube }: FluidTestsTableProps): ReactNode {
           surgery is not counted.
         </p>
       )}
-    </>
+    </div>
   );
 }

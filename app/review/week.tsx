@@ -1,15 +1,18 @@
-import type { ReactNode } from "react";
+import { Fragment, type ReactNode } from "react";
+
 import { type NetDay, netWords, rateWords } from "#app/output/net-day-words.ts";
 import type { OutputPage } from "#app/tubes/tube-page.ts";
 import { type Column, DataTable } from "#app/ui/data-table.tsx";
 import { printDay } from "#shared/day/print-day.ts";
 import { emptiedOn, flushOf, seenIn } from "#shared/review/emptied-on.ts";
+
 import { dayInShort } from "#shared/words/day-in-short.ts";
+
 import { flushWords } from "#shared/words/evidence.ts";
 import styles from "./review.module.css";
 
 /** Days that a physician looks at. */
-const DAYS = 7;
+export const WEEK = 7;
 
 type WeekProps = { readonly output: OutputPage };
 
@@ -17,7 +20,7 @@ type WeekProps = { readonly output: OutputPage };
 export function Week({ output }: WeekProps): ReactNode {
   const { days } = output.output;
   const lastSegment = days.at(-1)?.segment ?? 0;
-  const shown = days.slice(-DAYS).toReversed();
+  const shown = days.slice(-WEEK).toReversed();
   const readings = output.readings.map(({ reading }) => reading);
   const columns: readonly Column<NetDay>[] = [
     {
@@ -33,12 +36,12 @@ export function Week({ output }: WeekProps): ReactNode {
     { head: "Net", figure: true, cell: netWords },
     { head: "In 24 h", figure: true, cell: rateWords },
     { head: "Flush", figure: true, cell: (day) => flushWords(flushOf(emptiedOn(day, readings))) },
-    { head: "Seen", cell: (day) => seenIn(emptiedOn(day, readings)).join(", ") },
+    { head: "Seen", cell: (day) => <Seen words={seenIn(emptiedOn(day, readings))} /> },
     { head: "Complete", cell: dayInShort },
   ];
   return (
     <DataTable
-      caption={`The last ${DAYS} days, net of flush`}
+      caption={`The last ${WEEK} days, net of flush`}
       columns={columns}
       rows={shown}
       keyOf={({ from }) => String(from)}
@@ -46,3 +49,12 @@ export function Week({ output }: WeekProps): ReactNode {
     />
   );
 }
+
+/** Broken between what was seen, and not within it. */
+const Seen = ({ words }: { readonly words: readonly string[] }): ReactNode =>
+  words.map((word, index) => (
+    <Fragment key={word}>
+      {index > 0 && ", "}
+      <span className={styles.unbroken}>{word}</span>
+    </Fragment>
+  ));

@@ -14,6 +14,7 @@ export function Papers({ tube }: { readonly tube: TubeState }): ReactNode {
       word: "Output diary for the patient",
       has: diarySheet(tube, "mL").kind === "sheet",
     },
+    { path: "review", word: "Review, on one sheet", has: true },
     { path: "card", word: "Tube card for the wallet", has: goesHome },
   ].filter(({ has }) => has);
   if (papers.length === 0) return null;

@@ -45,8 +45,11 @@ type PageFrameProps = {
   readonly lede?: ReactNode;
   readonly here?: Place;
   readonly identity?: Identity;
-  /** What prints is a paper that goes home: of the frame only the lines that hold for every page stand on it. */
-  readonly goesHome?: boolean;
+  /**
+   * `home`: what prints is a paper that goes home, and of the frame only the lines that hold for every page stand on it. `one sheet`: the
+   * head is small, so that all of it stands on one.
+   */
+  readonly paper?: "home" | "one sheet" | undefined;
   readonly children: ReactNode;
 };
 
@@ -57,11 +60,11 @@ export function PageFrame({
   lede,
   here,
   identity,
-  goesHome = false,
+  paper,
   children,
 }: PageFrameProps): ReactNode {
   return (
-    <div className={goesHome ? `${styles.sheet} ${styles.goesHome}` : styles.sheet}>
+    <div className={styles.sheet} data-paper={paper}>
       <a className={styles.skip} href="#content" data-screen-only>
         To the content
       </a>

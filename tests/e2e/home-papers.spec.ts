@@ -1,16 +1,9 @@
 import type { Page } from "@playwright/test";
+import { formats, sheetsOf } from "#tests/e2e/support/sheets.ts";
 import { expect, test } from "#tests/e2e/support/test.ts";
 import { open, save, type } from "#tests/e2e/support/typing.ts";
 
 test.use({ role: "nurse" });
-
-const formats = ["A4", "Letter"] as const;
-
-/** How many sheets the page prints on: page objects stand in the file uncompressed. */
-async function sheetsOf(page: Page, format: (typeof formats)[number]): Promise<number> {
-  const pdf = (await page.pdf({ format })).toString("latin1");
-  return pdf.match(/\/Type\s*\/Page\b(?!s)/g)?.length ?? 0;
-}
 
 const expectNothingSideways = async (page: Page): Promise<void> => {
   await page.setViewportSize({ width: 390, height: 844 });

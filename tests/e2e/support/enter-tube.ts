@@ -6,13 +6,18 @@ type Texts = Readonly<Record<string, string>>;
 /** Addresses of a patient and of the one tube. */
 export type EnteredTube = { readonly patient: string; readonly tube: string };
 
-type Sender = { readonly request: APIRequestContext; readonly origin: string };
+export type Sender = { readonly request: APIRequestContext; readonly origin: string };
 
 const actId = (): string => randomBytes(16).toString("base64url");
 
 let patients = 0;
 
-async function send<Data>({ request, origin }: Sender, procedure: string, input: object): Promise<Data> {
+/** Calls the clinic's API as a form would, with an act of its own. */
+export async function send<Data>(
+  { request, origin }: Sender,
+  procedure: string,
+  input: object,
+): Promise<Data> {
   const answer = await request.post(`${origin}/api/trpc/${procedure}`, {
     data: { actId: actId(), ...input },
     headers: { origin },

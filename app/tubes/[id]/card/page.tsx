@@ -25,7 +25,7 @@ export default async function CardPage({ params }: CardPageProps): Promise<React
       heading="What does the patient carry?"
       lede={<a href={`/tubes/${tubeId}`}>All of this tube</a>}
       identity={identityOf(patient, tubeName(tube))}
-      goesHome={gone === null}
+      paper={gone === null ? "home" : undefined}
     >
       {gone === null ? <TubeCard view={view} /> : <p>{gone}</p>}
     </PageFrame>

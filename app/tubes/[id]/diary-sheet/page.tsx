@@ -31,7 +31,7 @@ export default async function DiaryPage({ params, searchParams }: DiaryPageProps
       heading="What does the patient write down?"
       lede={<a href={`/tubes/${tubeId}`}>All of this tube</a>}
       identity={identityOf(patient, tubeName(tube))}
-      goesHome={diary.kind === "sheet"}
+      paper={diary.kind === "sheet" ? "home" : undefined}
     >
       {diary.kind === "sheet" ? (
         <>
