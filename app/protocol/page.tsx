@@ -6,24 +6,22 @@ import { type Column, DataTable } from "#app/ui/data-table.tsx";
 import { ExampleMark } from "#app/ui/example-mark.tsx";
 import { PageFrame } from "#app/ui/page-frame.tsx";
 import { printDay, weekdayNames } from "#shared/day/print-day.ts";
-import type { ProtocolRow } from "#shared/protocol/interval-row.ts";
 import { sources } from "#shared/protocol/sources.ts";
+import { type IntervalWords, intervalWords } from "#shared/words/protocol/interval-rows.ts";
 import { otherRows } from "#shared/words/protocol/other-rows.ts";
 
 export const metadata: Metadata = { title: "Protocol - Dwellbook" };
 
-/** "No row" is not zero, and is said. */
-const days = (count: number | null): string => (count === null ? "no row" : String(count));
-
-const columns: readonly Column<ProtocolRow>[] = [
-  { head: "Row", cell: ({ id }) => id },
+const columns: readonly Column<IntervalWords>[] = [
+  { head: "Row", cell: ({ row }) => row },
   { head: "Asks for", cell: ({ asks }) => asks },
-  { head: "Earliest", figure: true, cell: ({ earliest }) => days(earliest) },
-  { head: "Target", figure: true, cell: ({ target }) => days(target) },
-  { head: "Latest", figure: true, cell: ({ latest }) => days(latest) },
-  { head: "Hard latest", figure: true, cell: ({ hardLatest }) => days(hardLatest) },
-  { head: "Immature under", figure: true, cell: ({ immatureUnder }) => days(immatureUnder) },
-  { head: "Not removed before", figure: true, cell: ({ notRemovedBefore }) => days(notRemovedBefore) },
+  { head: "Earliest", figure: true, cell: ({ earliest }) => earliest },
+  { head: "Target", figure: true, cell: ({ target }) => target },
+  { head: "Latest", figure: true, cell: ({ latest }) => latest },
+  { head: "Hard latest", figure: true, cell: ({ hardLatest }) => hardLatest },
+  { head: "Immature under", cell: ({ immature }) => immature },
+  { head: "Not removed before", cell: ({ notRemoved }) => notRemoved },
+  { head: "Further", cell: ({ further }) => further },
   { head: "Source", cell: ({ source }) => source },
 ];
 
@@ -47,8 +45,8 @@ export default async function ProtocolPage(): Promise<ReactNode> {
       <DataTable
         caption="Intervals, in days"
         columns={columns}
-        rows={intervals}
-        keyOf={({ id }) => id}
+        rows={intervals.map(intervalWords)}
+        keyOf={({ row }) => row}
         none="The table has no interval row."
       />
       {otherRows(protocol).map(({ head, rows }) => (
