@@ -1,7 +1,7 @@
 import { getTableColumns } from "drizzle-orm";
 import type { AnySQLiteColumn, SQLiteTable } from "drizzle-orm/sqlite-core";
 import { acts } from "#db/schema/acts.ts";
-import { clinic } from "#db/schema/clinic.ts";
+import { clinic, clinicChanges } from "#db/schema/clinic.ts";
 import { events, eventTubes } from "#db/schema/events.ts";
 import { patientChanges, patientIdentifiers, patients } from "#db/schema/patients.ts";
 import { proposals } from "#db/schema/projections.ts";
@@ -30,6 +30,7 @@ export const recordTables = {
   patients: { table: patients, order: ["id"] },
   patient_identifiers: { table: patientIdentifiers, order: ["patient_id", "place"] },
   acts: { table: acts, order: ["recorded_at", "id"] },
+  clinic_changes: { table: clinicChanges, order: ["at", "id"] },
   patient_changes: { table: patientChanges, order: ["patient_id", "at", "id"] },
   events: { table: events, order: ["patient_id", "seq"] },
   // An event names its tubes in an order that only the order of writing keeps.

@@ -21,6 +21,7 @@ const books = [
   { href: "/protocol", word: "Protocol", asks: "protocol.view" },
   { href: "/import", word: "Bring in a list", asks: "sheet.list" },
   { href: "/staff", word: "Staff", asks: "staff.list" },
+  { href: "/clinic", word: "Clinic", asks: "clinic.view" },
   { href: "/audit", word: "Who saw and did what", asks: "list.whoSawWhat" },
   { href: "/export", word: "Export", asks: "export.file" },
 ] as const;

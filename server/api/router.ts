@@ -1,3 +1,4 @@
+import { clinicRouter } from "#server/api/clinic-router.ts";
 import { draftRouter } from "#server/api/draft-router.ts";
 import { exportRouter } from "#server/api/export-router.ts";
 import { listRouter } from "#server/api/list-router.ts";
@@ -13,6 +14,7 @@ import { createCallerFactory, router } from "#server/api/trpc.ts";
 import { tubeRouter } from "#server/api/tube-router.ts";
 
 export const appRouter = router({
+  clinic: clinicRouter,
   draft: draftRouter,
   export: exportRouter,
   list: listRouter,

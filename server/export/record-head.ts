@@ -8,11 +8,12 @@ export const RECORD_FORMAT = "dwellbook record";
  * The form of the rows. Raised with every change of a table that is exported; an older form is then lifted row by row when it is
  * brought in.
  */
-export const RECORD_VERSION = 4;
+export const RECORD_VERSION = 5;
 
 /** Tables that a file of an earlier form does not have, by the form that brought them. */
 const cameWith: Readonly<Record<number, readonly RecordTableName[]>> = {
   3: ["shelf_types", "shelf_changes"],
+  5: ["clinic_changes"],
 };
 
 /** Enough to tell whose file it is and whether this code reads it. */

@@ -60,6 +60,9 @@ function isKeptType(kept: unknown): boolean {
   return read.success && readsAsType(read.data.sort, read.data.name, read.data.facts);
 }
 
+const settingsSchema = z.strictObject({ phone: z.string() });
+const isSettings = (kept: unknown): boolean => settingsSchema.safeParse(kept).success;
+
 /** What a screen reads out of the JSON of a row: the column, and whether it can be read. */
 const contents: Partial<
   Record<RecordTableName, readonly [column: string, reads: (row: RecordRow) => boolean]>
@@ -82,6 +85,7 @@ const contents: Partial<
   patients: ["contact", ({ contact }) => contactSchema.partial().safeParse(contact).success],
   events: ["payload", readsAsEvent],
   readings: ["payload", readsAsReading],
+  clinic_changes: ["after", ({ before, after }) => isSettings(before) && isSettings(after)],
   shelf_types: ["facts", ({ sort, name, facts }) => readsAsType(sort, name, facts)],
   shelf_changes: [
     "after",

@@ -14,6 +14,8 @@ const stocking = ["nurse", "lead"] as const;
 
 /** What each may do: one line a procedure of the API. What stands in no line is refused. */
 export const access = {
+  "clinic.telephone": ["lead"],
+  "clinic.view": ["lead"],
   "draft.drop": everyone,
   "draft.load": everyone,
   "draft.save": everyone,

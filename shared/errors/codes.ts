@@ -97,6 +97,7 @@ export const refusalCodes = [
   "bores-not-understood",
   "fluids-not-understood",
   "telephone-not-understood",
+  "clinic-telephone-not-understood",
   "time-missing",
   "tract-after-tube",
   "nothing-said",

@@ -45,8 +45,14 @@ export const changingShelfSchema = z.strictObject({
   ...shelvingSchema.shape,
   texts: submitSchema.shape.texts,
 });
+/** `seen`: the number that the page had seen. */
+export const settingTelephoneSchema = z.strictObject({
+  ...registeringSchema.shape,
+  seen: z.string().max(60),
+});
 export const undoSchema = z.strictObject({ actId: actIdSchema, undoes: actIdSchema });
 
+export type SettingTelephone = z.infer<typeof settingTelephoneSchema>;
 export type ClosingAccount = z.infer<typeof closingAccountSchema>;
 export type Joining = z.infer<typeof joiningSchema>;
 export type Shelving = z.infer<typeof shelvingSchema>;

@@ -124,6 +124,8 @@ const sentences = {
     `"${text}" is not understood as an inside. Type each place with its size, like hub 2.0 mm, shaft 1.9 mm, end hole .038 in.`,
   "fluids-not-understood": ({ text }) =>
     `"${text}" is not understood. Type each fluid with its volume, like contrast 20, irrigation 500.`,
+  "clinic-telephone-not-understood": ({ text }) =>
+    `"${text}" is not one telephone number. Type it as it is dialed, with nothing after it, or leave it blank.`,
   "telephone-not-understood": ({ line }) =>
     `Line ${line} does not begin with a telephone number. Type the number first, then the best times.`,
   "time-missing": () => "Type the time too, like 14:05 or yesterday 23:50.",

@@ -1,6 +1,6 @@
 import { expect } from "vitest";
 import { compareProjections } from "#db/compare-projections.ts";
-import { recordTable, recordTableNames } from "#db/record-tables.ts";
+import { type RecordTableName, recordTable, recordTableNames } from "#db/record-tables.ts";
 import type { Database } from "#db/sqlite.ts";
 import { importRecord } from "#server/export/import-record.ts";
 import { recordLines } from "#server/export/record-lines.ts";
@@ -14,16 +14,29 @@ export const exportedLines = (db: Database): string[] =>
 export const bringIn = (db: Database, lines: readonly (string | null)[]) =>
   importRecord(db, { file: "record.json", lines });
 
-const SHELF = ["shelf_types", "shelf_changes"];
+/** Tables by the form of the file that brought them. */
+const broughtBy = {
+  shelf_types: 3,
+  shelf_changes: 3,
+  clinic_changes: 5,
+} as const satisfies Partial<Record<RecordTableName, number>>;
 
-/** An export of today as a file of an earlier form says it: form 3 brought the shelf, which is empty here. */
-export function inForm(version: 1 | 2, lines: readonly string[]): string[] {
+/** An export of today as a file of an earlier form says it; what later forms brought is empty here. */
+export function inForm(version: 1 | 2 | 3 | 4, lines: readonly string[]): string[] {
   const { rows, tables, ...head } = JSON.parse(`${lines[0]}}}`);
-  const told = Object.entries(rows as object).filter(([name]) => !SHELF.includes(name));
+  const later: readonly string[] = Object.entries(broughtBy).flatMap(([name, form]) =>
+    form > version ? [name] : [],
+  );
+  const told = Object.entries(rows as object).filter(([name]) => !later.includes(name));
   const first = JSON.stringify({ ...head, version, rows: Object.fromEntries(told), tables }).slice(0, -2);
-  const opens = lines.indexOf('"shelf_types":[');
-  expect(lines.slice(opens, opens + 4)).toEqual(['"shelf_types":[', "],", '"shelf_changes":[', "],"]);
-  return [first, ...lines.slice(1, opens), ...lines.slice(opens + 4)];
+  return later.reduce(
+    (left, name) => {
+      const opens = left.indexOf(`"${name}":[`);
+      expect(left[opens + 1]).toBe("],");
+      return left.toSpliced(opens, 2);
+    },
+    [first, ...lines.slice(1)],
+  );
 }
 
 /** The first line but for the time stamp, and every other. */

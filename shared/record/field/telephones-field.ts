@@ -8,10 +8,17 @@ export type Telephone = { readonly number: string; readonly bestTimes: string | 
 
 const NUMBER_FIRST = /^(\+?[\d(][\d ()./-]{1,}\d)(?:\s*(?:ext\.?|x)\s*\d+)?[\s,;:]*(.*)$/i;
 
+/** The number that a line begins with, as it is typed, and what stands after it; null where it begins with none. */
+export function numberFirst(line: string): { readonly number: string; readonly after: string } | null {
+  const [, found, after = ""] = NUMBER_FIRST.exec(line) ?? [];
+  if (found === undefined) return null;
+  return { number: line.slice(0, line.length - after.length).replace(/[\s,;:]+$/, ""), after };
+}
+
 function readTelephone(line: string, place: number): Parsed<Telephone> {
-  const [, found, bestTimes = ""] = NUMBER_FIRST.exec(line) ?? [];
-  const number = line.slice(0, line.length - bestTimes.length).replace(/[\s,;:]+$/, "");
-  if (found === undefined) return unread("telephone-not-understood", { line: place });
+  const read = numberFirst(line);
+  if (read === null) return unread("telephone-not-understood", { line: place });
+  const { number, after: bestTimes } = read;
   if (number.length > NUMBER_LIMIT) return unread("text-too-long", { limit: NUMBER_LIMIT });
   if (bestTimes.length > LINE_LIMIT) return unread("text-too-long", { limit: LINE_LIMIT });
   return parsed({ number, bestTimes: bestTimes === "" ? null : bestTimes });

@@ -7,6 +7,8 @@ import { outcomeOf, procedures } from "#tests/support/procedures.ts";
 
 /** Who may do what, written out: N nurse, C caller, P physician, A a physician who is an approver, L lead. Nobody else may. */
 const matrix: Record<string, string> = {
+  "clinic.telephone": "L",
+  "clinic.view": "L",
   "draft.drop": "NCPAL",
   "draft.load": "NCPAL",
   "draft.save": "NCPAL",

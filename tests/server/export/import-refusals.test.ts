@@ -95,6 +95,17 @@ describe("an import", () => {
     expect(recordCounts(db)).toMatchObject({ patients: 2, shelf_types: 0, shelf_changes: 0 });
   });
 
+  it.each([3, 4] as const)(
+    "of form %s, which knew no changes of the clinic, is taken without any",
+    (version) => {
+      using db = emptyDatabase();
+      const before = inForm(version, good);
+      expect(before.join()).not.toContain("clinic_changes");
+      bringIn(db, before);
+      expect(recordCounts(db)).toMatchObject({ patients: 2, clinic_changes: 0 });
+    },
+  );
+
   it.each([
     ["whose end is missing", (lines: readonly string[]) => lines.slice(0, rowsOf("events") + 1), "events"],
     [

@@ -73,6 +73,7 @@ function fillTheRest(db: Database): void {
     insert into shelf_types select 'type-1', 'wire', 'Standard 0.035', 'standard 0.035', '${shelfFacts}', 1, recorded_at from acts;
     insert into shelf_changes select 'shelf-1', 'type-1', id, 'null',
       '{"sort":"wire","name":"Standard 0.035","facts":${shelfFacts},"inUse":true}', recorded_at from acts;
+    insert into clinic_changes select 'clinic-1', id, '{"phone":""}', '{"phone":"555 0100"}', recorded_at from acts;
     insert into reads values (7, ${SEEDED_AT}, 'staff-nurse', 'tube.view', 'tube', 'tube-1');
   `);
   const texts = { drained: "25", flushGiven: "8", to: "1 jun 2026 08:00" };
