@@ -9,6 +9,7 @@ import type { Texts } from "#shared/record/field-spec.ts";
 import type { FormContext } from "#shared/record/form.ts";
 import { readDiaryBlock } from "#shared/record/output/diary-block.ts";
 import {
+  cellName,
   cellOfName,
   DIARY_ROWS,
   diaryRows,
@@ -16,6 +17,7 @@ import {
   isUsed,
   PASTED,
   rowOfCell,
+  saysRare,
 } from "#shared/record/output/diary-cells.ts";
 import { diaryDoubts } from "#shared/record/output/diary-doubts.ts";
 import { asPasted, type FillAt, fillDiary, firstFreeRow } from "#shared/record/output/diary-fill.ts";
@@ -53,6 +55,15 @@ function usePut(typed: (field: string) => void): (texts: Texts) => void {
   return setWaiting;
 }
 
+/** Whether the cells that most diaries do without were asked for; the focus goes to the row for which they were. */
+function useRare(): { readonly opened: boolean; readonly open: (forRow: number | null) => void } {
+  const [asked, setAsked] = useState<{ readonly forRow: number | null } | null>(null);
+  useEffect(() => {
+    if (asked !== null && asked.forRow !== null) inputOf(cellName("leak", asked.forRow))?.focus();
+  }, [asked]);
+  return { opened: asked !== null, open: (forRow) => setAsked({ forRow }) };
+}
+
 /** What is said for all once, and below it the rows; a block that is pasted into a row fills it and those after it. */
 export function DiaryLayout(props: DiaryLayoutProps): ReactNode {
   const { context, draft, texts, problems, typed } = props;
@@ -60,7 +71,9 @@ export function DiaryLayout(props: DiaryLayoutProps): ReactNode {
   const [filledTo, setFilledTo] = useState(0);
   const [told, setTold] = useState<readonly string[]>([]);
   const put = usePut(typed);
+  const rare = useRare();
   const last = Math.max(0, filledTo, ...diaryRows.filter((row) => isUsed(texts, row)));
+  const withRare = rare.opened || diaryRows.some((row) => saysRare(texts, row));
   const shown = Math.min(DIARY_ROWS, Math.max(OPEN_ROWS, last + 1));
   const asked = diaryDoubtsByCell(diaryDoubts(texts, context), context.zone);
   const { [EACH]: each, ...rest } = diaryFields(context);
@@ -71,6 +84,7 @@ export function DiaryLayout(props: DiaryLayoutProps): ReactNode {
     const { texts: filled, over } = fillDiary(texts, rows, at);
     setFilledTo(Math.min(DIARY_ROWS, at.row + rows.length - 1));
     setTold(leftOut);
+    if (diaryRows.some((row) => saysRare(filled, row))) rare.open(null);
     put({ ...filled, [PASTED]: over.map(asPasted).join("\n") });
   };
   const pastedInto = (event: ClipboardEvent<HTMLElement>): void => {
@@ -84,18 +98,17 @@ export function DiaryLayout(props: DiaryLayoutProps): ReactNode {
   return (
     <div className={styles.diary}>
       <RecordingFields plan={{ ...plan, fields: { [EACH]: each } }} {...{ texts, problems, typed }} />
-      <div className={styles.rows} onPaste={pastedInto}>
-        <div className={styles.heads} aria-hidden="true">
-          <span />
-          <span>Emptied at</span>
-          <span>Drained, mL</span>
-          <span>Flush given, mL</span>
-          <span>Character</span>
-        </div>
+      <div className={styles.rows} data-rare={withRare || undefined} onPaste={pastedInto}>
+        <Heads withRare={withRare} />
         {rowsOfDiary(texts, context, shown).map((row) => (
-          <DiaryRowCells key={row.row} {...{ row, asked, opening, problems, typed }} />
+          <DiaryRowCells key={row.row} {...{ row, withRare, asked, opening, problems, typed }} />
         ))}
       </div>
+      {!withRare && (
+        <button className={styles.rare} type="button" onClick={() => rare.open(Math.max(1, last))}>
+          Leak or other fluid, row by row
+        </button>
+      )}
       <DiaryNet {...props} />
       <Paste
         problem={problems.find(({ field }) => field === PASTED)?.sentence}
@@ -108,6 +121,24 @@ export function DiaryLayout(props: DiaryLayoutProps): ReactNode {
         {told.length > 0 && `Left out, for no figure stands there: ${told.join("; ")}`}
       </p>
       <RecordingFields plan={{ ...plan, fields: rest }} {...{ texts, problems, typed }} />
+    </div>
+  );
+}
+
+function Heads({ withRare }: { readonly withRare: boolean }): ReactNode {
+  return (
+    <div className={styles.heads} aria-hidden="true">
+      <span />
+      <span>Emptied at</span>
+      <span>Drained, mL</span>
+      <span>Flush given, mL</span>
+      <span>Character</span>
+      {withRare && (
+        <>
+          <span>Leak: none, damp, soaking</span>
+          <span>Other fluid: contrast 20</span>
+        </>
+      )}
     </div>
   );
 }

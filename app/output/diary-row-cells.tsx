@@ -2,12 +2,14 @@ import { type ReactNode, useState } from "react";
 import type { Problem } from "#app/ui/error-summary.tsx";
 import { Field } from "#app/ui/field.tsx";
 import type { Texts } from "#shared/record/field-spec.ts";
-import { cellName, cells, type DiaryCell } from "#shared/record/output/diary-cells.ts";
+import { cellName, cells, type DiaryCell, rareCells } from "#shared/record/output/diary-cells.ts";
 import { besideCells, type DiaryRowFields } from "#shared/record/output/diary-form.ts";
 import styles from "./diary.module.css";
 
 type DiaryRowCellsProps = {
   readonly row: DiaryRowFields;
+  /** With the cells that most diaries do without. */
+  readonly withRare: boolean;
   /** What is asked of its cells by what is logged and by the other rows, by name. */
   readonly asked: Readonly<Partial<Record<string, string>>>;
   readonly opening: Texts;
@@ -20,10 +22,15 @@ const labels: Readonly<Record<DiaryCell, string>> = {
   drained: "drained, mL",
   flush: "flush given, mL",
   characters: "character",
+  leak: "leak",
+  otherIn: "other fluid in",
 };
 
+const isRare = (cell: DiaryCell): boolean => rareCells.some((rare) => rare === cell);
+
 /** One emptying of a diary. A cell speaks of what is to mend once it has been left; a row in which nothing stands says nothing. */
-export function DiaryRowCells({ row, asked, opening, problems, typed }: DiaryRowCellsProps): ReactNode {
+export function DiaryRowCells(props: DiaryRowCellsProps): ReactNode {
+  const { row, withRare, asked, opening, problems, typed } = props;
   const [left, setLeft] = useState<ReadonlySet<string>>(new Set());
   const blank = cells.every((cell) => row.texts[cell].trim() === "");
   const beside = besideCells(row);
@@ -33,6 +40,7 @@ export function DiaryRowCells({ row, asked, opening, problems, typed }: DiaryRow
         {row.row}
       </span>
       {cells.map((cell) => {
+        if (isRare(cell) && !withRare) return null;
         const name = cellName(cell, row.row);
         const reading = blank ? {} : beside[cell];
         const refused = problems.find(({ field }) => field === name)?.sentence;

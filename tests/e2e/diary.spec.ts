@@ -150,6 +150,51 @@ test("bad rows are said by row beside their cells and mended, with nothing lost 
   await expect(readings(page)).toHaveCount(3);
 });
 
+test("a row carries its own leak and what else went in, asked for below the rows; what is typed there is mended there", async ({
+  page,
+  newTube,
+}) => {
+  const { tube } = await newTube();
+  await open(page, tube + diary);
+  await cell(page, 1, "emptied at").fill("-4 8:00");
+  await cell(page, 1, "drained, mL").fill("40");
+  await cell(page, 2, "emptied at").fill("14:00");
+  await cell(page, 2, "drained, mL").fill("35");
+  await expect(cell(page, 2, "leak")).toHaveCount(0);
+  const asks = page.getByRole("button", { name: "Leak or other fluid, row by row" });
+  await asks.focus();
+  await page.keyboard.press("Space");
+  await expect(asks).toHaveCount(0);
+  await expect(cell(page, 2, "leak")).toBeFocused();
+  await page.keyboard.type("damp");
+  await page.keyboard.press("Tab");
+  await page.keyboard.type("contrast");
+  await page.keyboard.press("Enter");
+  await expect(toMend(page)).toContainText(
+    'Row 2: "contrast" is not understood. Type each fluid with its volume',
+  );
+  await expect(beside(page, "leak2")).toHaveText("damp");
+  await expectAccessible(page);
+  await open(page, tube + diary);
+  await expect(cell(page, 2, "leak")).toHaveValue("damp");
+  await cell(page, 2, "other fluid in").fill("contrast 20");
+  await logIt(page);
+  await expect(page.getByText("The diary is logged: 2 emptyings.")).toBeVisible();
+  await page.goto(`${tube}/output`);
+  await expect(readings(page).filter({ hasText: "damp" })).toHaveCount(1);
+  await expect(readings(page).filter({ hasText: "contrast" })).toHaveCount(1);
+});
+
+test("a pasted block brings leak and other fluid along", async ({ page, newTube }) => {
+  const { tube } = await newTube();
+  await open(page, tube + diary);
+  await cell(page, 1, "emptied at").focus();
+  await paste(page, "Time\tDrained\tLeak\tOther fluid\n-4 8:00\t40\tdamp\t\n14:00\t35\t\tcontrast 20");
+  await expect(cell(page, 1, "leak")).toHaveValue("damp");
+  await expect(beside(page, "otherIn2")).toHaveText("contrast 20 mL");
+  await expect(page.getByText("2 emptyings; of 2 the net cannot be told.")).toBeVisible();
+});
+
 test("a diary does not scroll sideways on a phone, and each cell keeps its name", async ({
   page,
   newTube,
@@ -159,7 +204,10 @@ test("a diary does not scroll sideways on a phone, and each cell keeps its name"
   await open(page, tube + diary);
   await cell(page, 1, "emptied at").fill("-4 8:00");
   await cell(page, 1, "drained, mL").fill("2 oz");
+  await page.getByRole("button", { name: "Leak or other fluid, row by row" }).click();
+  await cell(page, 1, "leak").fill("soaking");
   await expect(page.getByText("Row 1: drained, mL")).toBeVisible();
+  await expect(page.getByText("Row 1: other fluid in")).toBeVisible();
   await expectAccessible(page);
   const wide = await page.evaluate(() => document.documentElement.scrollWidth);
   expect(wide).toBeLessThanOrEqual(390);

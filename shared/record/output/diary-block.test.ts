@@ -5,6 +5,8 @@ const rowsOf = (pasted: string) =>
   readDiaryBlock(pasted).rows.map(({ when, drained, flush, characters }) =>
     [when, drained, flush, characters].join(" | "),
   );
+const rareOf = (pasted: string) =>
+  readDiaryBlock(pasted).rows.map(({ characters, leak, otherIn }) => [characters, leak, otherIn]);
 
 describe("a pasted block", () => {
   it.each([
@@ -37,6 +39,36 @@ describe("a pasted block", () => {
     ["8:00", "8:00 |  |  | "],
   ])("%j", (pasted, row) => {
     expect(rowsOf(pasted)).toEqual([row]);
+  });
+
+  it.each([
+    [
+      "headings",
+      "Time\tDrained\tOther fluid put in\tLeak round the tube\tLook\n8:00\t40\tcontrast 20\tdamp\tbilious",
+    ],
+    ["a heading of a fluid", "When;Out;Irrigation;Leak;Look\n8:00;40;contrast 20;damp;bilious"],
+    ["their own words, by tabs", "8:00\t40\t10\tbilious\tdamp\tcontrast 20"],
+    ["their own words in any order", "8:00\t40\t10\tcontrast 20\tDamp\tbilious"],
+    ["their names", "8:00\t40\t10\tbilious\tleak: damp\tother contrast 20"],
+    ["commas", "8:00, 40, 10, bilious, damp, contrast 20"],
+    ["a text message", "8:00: 40 ml, flush 10, bilious, leak damp, contrast 20"],
+  ])("takes a leak and another fluid along, by %s", (_name, pasted) => {
+    expect(rareOf(pasted).map(([seen, leak, fluid]) => [seen, leak?.toLowerCase(), fluid])).toEqual([
+      ["bilious", "damp", "contrast 20"],
+    ]);
+    expect(readDiaryBlock(pasted).rows[0]?.drained).toMatch(/^40/);
+  });
+
+  it.each([
+    ["8:00\t40\t10\tbilious\tcloudy", ["bilious, cloudy", "", ""]],
+    ["8:00\t40\t10\tbilious\tno leak", ["bilious", "none", ""]],
+    ["8:00\t40\t10\tleaked a bit", ["", "a bit", ""]],
+    ["8:00\t40\t10\tleak", ["", "leak", ""]],
+    ["8:00\t40\t10\tnone", ["none", "", ""]],
+    ["8:00\t40\t10\tcontrast seen", ["contrast seen", "", ""]],
+    ["8:00\t40\t10\tcontrast 20\tirrigation 50", ["", "", "contrast 20, irrigation 50"]],
+  ])("%j: what was seen, leak and other fluid each in its place, nothing left out", (pasted, parts) => {
+    expect(rareOf(pasted)).toEqual([parts]);
   });
 
   it("takes a column of figures alone, without times", () => {

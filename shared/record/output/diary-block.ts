@@ -1,9 +1,12 @@
+import { otherFluids } from "#shared/output/reading.ts";
 import type { DiaryCell, DiaryRow } from "#shared/record/output/diary-cells.ts";
+import { seenIn } from "#shared/record/output/diary-seen.ts";
 
 /** A pasted block as rows of a diary, and the lines that hold no figure: said, so that nothing is lost unseen. */
 export type DiaryBlock = { readonly rows: readonly DiaryRow[]; readonly leftOut: readonly string[] };
 
-type Column = DiaryCell | "other";
+/** `seen`: without a heading, whatever follows the volumes; `other`: under a heading that says nothing of a reading. */
+type Column = DiaryCell | "seen" | "other";
 
 const MONTH = "(?:jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec)[a-z]*\\.?";
 const DAY = [
@@ -22,6 +25,8 @@ const VOLUME =
 const BETWEEN = /^(?:[\s,;:/|]|-(?!\d)|(?:drained|drain|out|output|flush(?:ed)?|with|in|given|and|of)\b)+/i;
 
 const columnWords: readonly (readonly [Column, RegExp])[] = [
+  ["leak", /leak/i],
+  ["otherIn", new RegExp(`other (?:fluid|in\\b)|${otherFluids.join("|")}`, "i")],
   ["flush", /flush|given|put in|\bin\b/i],
   ["when", /time|date|day|when|at\b/i],
   ["drained", /drain|out|volume|amount|ml\b|emptied/i],
@@ -71,7 +76,7 @@ function markOf(lines: readonly string[]): Mark {
 
 type Line = { readonly cells: readonly string[]; readonly columns: readonly Column[] | null };
 
-const spokenColumns: readonly Column[] = ["when", "drained", "flush", "characters"];
+const spokenColumns: readonly Column[] = ["when", "drained", "flush"];
 
 /** A line as it is spoken: "8:00: 35 ml, flush 10, bilious". Words in the place of a volume stay there, to be asked about. */
 function spoken(line: string): Line {
@@ -86,8 +91,8 @@ function spoken(line: string): Line {
     rest = rest.slice(volume.length).replace(BETWEEN, "");
   }
   const [drained = rest, flush = ""] = figures;
-  const seen = figures.length === 0 ? "" : rest;
-  return { cells: [when, drained, flush, seen].map(tidy), columns: spokenColumns };
+  const seen = figures.length === 0 ? [] : rest.split(/[,;]\s+/);
+  return { cells: [when, drained, flush, ...seen].map(tidy), columns: spokenColumns };
 }
 
 /** A line as cells; those of a spoken one have their places. */
@@ -108,17 +113,20 @@ function columnsByPlace(cells: readonly string[]): readonly Column[] {
   const times = run.findLastIndex(isWhen) + 1;
   const leading = times > 0 ? times : run.length;
   const places: readonly Column[] = ["drained", "flush"];
-  return cells.map((_, index) => (index < leading ? "when" : (places[index - leading] ?? "characters")));
+  return cells.map((_, index) => (index < leading ? "when" : (places[index - leading] ?? "seen")));
 }
 
 function rowOf(cells: readonly string[], columns: readonly Column[]): DiaryRow {
   const of = (...wanted: readonly Column[]): readonly string[] =>
-    cells.filter((cell, index) => cell !== "" && wanted.includes(columns[index] ?? "other"));
+    cells.filter((cell, index) => cell !== "" && wanted.includes(columns[index] ?? "seen"));
+  const seen = seenIn(of("seen"));
   return {
     when: of("when").join(" "),
     drained: of("drained").join(" "),
     flush: of("flush").join(" "),
-    characters: of("characters", "other").join(", "),
+    characters: [...of("characters", "other"), ...seen.characters].join(", "),
+    leak: [...of("leak"), ...seen.leak].join(", "),
+    otherIn: [...of("otherIn"), ...seen.otherIn].join(", "),
   };
 }
 
@@ -135,14 +143,14 @@ function partedByHeadings(lines: readonly Line[], texts: readonly string[]) {
   };
 }
 
-const isDayAlone = ({ when, drained, flush, characters }: DiaryRow): boolean => {
+const isDayAlone = ({ when, ...others }: DiaryRow): boolean => {
   const { day, time } = whenOf(when);
-  return drained + flush + characters === "" && day !== "" && time === "";
+  return Object.values(others).every((text) => text === "") && day !== "" && time === "";
 };
 
 /**
  * Rows of a diary from what was pasted: a block of a spreadsheet or a text message, line by line. Columns go by their headings, or else
- * by their place: time, drained, flush, character. Blank lines fall away; a day that stands alone is the day of the line after it;
+ * by their place: time, drained, flush, and after these what was seen, leaked and went in besides. Blank lines fall away; a day that stands alone is the day of the line after it;
  * a line of nothing but figures has no time. What cannot be read stands in its cell as it was pasted.
  */
 export function readDiaryBlock(pasted: string): DiaryBlock {

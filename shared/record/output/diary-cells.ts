@@ -6,7 +6,9 @@ export const DIARY_ROWS = 20;
 export const diaryRows: readonly number[] = Array.from({ length: DIARY_ROWS }, (_, index) => index + 1);
 
 /** What a row says, in the order in which it is typed. */
-export const cells = ["when", "drained", "flush", "characters"] as const;
+export const cells = ["when", "drained", "flush", "characters", "leak", "otherIn"] as const;
+/** Those that most diaries do without: they are asked for, so that no Tab goes over them. */
+export const rareCells = ["leak", "otherIn"] as const satisfies readonly DiaryCell[];
 export type DiaryCell = (typeof cells)[number];
 /** What stands in one row. */
 export type DiaryRow = Readonly<Record<DiaryCell, string>>;
@@ -34,12 +36,18 @@ export function rowIn(texts: Texts, row: number): DiaryRow {
     drained: textOf("drained"),
     flush: textOf("flush"),
     characters: textOf("characters"),
+    leak: textOf("leak"),
+    otherIn: textOf("otherIn"),
   };
 }
 
 /** A row in which anything stands. */
 export const isUsed = (texts: Texts, row: number): boolean =>
   namesOfRow(row).some((name) => (texts[name] ?? "").trim() !== "");
+
+/** A row of a diary in which something rare is said. */
+export const saysRare = (texts: Texts, row: number): boolean =>
+  rareCells.some((cell) => (texts[cellName(cell, row)] ?? "").trim() !== "");
 
 /** The flush that is said once for all rows. */
 export const EACH = "flushEach";

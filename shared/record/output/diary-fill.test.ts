@@ -62,6 +62,15 @@ describe("what is pasted into a diary", () => {
     expect(rows(over.map(asPasted).join("\n"))).toEqual(pasted.slice(20));
   });
 
+  it("puts a leak and another fluid into their cells, and gives them back where there is no room", () => {
+    const line = "8:00\t40\t10\tbilious\tleak a bit\tcontrast 20, irrigation 50";
+    const pasted = rows([line, line].join("\n"));
+    const { texts, over } = fillDiary({}, pasted, { row: 20, cell: "drained" });
+    expect(texts).toMatchObject({ leak20: "a bit", otherIn20: "contrast 20, irrigation 50" });
+    expect(over).toHaveLength(1);
+    expect(rows(over.map(asPasted).join("\n"))).toEqual([pasted[1]]);
+  });
+
   it("goes to the first row in which nothing stands", () => {
     expect(firstFreeRow({ when1: "8", drained2: "4", flush4: "1" })).toBe(3);
     const full = Object.fromEntries(Array.from({ length: 20 }, (_, index) => [`when${index + 1}`, "8"]));

@@ -7,6 +7,7 @@ import {
   diaryRows,
   isUsed,
 } from "#shared/record/output/diary-cells.ts";
+import { asSeen } from "#shared/record/output/diary-seen.ts";
 
 /** Where pasted rows go: from this row on, and a column of figures alone into this cell. */
 export type FillAt = { readonly row: number; readonly cell: DiaryCell };
@@ -22,7 +23,7 @@ export const firstFreeRow = (texts: Texts): number =>
 
 /** Rows of one figure each and of nothing else. */
 const isColumn = (rows: readonly DiaryRow[]): boolean =>
-  rows.every(({ when, flush, characters }) => when + flush + characters === "");
+  rows.every(({ drained: _figure, ...others }) => Object.values(others).every((text) => text === ""));
 
 /**
  * Puts pasted rows into a diary. A blank pasted cell leaves what stands there. Figures in a column, without times, are one a day: each
@@ -39,6 +40,8 @@ export function fillDiary(texts: Texts, pasted: readonly DiaryRow[], { row: firs
     };
     put("flush", given.flush);
     put("characters", given.characters);
+    put("leak", given.leak);
+    put("otherIn", given.otherIn);
     put(column ? cell : "drained", given.drained);
     const timed = cell === "when" || (texts[cellName("when", row)] ?? "").trim() !== "";
     if (!column) put("when", given.when);
@@ -48,5 +51,5 @@ export function fillDiary(texts: Texts, pasted: readonly DiaryRow[], { row: firs
 }
 
 /** A row as it was pasted, to be put in elsewhere. */
-export const asPasted = ({ when, drained, flush, characters }: DiaryRow): string =>
-  [when, drained, flush, characters].join("\t");
+export const asPasted = ({ when, drained, flush, characters, leak, otherIn }: DiaryRow): string =>
+  [when, drained, flush, characters, ...asSeen({ leak, otherIn })].join("\t");

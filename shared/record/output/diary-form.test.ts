@@ -12,15 +12,24 @@ const context = formContext({
   now: instant(Date.parse("2026-11-20T12:00Z")),
 });
 
-type Typed = readonly [when: string, drained: string, flush?: string, characters?: string];
+type Typed = readonly [
+  when: string,
+  drained: string,
+  flush?: string,
+  characters?: string,
+  leak?: string,
+  otherIn?: string,
+];
 const typed = (rows: readonly Typed[], shared: Texts = {}): Texts => ({
   ...shared,
   ...Object.fromEntries(
-    rows.flatMap(([when, drained, flush = "", characters = ""], index) => [
+    rows.flatMap(([when, drained, flush = "", characters = "", leak = "", otherIn = ""], index) => [
       [cellName("when", index + 1), when],
       [cellName("drained", index + 1), drained],
       [cellName("flush", index + 1), flush],
       [cellName("characters", index + 1), characters],
+      [cellName("leak", index + 1), leak],
+      [cellName("otherIn", index + 1), otherIn],
     ]),
   ),
 });
@@ -78,6 +87,78 @@ describe("a diary", () => {
     expect(given({ flushEach: "10" })).toEqual([ten, ten, "none", ten, ten, twenty]);
     const not = "not recorded";
     expect(given({})).toEqual([not, not, "none", not, not, twenty]);
+  });
+
+  it("takes the leak that is said for all where a row says none of its own; said nowhere it is not recorded", () => {
+    const rows: readonly Typed[] = [
+      ["14 nov 8:00", "40", "", "", "damp"],
+      ["14:00", "35"],
+      ["22:00", "30", "", "", "NONE"],
+      ["730", "25", "", "", "soak"],
+      ["14:00", "25", "", "", "not recorded"],
+    ];
+    const leaksOf = (shared: Texts) => entriesOf(typed(rows, shared)).map(({ leak }) => leak);
+    expect(leaksOf({})).toEqual(["damp", "not recorded", "none", "soaking", "not recorded"]);
+    expect(leaksOf({ leak: "none" })).toEqual(["damp", "none", "none", "soaking", "not recorded"]);
+  });
+
+  it("takes what else went in by row, and nothing where a row says nothing: it is no flush", () => {
+    const rows: readonly Typed[] = [
+      ["14 nov 8:00", "40", "10", "", "", "contrast 20, irrigation 1 oz"],
+      ["14:00", "35"],
+    ];
+    const entries = entriesOf(typed(rows, { flushEach: "5" }));
+    // 1 US fluid ounce is 29.5735295625 mL (NIST Handbook 44, Appendix C).
+    expect(entries.map(({ otherIn }) => otherIn)).toEqual([
+      [
+        { fluid: "contrast", ul: 20_000 },
+        { fluid: "irrigation", ul: 29_574 },
+      ],
+      [],
+    ]);
+    expect(entries.map(({ flushGiven }) => flushGiven)).toEqual([
+      { ul: 10_000, estimated: false },
+      { ul: 5000, estimated: false },
+    ]);
+  });
+
+  it("echoes beside a row its leak, its own or that of all, and what went in; what to mend stands in its place", () => {
+    const texts = typed(
+      [
+        ["14 nov 8:00", "1", "", "", "d", "con 20"],
+        ["14:00", "1", "", "", "a bit", "20"],
+        ["22:00", "1"],
+      ],
+      { leak: "soaking" },
+    );
+    expect(
+      rowsOfDiary(texts, context, 3)
+        .map(besideCells)
+        .map(({ leak, otherIn }) => [leak, otherIn]),
+    ).toEqual([
+      [{ echo: "damp" }, { echo: "contrast 20 mL" }],
+      [
+        { problem: '"a bit" is not one of: none, damp, soaking, not recorded.' },
+        {
+          problem:
+            '"20" is not understood. Type each fluid with its volume, like contrast 20, irrigation 500.',
+        },
+      ],
+      [{ echo: "soaking" }, {}],
+    ]);
+    expect(refusalsOf(texts)).toEqual([
+      ["leak2", "word-unknown"],
+      ["otherIn2", "fluids-not-understood"],
+    ]);
+  });
+
+  it("a row in which only a leak or another fluid stands is a row without its time and volume", () => {
+    expect(refusalsOf({ leak1: "damp", otherIn3: "contrast 20" })).toEqual([
+      ["when1", "day-missing"],
+      ["drained1", "volume-missing"],
+      ["when3", "day-missing"],
+      ["drained3", "volume-missing"],
+    ]);
   });
 
   it("counts each row since the last emptying, the first from what is said; a day alone is that whole day", () => {
@@ -159,7 +240,7 @@ describe("a diary", () => {
     const entries = entriesOf(typed([["31 oct 8:00", "10"], ...rows.slice(1)]));
     expect(entries).toHaveLength(20);
     expect(iso(entries.at(-1)!.to)).toBe("2026-11-19T08:00");
-    expect(Object.keys(diaryOpening(context))).toHaveLength(20 * 4 + 10);
+    expect(Object.keys(diaryOpening(context))).toHaveLength(20 * 6 + 10);
   });
 
   it("echoes beside each time what will be stored, a whole day as such", () => {

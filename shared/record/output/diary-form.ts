@@ -1,9 +1,10 @@
 import { dayAt } from "#shared/day/instant.ts";
 import { printDay, printMoment } from "#shared/day/print-day.ts";
 import { parsed, type Refusal } from "#shared/errors/refusal.ts";
-import type { Flush } from "#shared/output/reading.ts";
+import { type Flush, type Leak, leaks } from "#shared/output/reading.ts";
 import { hourTwice } from "#shared/record/field/hour-twice.ts";
 import { lastYearsDay } from "#shared/record/field/last-years-day.ts";
+import { asWords, matchWord } from "#shared/record/field/match-word.ts";
 import { flushField } from "#shared/record/field/volume-field.ts";
 import {
   type FieldReading,
@@ -12,6 +13,7 @@ import {
   namesOf,
   readField,
   readFields,
+  readWhatCan,
   type Texts,
 } from "#shared/record/field-spec.ts";
 import type { FormContext, FormResult } from "#shared/record/form.ts";
@@ -55,16 +57,19 @@ type Shared = ReturnType<typeof diaryFields>;
 type Read<F> = F extends FieldSpec<infer T> ? T : never;
 export type SharedValues = { readonly [Name in keyof Shared]: Read<Shared[Name]> };
 
-/** What a row is read beside: what the row before speaks of, and the flush that is said for all. */
-type RowBeside = { readonly before: Stretch | null; readonly flushEach: Flush };
+/** What a row is read beside: what the row before speaks of, and the flush and the leak that are said for all. */
+type RowBeside = { readonly before: Stretch | null; readonly flushEach: Flush; readonly leakEach: Leak };
+
+/** A cell is typed and no list, so that nothing that is pasted is lost. */
+const leakWords = asWords(leaks);
 
 /** "Sat 14 Nov 2026, 08:00", or of a whole day "Sat 14 Nov 2026, 00:00 to 24:00". */
 const printStretch = ({ from, to }: Stretch, { zone }: FormContext): string =>
   from === SINCE_LAST ? printMoment(to, zone) : `${printDay(dayAt(from, zone))}, 00:00 to 24:00`;
 
 /** The fields of one row, to be read after the row before it. */
-function rowFields(context: FormContext, { before, flushEach }: RowBeside) {
-  const { drained, characters, flushGiven } = readingForm.fields(context);
+function rowFields(context: FormContext, { before, flushEach, leakEach }: RowBeside) {
+  const { drained, characters, flushGiven, otherIn } = readingForm.fields(context);
   const own = flushField({ label: "flush given, mL" });
   const when: FieldSpec<Stretch> = {
     label: "emptied at",
@@ -83,6 +88,12 @@ function rowFields(context: FormContext, { before, flushEach }: RowBeside) {
     drained: { ...drained, label: "drained, mL" },
     flush,
     characters: { ...characters, label: "character" },
+    leak: {
+      label: "leak",
+      read: (text: string) => (text.trim() === "" ? parsed(leakEach) : matchWord(text, leakWords)),
+      echo: (value: Leak) => value,
+    },
+    otherIn: { ...otherIn, label: "other fluid in" },
   };
 }
 
@@ -105,6 +116,8 @@ export const besideCells = ({
   drained: readField(fields.drained, texts.drained),
   flush: readField(fields.flush, texts.flush),
   characters: readField(fields.characters, texts.characters),
+  leak: readField(fields.leak, texts.leak),
+  otherIn: readField(fields.otherIn, texts.otherIn),
 });
 
 /** Every row up to the last that is asked for, each with the fields that read it: a time without a day rests on the row before. */
@@ -113,12 +126,14 @@ export function rowsOfDiary(
   context: FormContext,
   last = DIARY_ROWS,
 ): readonly DiaryRowFields[] {
-  const each = diaryFields(context)[EACH].read(texts[EACH] ?? "");
-  const flushEach = each.ok ? each.value : "not recorded";
+  const { [EACH]: flushEach = "not recorded", leak: leakEach = "not recorded" } = readWhatCan<SharedValues>(
+    diaryFields(context),
+    texts,
+  );
   let before: Stretch | null = null;
   return diaryRows.slice(0, last).map((row) => {
     const own = rowIn(texts, row);
-    const fields: FieldSpecs<RowValues> = rowFields(context, { before, flushEach });
+    const fields: FieldSpecs<RowValues> = rowFields(context, { before, flushEach, leakEach });
     const when = fields.when.read(own.when);
     if (when.ok) before = when.value;
     return { row, fields, texts: own };
@@ -140,8 +155,9 @@ const asReading = (row: RowValues, { [EACH]: _each, from, ...shared }: SharedVal
   to: row.when.to,
   from: isFirst && row.when.from === SINCE_LAST ? from : row.when.from,
   characters: row.characters,
+  leak: row.leak,
+  otherIn: row.otherIn,
   flushWithdrawn: "none" as const,
-  otherIn: [],
   procedureAspirate: false,
 });
 

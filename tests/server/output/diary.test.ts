@@ -68,11 +68,29 @@ describe("a diary", () => {
     expect(viewOutput(db, tubeId).readings).toEqual([]);
   });
 
+  it("keeps of each row its own leak and what else went in", () => {
+    const { db, tubeId } = drain();
+    using _closing = db;
+    const texts = { ...twoDays, leak: "none", leak2: "damp", otherIn3: "contrast 20" };
+    recordDiary(caller(db), { ...about(tubeId), texts });
+    const logged = viewOutput(db, tubeId)
+      .readings.map(({ reading }) => reading)
+      .toSorted((a, b) => a.to - b.to);
+    expect(logged.map(({ leak, otherIn }) => [leak, otherIn])).toEqual([
+      ["none", []],
+      ["damp", []],
+      ["none", [{ fluid: "contrast", ul: 20_000 }]],
+      ["none", []],
+    ]);
+  });
+
   it("with one row to mend logs none, and names the cell", () => {
     const { db, tubeId } = drain();
     using _closing = db;
-    const texts = { ...twoDays, drained3: "half a bag", when4: "soon" };
+    const texts = { ...twoDays, leak1: "a bit", otherIn2: "20", drained3: "half a bag", when4: "soon" };
     expect(refusalsOf(() => recordDiary(caller(db), { ...about(tubeId), texts }))).toMatchObject([
+      { field: "leak1", code: "word-unknown" },
+      { field: "otherIn2", code: "fluids-not-understood" },
       { field: "drained3", code: "volume-by-vessel" },
       { field: "when4", code: "day-not-understood" },
     ]);
