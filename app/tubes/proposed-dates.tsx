@@ -2,26 +2,11 @@ import type { ReactNode } from "react";
 import type { TubePage } from "#app/tubes/tube-page.ts";
 import { may } from "#shared/access/may.ts";
 import type { Person } from "#shared/access/person.ts";
-import { printDay } from "#shared/day/print-day.ts";
+import { windowWords } from "#shared/words/proposed-days.ts";
 import { stepNames } from "#shared/words/steps.ts";
 import styles from "./tube.module.css";
 
 type Proposal = TubePage["proposals"][number];
-
-const ends = [
-  { word: "earliest", key: "earliestOn" },
-  { word: "target", key: "targetOn" },
-  { word: "latest", key: "latestOn" },
-] as const;
-
-/** "earliest Fri 16 Oct 2026, target Fri 30 Oct 2026". */
-const windowWords = (window: Proposal["stood"]): string =>
-  ends
-    .flatMap(({ word, key }) => {
-      const day = window[key];
-      return day === null ? [] : [`${word} ${printDay(day)}`];
-    })
-    .join(", ");
 
 /** What stands and what would stand, a line for each step. */
 export function ProposedLines({ proposals }: { readonly proposals: readonly Proposal[] }): ReactNode {

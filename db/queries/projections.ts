@@ -1,14 +1,35 @@
 import { asc, eq, sql } from "drizzle-orm";
 import { inserter, prepared } from "#db/prepared.ts";
-import { openSteps, tubes } from "#db/schema/projections.ts";
+import { openSteps, patientStates, tubes } from "#db/schema/projections.ts";
 import type { Database } from "#db/sqlite.ts";
 import type { Tx } from "#db/transaction.ts";
 
 export type TubeRow = typeof tubes.$inferSelect;
 export type StepRow = typeof openSteps.$inferSelect;
 
+export type PatientStateRow = typeof patientStates.$inferSelect;
+
 /** All that is computed from one patient's events. */
-export type Projection = { readonly tubes: readonly TubeRow[]; readonly steps: readonly StepRow[] };
+export type Projection = {
+  readonly patient: PatientStateRow | undefined;
+  readonly tubes: readonly TubeRow[];
+  readonly steps: readonly StepRow[];
+};
+
+const stateOfPatient = prepared((orm) =>
+  orm
+    .select()
+    .from(patientStates)
+    .where(eq(patientStates.patientId, sql.placeholder("patientId")))
+    .prepare(),
+);
+const dropState = prepared((orm) =>
+  orm
+    .delete(patientStates)
+    .where(eq(patientStates.patientId, sql.placeholder("patientId")))
+    .prepare(),
+);
+const insertState = inserter(patientStates);
 
 const tubesOfPatient = prepared((orm) =>
   orm
@@ -60,13 +81,14 @@ export const stepsOf = (db: Database, patientId: string): readonly StepRow[] =>
   stepsOfPatient(db).all({ patientId });
 
 export const projectionOf = (db: Database, patientId: string): Projection => ({
+  patient: stateOfPatient(db).get({ patientId }),
   tubes: tubesOfPatient(db).all({ patientId }),
   steps: stepsOf(db, patientId),
 });
 
 type Row = { readonly id: string };
 
-const isSame = (a: Row, b: Row | undefined): boolean =>
+const isSame = (a: object, b: object | undefined): boolean =>
   b !== undefined &&
   Object.entries(a).every(([name, value]) => {
     const other = (b as Readonly<Record<string, unknown>>)[name];
@@ -85,6 +107,10 @@ function others<R extends Row>(rows: readonly R[], than: readonly R[]): readonly
  */
 export function replaceProjection(tx: Tx, patientId: string, next: Projection): void {
   const stood = projectionOf(tx, patientId);
+  if (next.patient !== undefined && !isSame(next.patient, stood.patient)) {
+    dropState(tx).run({ patientId });
+    insertState(tx, next.patient);
+  }
   if (others(stood.tubes, next.tubes).length > 0 || others(next.tubes, stood.tubes).length > 0) {
     dropSteps(tx).run({ patientId });
     dropTubes(tx).run({ patientId });
@@ -100,6 +126,7 @@ export function replaceProjection(tx: Tx, patientId: string, next: Projection): 
 export function emptyProjections(tx: Tx): void {
   tx.orm.delete(openSteps).run();
   tx.orm.delete(tubes).run();
+  tx.orm.delete(patientStates).run();
 }
 
 export const tubeById = (db: Database, id: string): TubeRow | undefined => byId(db).get({ id });

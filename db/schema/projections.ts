@@ -57,6 +57,19 @@ export const tubes = sqliteTable(
   ],
 );
 
+/** Projection: what is known of a patient beside the tubes, so that what other rows would ask of everybody is computed without the events. */
+export const patientStates = sqliteTable(
+  "patient_states",
+  {
+    patientId: id("patient_id")
+      .primaryKey()
+      .references(() => patients.id, { onDelete: "restrict" }),
+    state: json("state").notNull(),
+    rulesVersion: integer("rules_version").notNull(),
+  },
+  (t) => [...areJson("patient_states", t.state)],
+);
+
 /** Projection: what comes next, when, and whose it is. Today is never stored: queries compare these days with it. */
 export const openSteps = sqliteTable(
   "open_steps",

@@ -1,6 +1,6 @@
 import { procedure, router } from "#server/api/trpc.ts";
+import { confirmDates } from "#server/dates/confirm-dates.ts";
 import { besideForm } from "#server/record/beside-form.ts";
-import { confirmDates } from "#server/record/confirm-dates.ts";
 import { joinRecords } from "#server/record/join-records.ts";
 import { openAmendment } from "#server/record/open-amendment.ts";
 import { recordAmendment } from "#server/record/record-amendment.ts";

@@ -3,6 +3,7 @@ import { draftRouter } from "#server/api/draft-router.ts";
 import { exportRouter } from "#server/api/export-router.ts";
 import { listRouter } from "#server/api/list-router.ts";
 import { patientRouter } from "#server/api/patient-router.ts";
+import { proposalRouter } from "#server/api/proposal-router.ts";
 import { protocolRouter } from "#server/api/protocol-router.ts";
 import { readingRouter } from "#server/api/reading-router.ts";
 import { recordRouter } from "#server/api/record-router.ts";
@@ -19,6 +20,7 @@ export const appRouter = router({
   export: exportRouter,
   list: listRouter,
   patient: patientRouter,
+  proposal: proposalRouter,
   protocol: protocolRouter,
   reading: readingRouter,
   record: recordRouter,

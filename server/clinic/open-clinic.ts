@@ -37,6 +37,8 @@ export function openClinic(tx: Tx, { name, zone, phone, isDemo, closures = [] }:
     approvedBy: null,
     approvedOn: null,
     createdAt: at,
+    draftedBy: null,
+    approvedAlone: null,
   });
   const { version: first, ...content } = openingCalendar;
   addCalendarVersion(tx, { version: first, content: { ...content, closures }, createdAt: at });

@@ -71,7 +71,8 @@ export async function approveProtocol(db: Database, approving: Approving): Promi
     const on = dayAt(at, clinicOf(tx).zone);
     const version = read + 1;
     const note = `Version ${read} as it stood, approved.`;
-    addProtocolVersion(tx, { version, rows, note, approvedBy: id, approvedOn: on, createdAt: at });
+    const approval = { approvedBy: id, approvedOn: on, draftedBy: null, approvedAlone: null };
+    addProtocolVersion(tx, { version, rows, note, ...approval, createdAt: at });
     return { version, by: fullName, on };
   });
 }

@@ -2,6 +2,7 @@ import { clinicOf } from "#db/queries/clinic.ts";
 import { appendEvent } from "#db/queries/events.ts";
 import { replaceProjection } from "#db/queries/projections.ts";
 import type { Tx } from "#db/transaction.ts";
+import { repropose } from "#server/dates/repropose.ts";
 import { criterionFacts } from "#server/output/criterion-facts.ts";
 import { clinicNow, type Decided, decideEach } from "#server/record/decide-each.ts";
 import { loadRecord, type PatientRecord } from "#server/record/load-record.ts";
@@ -49,13 +50,15 @@ function compute({ events, books }: Pick<PatientRecord, "events" | "books">): Co
   return { state, steps: openSteps(state, read), asks };
 }
 
-const write = (tx: Tx, patientId: string, computed: Computed): void =>
-  replaceProjection(tx, patientId, projectionFrom(patientId, computed));
+type Counted = Pick<PatientRecord, "patient" | "events" | "books">;
+
+function write(tx: Tx, { patient, books }: Counted, computed: Computed): void {
+  replaceProjection(tx, patient.id, projectionFrom(patient.id, computed));
+  repropose(tx, { patientId: patient.id, state: computed.state, books });
+}
 
 /** Computes a patient's tubes and open steps from events and readings, and writes them in place of what stood. */
-export function writeProjection(tx: Tx, record: Pick<PatientRecord, "patient" | "events" | "books">): void {
-  write(tx, record.patient.id, compute(record));
-}
+export const writeProjection = (tx: Tx, record: Counted): void => write(tx, record, compute(record));
 
 /** A log that the act has read is not read again. */
 const withStanding = (books: Books, standing: Recording["standing"]): Books => ({
@@ -87,7 +90,7 @@ export function append(tx: Tx, recording: Recording, commands: readonly Command[
   const stored = { patientId, actId, recordedAt: at, recordedBy: staffId, zone: clinicOf(tx).zone };
   for (const event of all) appendEvent(tx, toStored(event, stored));
   const parted = partRecords(tx, record, { own, actId, at });
-  write(tx, patientId, added.length === 0 ? computed : compute({ ...record, events }));
+  write(tx, record, added.length === 0 ? computed : compute({ ...record, events }));
   for (const id of parted) append(tx, { ...recording, patientId: id }, []);
   return all;
 }

@@ -3,19 +3,16 @@ import { identifiersOf } from "#db/queries/patients.ts";
 import { openProposals } from "#db/queries/proposals.ts";
 import type { Database } from "#db/sqlite.ts";
 import { today } from "#server/clock.ts";
+import type { ProposedWindow } from "#server/dates/proposed-days.ts";
 import { storyOf } from "#server/record/story.ts";
 import { shelfOf } from "#server/shelf/shelf-of.ts";
 import { loadTube } from "#server/tubes/load-tube.ts";
 import { takeHome } from "#server/tubes/take-home.ts";
-import type { Day } from "#shared/day/day.ts";
 import { rowFor } from "#shared/step/dated-steps.ts";
 import { ageOf, openSteps } from "#shared/step/open-steps.ts";
 import { catheterAge, tractAge } from "#shared/tube/clocks.ts";
 import { kindOf } from "#shared/tube/kind/kinds.ts";
 import type { StepKind } from "#shared/tube/step-kinds.ts";
-
-/** The three dates of a step, before and after. */
-export type ProposedWindow = Readonly<Record<"earliestOn" | "targetOn" | "latestOn", Day | null>>;
 
 /** Everything that a tube's page shows: identity, facts, both clocks, open steps with their why, its row, its story. */
 export function viewTube(db: Database, tubeId: string) {
@@ -49,8 +46,8 @@ export function viewTube(db: Database, tubeId: string) {
     proposals: openProposals(db, tubeId).map(({ id, stepKind, stood, proposed }) => ({
       id,
       step: stepKind as StepKind,
-      stood: stood as ProposedWindow,
-      proposed: proposed as ProposedWindow,
+      stood: stood as ProposedWindow | null,
+      proposed: proposed as ProposedWindow | null,
     })),
     steps: openSteps(state, books).filter((step) => step.tubeId === tubeId),
     story: storyOf(db, record).filter(({ tubes }) => tubes.length === 0 || tubes.includes(tubeId)),

@@ -9,6 +9,8 @@ const everyone = staffRoles;
 const clinical = ["nurse", "physician", "lead"] as const;
 /** A decision in review is a physician's. */
 const deciding = ["physician"] as const;
+/** Who changes the draft of the clinic's table; whoever did does not sign it, unless nobody else can. */
+const drafting = ["lead", "approver"] as const;
 /** Who keeps the clinic's shelf; a physician reads it. */
 const stocking = ["nurse", "lead"] as const;
 
@@ -30,6 +32,13 @@ export const access = {
   "patient.recordsMeant": clinical,
   "patient.register": clinical,
   "patient.view": everyone,
+  "proposal.confirm": clinical,
+  "proposal.list": everyone,
+  "protocol.draft": drafting,
+  "protocol.dropDraft": drafting,
+  "protocol.history": everyone,
+  "protocol.impact": drafting,
+  "protocol.sign": ["approver"],
   "protocol.view": everyone,
   "reading.corrected": everyone,
   "reading.diary": everyone,

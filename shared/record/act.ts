@@ -35,6 +35,11 @@ export const confirmingSchema = z.strictObject({
   patientId: id,
   tubeId: id,
 });
+/** Ids of proposals as a page showed them. */
+export const confirmingSeveralSchema = z.strictObject({
+  actId: actIdSchema,
+  proposals: z.array(id).min(1).max(500),
+});
 export const amendingQuerySchema = z.strictObject({ patientId: id, eventId: id });
 export const closingAccountSchema = z.strictObject({ ...registeringSchema.shape, closes: id });
 /** `otherId`: the record that goes on in the one of `patientId` from now on. */
@@ -50,6 +55,10 @@ export const settingTelephoneSchema = z.strictObject({
   ...registeringSchema.shape,
   seen: z.string().max(60),
 });
+const revision = z.int().min(0);
+/** The draft of the protocol as the page saw it. */
+export const aboutDraftSchema = z.strictObject({ actId: actIdSchema, revision });
+export const signingSchema = z.strictObject({ ...aboutDraftSchema.shape, password: z.string().max(400) });
 export const undoSchema = z.strictObject({ actId: actIdSchema, undoes: actIdSchema });
 
 export type SettingTelephone = z.infer<typeof settingTelephoneSchema>;
@@ -62,5 +71,6 @@ export type CorrectingPatient = z.infer<typeof correctingPatientSchema>;
 export type CorrectingReading = z.infer<typeof correctingReadingSchema>;
 export type Amending = z.infer<typeof amendingSchema>;
 export type Confirming = z.infer<typeof confirmingSchema>;
+export type ConfirmingSeveral = z.infer<typeof confirmingSeveralSchema>;
 export type AboutPatient = z.infer<typeof aboutPatientSchema>;
 export type AboutTube = z.infer<typeof aboutTubeSchema>;

@@ -49,6 +49,7 @@ const sentences = {
     `${file} holds a clinic already. Name a new file in DATABASE_FILE: a record is brought into an empty database only.`,
   "clinic-missing": ({ file }) =>
     `${file} holds no clinic yet. Make one with npm run staff -- add, or bring one in with npm run import.`,
+  "password-wrong": () => "This is not the password of your account. Type it again.",
   "sign-in-wrong": () => "User name and password do not fit together. Check both and type them again.",
   "sign-in-refused": ({ until }) => `Too many wrong sign-ins. Try again after ${until}.`,
   "request-from-elsewhere": () =>
@@ -138,6 +139,17 @@ const sentences = {
     "This tube is not in this patient's record. Go back to the patient and choose the tube.",
   "entry-unknown": () =>
     "This entry is not in this patient's record. Open the story again and choose the entry.",
+  "proposals-changed": ({ count }) =>
+    `${count} of these dates ${count === 1 ? "is" : "are"} no longer proposed as you saw ${count === 1 ? "it" : "them"}: confirmed meanwhile, or other entries came in. Open the list again.`,
+  "draft-changed": () =>
+    "The draft was changed since you opened it. Open it again, and look at what changed.",
+  "draft-missing": () => "There is no draft any more: it was signed or dropped. Begin a new one.",
+  "draft-without-change": () =>
+    "The draft changes no row of a table that is approved already. Change a row first.",
+  "signed-by-author": ({ others }) =>
+    `Who changed the draft does not sign it. It can be signed by: ${others}.`,
+  "calendar-changed": () =>
+    "The calendar was changed since you opened it. Open it again, and look at what changed.",
   "nothing-proposed": () => "No change of dates is proposed for this tube any more. Open it again.",
   "nothing-to-undo": () => "There is nothing here to undo. Open the story to see what stands.",
   "entry-not-understood": ({ field }) =>

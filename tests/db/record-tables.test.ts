@@ -5,11 +5,11 @@ import { disposableTables, type RecordTableName, recordTable, recordTableNames }
 import { RECORD_VERSION } from "#server/export/record-head.ts";
 import { testDatabase } from "#tests/support/database.ts";
 
-/** Form 5 of the file: form 4, and what was changed of the clinic's settings. A change here is another form: raise RECORD_VERSION and lift rows of the one before. */
+/** Form 5 of the file: form 4, what was changed of the clinic's settings, and who drafted a version of the protocol. A change here is another form: raise RECORD_VERSION and lift rows of the one before. */
 const form5: Record<RecordTableName, string> = {
   clinic: "id name zone phone is_demo clock_offset_ms",
   staff: "id user_name full_name role is_approver created_at closed_at?",
-  protocol_versions: "version rows note approved_by? approved_on? created_at",
+  protocol_versions: "version rows note approved_by? approved_on? created_at drafted_by? approved_alone?",
   calendar_versions: "version content created_at",
   patients:
     "id family_name given_name birth_on? language needs_interpreter? contact search updated_at withdrawn_at? joined_into?",

@@ -21,6 +21,9 @@ const broughtBy = {
   clinic_changes: 5,
 } as const satisfies Partial<Record<RecordTableName, number>>;
 
+/** Cells of a version of the protocol that form 5 brought. */
+const DRAFTED = /,"drafted_by":(?:null|\[[^\]]*\]),"approved_alone":(?:null|true|false)/;
+
 /** An export of today as a file of an earlier form says it; what later forms brought is empty here. */
 export function inForm(version: 1 | 2 | 3 | 4, lines: readonly string[]): string[] {
   const { rows, tables, ...head } = JSON.parse(`${lines[0]}}}`);
@@ -35,7 +38,7 @@ export function inForm(version: 1 | 2 | 3 | 4, lines: readonly string[]): string
       expect(left[opens + 1]).toBe("],");
       return left.toSpliced(opens, 2);
     },
-    [first, ...lines.slice(1)],
+    [first, ...lines.slice(1).map((line) => (version < 5 ? line.replace(DRAFTED, "") : line))],
   );
 }
 

@@ -1,5 +1,6 @@
 import { expect, it } from "vitest";
 import { patientById } from "#db/queries/patients.ts";
+import { protocolHistory } from "#db/queries/protocol-draft.ts";
 import { emptyDatabase } from "#tests/support/database.ts";
 import { clinicWithPatient } from "#tests/support/patient.ts";
 import { bringIn, exportedLines, inForm } from "#tests/support/record-file.ts";
@@ -25,4 +26,13 @@ it.each([
   using db = emptyDatabase();
   bringIn(db, lines);
   expect(patientById(db, "patient-1")?.needsInterpreter).toBe(read);
+});
+
+it("a file of form 4, whose versions of the protocol name no author, is read as that nobody kept who drafted them", () => {
+  using filled = clinicWithPatient();
+  const lines = inForm(4, exportedLines(filled));
+  expect(lines.join()).not.toContain("drafted_by");
+  using db = emptyDatabase();
+  bringIn(db, lines);
+  expect(protocolHistory(db)).toMatchObject([{ version: 1, draftedBy: null, approvedAlone: null }]);
 });

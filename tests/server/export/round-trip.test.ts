@@ -62,7 +62,7 @@ function fillTheRest(db: Database): void {
   addInventedPatient(db, "patient-0", "000419");
   db.sqlite.exec(`
     update patients set joined_into = 'patient-1', withdrawn_at = ${SEEDED_AT} where id = 'patient-0';
-    insert into protocol_versions select 2, rows, 'ours', 'staff-physician', '2026-02-03', created_at from protocol_versions;
+    insert into protocol_versions select 2, rows, 'ours', 'staff-physician', '2026-02-03', created_at, '["staff-lead","staff-physician"]', 1 from protocol_versions;
     insert into patient_changes select 'change-1', 'patient-1', id, 'null', '{"familyName":"Brackenfold"}', ${SEEDED_AT} from acts;
     insert into patient_changes select 'change-2', 'patient-1', id, '{"a":1}', '{"a":[null,true,"\u2028"]}', ${SEEDED_AT} from acts;
     insert into proposals values

@@ -14,7 +14,16 @@ it("a version that an earlier release stored is read in the shape of today, with
     approved: _approved,
     ...rows
   } = frozenEvents("0.1.0").protocol as Record<string, unknown>;
-  const stored = { version: 2, rows, note: "", approvedBy: null, approvedOn: null, createdAt: SEEDED_AT };
+  const stored = {
+    version: 2,
+    rows,
+    note: "",
+    approvedBy: null,
+    approvedOn: null,
+    draftedBy: null,
+    approvedAlone: null,
+    createdAt: SEEDED_AT,
+  };
   inTransaction(db, (tx) => addProtocolVersion(tx, stored));
   const read = protocolOf(db, 2);
   expect(read).toMatchObject({

@@ -1,0 +1,94 @@
+import { type OpenPatientTube, openPatientTubes, versionsInUse } from "#db/queries/open-patients.ts";
+import type { Database } from "#db/sqlite.ts";
+import { booksOf, calendarOf, protocolOf } from "#server/record/books.ts";
+import { loadRecord } from "#server/record/load-record.ts";
+import type { BesideTubes } from "#server/record/project.ts";
+import type { ClinicCalendar } from "#shared/day/clinic-days.ts";
+import { type Differs, differsFor } from "#shared/protocol/differs.ts";
+import type { Protocol } from "#shared/protocol/protocol.ts";
+import type { Books } from "#shared/step/open-steps.ts";
+import { type MovedStep, movedSteps } from "#shared/step/repinned.ts";
+import { fold } from "#shared/tube/fold.ts";
+import type { TubeKind } from "#shared/tube/kind/kinds.ts";
+import type { PatientTubes, TubeState } from "#shared/tube/state.ts";
+
+/** The tables that everything would go by: what stands, or what somebody is about to sign. */
+export type Tables = { readonly protocol: Protocol; readonly calendar: ClinicCalendar };
+
+/** What would move of one patient, with the state that it was computed from. */
+export type MovedOfPatient = {
+  readonly patientId: string;
+  readonly state: PatientTubes;
+  readonly moved: readonly MovedStep[];
+};
+
+/** Whose dates can move: a closed list of kinds where nothing but intervals differs from every version in use. */
+function concerned(db: Database, { protocol, calendar }: Tables): Differs {
+  const kinds = new Set<TubeKind>();
+  for (const pins of versionsInUse(db)) {
+    if (pins.calendar !== calendar.version) return "all";
+    if (pins.protocol === protocol.version) continue;
+    const differs = differsFor(protocolOf(db, pins.protocol), protocol);
+    if (differs === "all") return "all";
+    for (const kind of differs) kinds.add(kind);
+  }
+  return [...kinds];
+}
+
+/** Beside the newest versions, which stand in the books, those that nobody has signed yet. */
+function booksWith(db: Database, { protocol, calendar }: Tables): Books {
+  const books = booksOf(db, null);
+  return {
+    ...books,
+    protocol: (version) => (version === protocol.version ? protocol : protocolOf(db, version)),
+    calendar: (version) => (version === calendar.version ? calendar : calendarOf(db, version)),
+  };
+}
+
+/** A patient as stored by the last write. Older releases stored nothing beside the tubes: then the events are folded. */
+function stateFrom(db: Database, rows: readonly OpenPatientTube[], patientId: string): PatientTubes {
+  const beside = rows[0]?.beside ?? null;
+  if (beside === null) return fold(loadRecord(db, patientId).events);
+  const tubes = rows.map(({ state }) => JSON.parse(state) as TubeState);
+  const inOrder = tubes.toSorted((a, b) => a.number - b.number || (a.id < b.id ? -1 : 1));
+  return { ...(JSON.parse(beside) as BesideTubes), tubes: inOrder, lastSeq: 0 };
+}
+
+function* byPatient(rows: Iterable<OpenPatientTube>): Generator<readonly OpenPatientTube[]> {
+  let of: OpenPatientTube[] = [];
+  for (const row of rows) {
+    if (of[0] !== undefined && of[0].patientId !== row.patientId) {
+      yield of;
+      of = [];
+    }
+    of.push(row);
+  }
+  if (of.length > 0) yield of;
+}
+
+/**
+ * What would move of everybody if all records went by these tables. Alarms from readings come out the same where only intervals
+ * differ, so the logs are not read then. Patients of whom nothing moves are left out.
+ */
+export function movedEverywhere(db: Database, tables: Tables): MovedOfPatient[] {
+  const who = concerned(db, tables);
+  if (who !== "all" && who.length === 0) return [];
+  const pins = { protocol: tables.protocol.version, calendar: tables.calendar.version };
+  const books = booksWith(db, tables);
+  const sameAlarms = who !== "all" || onlyIntervalsDiffer(db, tables);
+  const readings = sameAlarms ? () => [] : books.readings;
+  const found: MovedOfPatient[] = [];
+  for (const rows of byPatient(openPatientTubes(db, who === "all" ? null : who))) {
+    const { patientId = "", birthOn = null } = rows[0] ?? {};
+    const state = stateFrom(db, rows, patientId);
+    const moved = movedSteps(state, { ...books, readings, bornOn: birthOn }, pins);
+    if (moved.length > 0) found.push({ patientId, state, moved });
+  }
+  return found;
+}
+
+const onlyIntervalsDiffer = (db: Database, { protocol }: Tables): boolean =>
+  versionsInUse(db).every(
+    (pins) =>
+      pins.protocol === protocol.version || differsFor(protocolOf(db, pins.protocol), protocol) !== "all",
+  );

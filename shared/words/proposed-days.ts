@@ -1,0 +1,35 @@
+import type { Day } from "#shared/day/day.ts";
+import { printDay } from "#shared/day/print-day.ts";
+
+const days = {
+  earliestOn: "earliest",
+  targetOn: "target",
+  latestOn: "latest",
+  escalatesOn: "a physician is asked from",
+  physicianOn: "a physician's from",
+} as const;
+type DayName = keyof typeof days;
+const dayNames = Object.keys(days) as readonly DayName[];
+
+/** Days of a step by the names under which a proposal keeps them; one that is missing is not told. */
+export type WindowInWords = Readonly<Partial<Record<DayName, Day | null>>>;
+
+/** "earliest Fri 16 Oct 2026, target Fri 30 Oct 2026"; "no such step" of none. */
+export function windowWords(window: WindowInWords | null): string {
+  if (window === null) return "no such step";
+  const told = dayNames.flatMap((name) => {
+    const day = window[name];
+    return day === null || day === undefined ? [] : [`${days[name]} ${printDay(day)}`];
+  });
+  return told.length === 0 ? "no day" : told.join(", ");
+}
+
+/** "protocol 3, calendar 2" as a sentence names it: "version 3 of the protocol, version 2 of the calendar". */
+export const causeWords = (cause: string): string =>
+  cause
+    .split(", ")
+    .map((part) => {
+      const [table = "", version = ""] = part.split(" ");
+      return table === "rules" ? "newer rules of this program" : `version ${version} of the ${table}`;
+    })
+    .join(", ");
