@@ -9,7 +9,7 @@ import {
   expectReflow,
 } from "#tests/e2e/support/accessibility.ts";
 import { type DemoAddresses, withDemoAddresses } from "#tests/e2e/support/demo-addresses.ts";
-import { expect, test } from "#tests/e2e/support/test.ts";
+import { expect, test } from "#tests/e2e/support/kept-page.ts";
 
 test.describe.configure({ mode: "parallel" });
 test.use({ role: "lead" });

@@ -25,7 +25,8 @@ type WorkerFixtures = {
 
 const nobody: State = { cookies: [], origins: [] };
 
-function listen(page: Page, complaints: string[]): void {
+/** Gathers what a page writes to the console or throws. */
+export function listen(page: Page, complaints: string[]): void {
   page.on("console", (message) => complaints.push(`console ${message.type()}: ${message.text()}`));
   page.on("pageerror", (error) => complaints.push(`page error: ${error.message}`));
 }
