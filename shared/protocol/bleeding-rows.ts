@@ -8,9 +8,9 @@ export const bleedingRowSchema = z.strictObject({
   class: z.enum(bleedingClasses),
   acts: z.array(z.strictObject({ act: words, ...sourced })).min(1),
   /** INR at most, from the stricter to the laxer of the guideline's figures. */
-  inrAtMost: z.strictObject({ from: z.number(), to: z.number() }),
+  inrAtMost: z.strictObject({ from: z.number().min(0), to: z.number().min(0) }),
   /** x 10^9/L. */
-  plateletsAtLeast: z.number(),
+  plateletsAtLeast: z.number().min(0),
   labs: words.nullable(),
   ...sourced,
 });

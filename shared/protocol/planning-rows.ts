@@ -21,14 +21,16 @@ export const planningRowsSchema = z.strictObject({
     z.strictObject({ kinds: z.array(z.enum(tubeKinds)).min(1), minutes: z.int().min(1), ...sourced }),
   ),
   /** Upsizing: the usual step, and the step over which a note is asked. In French. */
-  upsize: z.strictObject({ usualStepF: z.number(), noteOverF: z.number(), ...sourced }).nullable(),
+  upsize: z
+    .strictObject({ usualStepF: z.number().min(0), noteOverF: z.number().min(0), ...sourced })
+    .nullable(),
   /**
    * A wire is at least tube length inside (full less external) + beyond the tip + the longer tube's full length + grip, in cm.
    */
   wire: z
     .strictObject({
-      beyondTipCm: z.strictObject({ from: z.number(), to: z.number() }),
-      gripCm: z.number(),
+      beyondTipCm: z.strictObject({ from: z.number().min(0), to: z.number().min(0) }),
+      gripCm: z.number().min(0),
       ...sourced,
     })
     .nullable(),
@@ -44,7 +46,7 @@ export const planningRowsSchema = z.strictObject({
   /** Kinds that are not exchanged over a wire from the skin, and how they are. */
   notOverWire: z.array(z.strictObject({ kinds: z.array(z.enum(tubeKinds)).min(1), says: words, ...sourced })),
   /** How far below and above the planned size a tube is kept ready, in French. */
-  readyF: z.strictObject({ below: z.number(), above: z.number(), ...sourced }).nullable(),
+  readyF: z.strictObject({ below: z.number().min(0), above: z.number().min(0), ...sourced }).nullable(),
   /** Unknown insides of a tube become a loose end when its exchange is planned within so many days. */
   findInsides: z.strictObject({ withinDays: z.int().min(0), ...sourced }).nullable(),
   /** Which answers ask for a reason when the plan goes on all the same, and the reasons on offer, a key each. */

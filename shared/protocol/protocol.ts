@@ -25,14 +25,14 @@ export const protocolSchema = z.strictObject({
   ages: z.literal("adults"),
   intervals: z.array(intervalRowSchema),
   /** Days after a placement, an exchange or a new puncture. */
-  firstCall: z.strictObject({ from: z.int(), to: z.int(), ...sourced }),
+  firstCall: z.strictObject({ from: z.int().min(0), to: z.int().min(0), ...sourced }),
   /** Days past the target after which the nurse takes it to a physician. */
-  escalation: z.strictObject({ daysPastTarget: z.int(), ...sourced }),
+  escalation: z.strictObject({ daysPastTarget: z.int().min(0), ...sourced }),
   passage: passageRowsSchema,
   output: z.strictObject({
-    lowNetMl: z.number(),
-    lowDays: z.int(),
-    flushDoesNotComeBackMl: z.number(),
+    lowNetMl: z.number().min(0),
+    lowDays: z.int().min(1),
+    flushDoesNotComeBackMl: z.number().max(0),
     ...sourced,
   }),
   flush: z.array(flushRowSchema),

@@ -1,6 +1,7 @@
 import type { RefusalCode } from "#shared/errors/codes.ts";
 import type { Refusal, RefusalArgs } from "#shared/errors/refusal.ts";
 import { caseRefusals } from "#shared/words/case-refusals.ts";
+import { protocolRefusals } from "#shared/words/protocol-refusals.ts";
 import { shelfRefusals } from "#shared/words/shelf-refusals.ts";
 
 type Sentence = (args: RefusalArgs) => string;
@@ -292,6 +293,7 @@ const sentences = {
     `${name} is no approver. Name a physician whose account says so: npm run staff -- list shows who does.`,
   "name-differs": ({ text }) =>
     `"${text}" is not the name of this account. Type it in full, as npm run staff -- list shows it.`,
+  ...protocolRefusals,
   ...shelfRefusals,
   ...caseRefusals,
 } satisfies Record<RefusalCode, Sentence>;

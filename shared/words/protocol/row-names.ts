@@ -1,0 +1,69 @@
+import { keyOf } from "#shared/protocol/rows/address.ts";
+
+/** What each sort of row is called, by its path in the table. */
+export const rowNames = {
+  intervals: "Interval",
+  firstCall: "First call",
+  escalation: "A physician is asked",
+  passage: "What passes through what",
+  output: "Low output",
+  flush: "Flush as ordered",
+  balloon: "Balloon water",
+  tips: "Tip",
+  "outputRows.lowNetInstead": "Low output instead",
+  "outputRows.lastCompleteDayHours": "The last complete day ends within",
+  "outputRows.clinicalStateHours": "The clinical state is no older than",
+  "outputRows.fever": "Fever",
+  "outputRows.plateau": "Plateau",
+  "outputRows.flushNotRecorded": "Flush ordered and not recorded",
+  "outputRows.dry": "Dry",
+  "outputRows.low": "Low",
+  "outputRows.high": "High",
+  "outputRows.suddenDrop": "Sudden drop",
+  "outputRows.chestTube": "Chest tube",
+  "outputRows.sessions": "Sessions",
+  "outputRows.newFluid": "New fluid",
+  "outputRows.plausibility": "A question about a volume",
+  tubeOut: "Tube out",
+  redFlags: "Red flag",
+  "calls.collectionEvery": "Calls of a collection drain",
+  "calls.trialOn": "Calls of a trial",
+  "calls.beforeExchange": "Calls before an exchange",
+  "calls.afterRemoval": "Calls after a removal",
+  "calls.notReached": "Not reached",
+  "calls.whereaboutsEvery": "Whereabouts of an inpatient",
+  bleeding: "Bleeding risk",
+  "planning.room": "Room",
+  "planning.upsize": "Step when upsizing",
+  "planning.wire": "Length of a wire",
+  "planning.release": "Letting go of",
+  "planning.notOverWire": "Not over a wire",
+  "planning.readyF": "Kept ready",
+  "planning.findInsides": "Unknown insides",
+  "planning.reasons": "Reasons",
+  "planning.besideStent": "Removal of a nephrostomy beside a stent",
+} as const satisfies Readonly<Record<string, string>>;
+
+export type RowPath = keyof typeof rowNames;
+
+const isNamed = (path: string): path is RowPath => Object.hasOwn(rowNames, path);
+
+/** What a sort of row is called; its path where nobody has called it anything. */
+export const rowName = (path: string): string => (isNamed(path) ? rowNames[path] : path);
+
+/** "nephrostomy, suprapubic catheter"; of an empty list: any. */
+export const kindsOf = ({ kinds }: { readonly kinds: readonly string[] }): string =>
+  kinds.length === 0 ? "any" : kinds.join(", ");
+
+const wordsIn = (row: object, name: string): readonly string[] => {
+  const words: unknown = Reflect.get(row, name);
+  return Array.isArray(words) ? words.map(String) : [];
+};
+
+/** Whose row of a list it is: by its id, its kind, its kinds, or what they are held by. */
+export const whoseRow = (row: object): string =>
+  keyOf(row) ?? kindsOf({ kinds: [...wordsIn(row, "kinds"), ...wordsIn(row, "retentions")] });
+
+/** "Dry: nephrostomy", "Fever": a row in the fewest words that tell it from the others; null is a row of a list that is not there yet. */
+export const rowCalled = (path: string, isList: boolean, row: object | null): string =>
+  isList && row !== null ? `${rowName(path)}: ${whoseRow(row)}` : rowName(path);
