@@ -212,6 +212,7 @@ export const refusalCodes = [
   "row-cannot-be-none",
   "protocol-column-missing",
   "protocol-column-twice",
+  "protocol-file-empty",
   "row-not-in-file",
   "figure-unknown",
   "figure-missing",

@@ -31,6 +31,8 @@ export const protocolRefusals = {
     `No column of this file is called "${label}". It needs the columns row, figure and value, as an export has them.`,
   "protocol-column-twice": ({ label }) =>
     `Two columns of this file are called "${label}". Give one of them another heading.`,
+  "protocol-file-empty": () =>
+    "This file has no lines of the table. Export the table, mend it, and bring that file.",
   "row-not-in-file": ({ row }) =>
     `The file has no line of "${row}", which the table always has. Bring its lines, with blank values for "no row".`,
   "figure-unknown": ({ text, row }) =>
