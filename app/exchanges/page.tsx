@@ -28,7 +28,7 @@ export default async function ExchangesPage({
   if (hasBlanks(query)) redirect(listHref(PATH, filter));
   const place = placeFromAddress(typeof query.after === "string" ? query.after : undefined);
   const page = await api.list.exchanges({ filter, place });
-  const { today, lines, next, asked } = page;
+  const { today, lines, next, asked, proposed } = page;
   return (
     <PageFrame
       frame={frame}
@@ -36,6 +36,14 @@ export default async function ExchangesPage({
       lede={ledeOf(page, place === undefined)}
       here="Exchanges"
     >
+      {proposed > 0 && (
+        <p data-screen-only>
+          <a href="/dates">
+            New dates are proposed for {proposed} open {proposed === 1 ? "step" : "steps"}
+          </a>
+          : the old ones stand until somebody confirms.
+        </p>
+      )}
       <FilterLine path={PATH} asked={asked} />
       {asked.refusals.length === 0 && (
         <div className={styles.list}>

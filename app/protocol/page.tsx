@@ -42,6 +42,9 @@ export default async function ProtocolPage(): Promise<ReactNode> {
           `Approved by ${approved.by} on ${printDay(approved.on)}. For adults; under 18 no row applies: ask.`
         )}
       </p>
+      <p data-screen-only>
+        <a href="/protocol/history">Versions of the table</a>
+      </p>
       <DataTable
         caption="Intervals, in days"
         columns={columns}

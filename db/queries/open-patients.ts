@@ -2,32 +2,30 @@ import type { Database } from "#db/sqlite.ts";
 import type { Day } from "#shared/day/day.ts";
 import type { TubeKind } from "#shared/tube/kind/kinds.ts";
 
-/** One tube of a patient with an open record, as JSON; `beside` is null where an older release stored none. */
-export type OpenPatientTube = {
+/** A patient with a record that has not ended; `state` is JSON, null where an older release stored none. */
+export type OpenPatient = {
   readonly patientId: string;
   readonly birthOn: Day | null;
-  readonly beside: string | null;
-  readonly state: string;
+  readonly state: string | null;
 };
 
 /**
- * Every tube of every patient with a record that has not ended, and that is of one of these kinds where kinds are asked for; the tubes of
- * one patient stand together. Read row by row: all of a clinic at once would be some hundred megabytes.
+ * Every patient with a record that has not ended, and that is of one of these kinds where kinds are asked for. Read row by row: all of a
+ * clinic at once would be some hundred megabytes.
  */
-export function* openPatientTubes(
+export function openPatients(
   { sqlite }: Database,
   kinds: readonly TubeKind[] | null,
-): Generator<OpenPatientTube> {
-  const rows = sqlite.prepare<[{ kinds: string | null }], OpenPatientTube>(
-    `select t.patient_id as patientId, p.birth_on as birthOn, s.state as beside, t.state as state
+): IterableIterator<OpenPatient> {
+  const rows = sqlite.prepare<[{ kinds: string | null }], OpenPatient>(
+    `select p.id as patientId, p.birth_on as birthOn, s.state as state
       from (select distinct patient_id from tubes
         where status <> 'ended' and (:kinds is null or kind in (select value from json_each(:kinds)))
         order by patient_id) as asked
       join patients p on p.id = asked.patient_id
-      left join patient_states s on s.patient_id = asked.patient_id
-      join tubes t on t.patient_id = asked.patient_id`,
+      left join patient_states s on s.patient_id = asked.patient_id`,
   );
-  yield* rows.iterate({ kinds: kinds === null ? null : JSON.stringify(kinds) });
+  return rows.iterate({ kinds: kinds === null ? null : JSON.stringify(kinds) });
 }
 
 type PinsRow = { readonly protocol: number; readonly calendar: number };

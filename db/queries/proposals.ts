@@ -1,6 +1,6 @@
 import { and, asc, count, eq, inArray, isNull, sql } from "drizzle-orm";
 import { inserter, prepared } from "#db/prepared.ts";
-import { patients } from "#db/schema/patients.ts";
+import { patientIdentifiers, patients } from "#db/schema/patients.ts";
 import { proposals, tubes } from "#db/schema/projections.ts";
 import type { Database } from "#db/sqlite.ts";
 import type { Tx } from "#db/transaction.ts";
@@ -73,6 +73,8 @@ const unsettled = prepared((orm) =>
       patientId: proposals.patientId,
       familyName: patients.familyName,
       givenName: patients.givenName,
+      birthOn: patients.birthOn,
+      number: patientIdentifiers.value,
       tubeId: proposals.tubeId,
       tube: tubes.name,
       stepKind: proposals.stepKind,
@@ -83,6 +85,10 @@ const unsettled = prepared((orm) =>
     .from(proposals)
     .innerJoin(patients, eq(patients.id, proposals.patientId))
     .innerJoin(tubes, eq(tubes.id, proposals.tubeId))
+    .leftJoin(
+      patientIdentifiers,
+      and(eq(patientIdentifiers.patientId, proposals.patientId), eq(patientIdentifiers.place, 1)),
+    )
     .where(isNull(proposals.settledByEvent))
     .orderBy(asc(proposedDay), asc(proposals.patientId), asc(proposals.tubeId), asc(proposals.stepKind))
     .limit(sql.placeholder("limit"))

@@ -57,7 +57,7 @@ export const tubes = sqliteTable(
   ],
 );
 
-/** Projection: what is known of a patient beside the tubes, so that what other rows would ask of everybody is computed without the events. */
+/** Projection: a patient's tubes in short and what is known beside them, so that what other rows would ask of everybody is computed without the events. */
 export const patientStates = sqliteTable(
   "patient_states",
   {

@@ -7,7 +7,7 @@ import { confirmingSeveralSchema } from "#shared/record/act.ts";
 export const proposalRouter = router({
   list: procedure
     .meta({ subject: { kind: "list", name: "proposed dates" } })
-    .input(z.strictObject({ page: z.int().min(0).max(10_000) }))
+    .input(z.strictObject({ page: z.int().min(1).max(10_000) }))
     .query(({ ctx, input }) => listProposals(ctx.db, input)),
   confirm: procedure
     .meta({ subject: { kind: "none" } })

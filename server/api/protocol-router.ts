@@ -17,7 +17,7 @@ export const protocolRouter = router({
   dropDraft: ofTable.input(aboutDraftSchema).mutation(({ ctx, input }) => dropDraft(ctx, input)),
   impact: procedure
     .meta({ subject: { kind: "list", name: "whom a draft of the protocol touches" } })
-    .input(z.strictObject({ page: z.int().min(0).max(10_000) }))
+    .input(z.strictObject({ page: z.int().min(1).max(10_000) }))
     .query(({ ctx, input }) => draftImpact(ctx.db, input)),
   sign: ofTable.input(signingSchema).mutation(({ ctx, input }) => signDraft(ctx, input)),
 });

@@ -1,25 +1,22 @@
-import { patientById } from "#db/queries/patients.ts";
+import { identifiersOf, type PatientRow, patientById } from "#db/queries/patients.ts";
+import { tubeById } from "#db/queries/projections.ts";
 import type { Database } from "#db/sqlite.ts";
 import { today } from "#server/clock.ts";
-import { type MovedOfPatient, movedEverywhere, type Tables } from "#server/dates/moved-everywhere.ts";
+import { movedEverywhere, type Tables } from "#server/dates/moved-everywhere.ts";
 import { type ProposedWindow, proposedDays } from "#server/dates/proposed-days.ts";
-import type { Day } from "#shared/day/day.ts";
-import { tubeName } from "#shared/tube/name.ts";
+import type { MovedStep } from "#shared/step/repinned.ts";
 import type { StepKind } from "#shared/tube/step-kinds.ts";
 
 /** Rows of one page. */
 export const IMPACT_PAGE = 100;
 
 /** One step of one tube that would move. */
-export type ImpactLine = {
-  readonly patientId: string;
-  readonly tubeId: string;
-  readonly tube: string;
+type MovedLine = {
+  readonly patient: PatientOfLine;
+  readonly tube: { readonly id: string; readonly name: string };
   readonly step: StepKind;
   readonly stood: ProposedWindow | null;
   readonly proposed: ProposedWindow | null;
-  /** Its proposed latest day is over. */
-  readonly isPast: boolean;
 };
 
 export type Impact = {
@@ -28,48 +25,57 @@ export type Impact = {
   /** Of these, the ones that would be past a latest day today. */
   readonly pastLatest: number;
   readonly steps: number;
-  readonly lines: readonly (ImpactLine & { readonly patient: string })[];
+  readonly lines: readonly MovedLine[];
+  readonly before: number;
+  readonly hasNext: boolean;
 };
 
-function linesOf({ patientId, state, moved }: MovedOfPatient, on: Day): ImpactLine[] {
-  return moved.map((step) => {
-    const tube = state.tubes.find(({ id }) => id === step.tubeId);
-    const latest = step.proposed?.latest ?? null;
-    return {
-      patientId,
-      tubeId: step.tubeId,
-      tube: tube === undefined ? "" : tubeName(tube),
-      step: step.kind,
-      ...proposedDays(step),
-      isPast: latest !== null && latest < on,
-    };
-  });
+/** Whom a line of a list is about. */
+type PatientOfLine = Pick<PatientRow, "id" | "familyName" | "givenName" | "birthOn"> & {
+  readonly number: string | null;
+};
+
+function patientOf(db: Database, id: string): PatientOfLine {
+  const { familyName = "", givenName = "", birthOn = null } = patientById(db, id) ?? {};
+  return { id, familyName, givenName, birthOn, number: identifiersOf(db, id)[0]?.value ?? null };
 }
 
-/** The first of what would have to be done stands on top; a step that would go stands by the day that it has. */
-const byDay = ({ proposed, stood }: ImpactLine): string =>
-  proposed?.latestOn ?? proposed?.targetOn ?? stood?.latestOn ?? stood?.targetOn ?? "";
+type Moved = MovedStep & { readonly patientId: string };
 
-const inOrder = (a: ImpactLine, b: ImpactLine): number =>
-  byDay(a) === byDay(b)
-    ? `${a.tubeId} ${a.step}`.localeCompare(`${b.tubeId} ${b.step}`)
-    : byDay(a) < byDay(b)
-      ? -1
-      : 1;
+/** The day by which it would be done; of a step that would go, the day that it has. */
+const dayOf = ({ proposed, stood }: Moved): string =>
+  proposed?.latest ?? proposed?.target ?? stood?.latest ?? stood?.target ?? "";
 
-/** Whom other tables would touch: how many tubes, how many past latest, and one page of them. Writes nothing. */
+/** The first of what would have to be done stands on top. */
+function inOrder(all: readonly Moved[]): Moved[] {
+  const keyed = all.map((moved) => ({ key: `${dayOf(moved)} ${moved.tubeId} ${moved.kind}`, moved }));
+  return keyed.toSorted((a, b) => (a.key < b.key ? -1 : 1)).map(({ moved }) => moved);
+}
+
+const tubesOf = (some: readonly Moved[]): number => new Set(some.map(({ tubeId }) => tubeId)).size;
+
+const lineOf = (db: Database, moved: Moved): MovedLine => ({
+  patient: patientOf(db, moved.patientId),
+  tube: { id: moved.tubeId, name: tubeById(db, moved.tubeId)?.name ?? "" },
+  step: moved.kind,
+  ...proposedDays(moved),
+});
+
+/** Whom other tables would touch: how many tubes, how many past latest, and one page of them, counted from 1. Writes nothing. */
 export function impactOf(db: Database, tables: Tables, page: number): Impact {
   const on = today(db);
-  const lines = movedEverywhere(db, tables).flatMap((of) => linesOf(of, on));
-  const tubesOf = (some: readonly ImpactLine[]): number => new Set(some.map(({ tubeId }) => tubeId)).size;
-  const shown = lines.toSorted(inOrder).slice(page * IMPACT_PAGE, (page + 1) * IMPACT_PAGE);
+  const all = movedEverywhere(db, tables).flatMap(({ patientId, steps }) =>
+    steps.map((step): Moved => ({ ...step, patientId })),
+  );
+  const isPast = ({ proposed }: Moved): boolean => (proposed?.latest ?? on) < on;
+  const before = (page - 1) * IMPACT_PAGE;
+  const shown = inOrder(all).slice(before, before + IMPACT_PAGE);
   return {
-    tubes: tubesOf(lines),
-    pastLatest: tubesOf(lines.filter(({ isPast }) => isPast)),
-    steps: lines.length,
-    lines: shown.map((line) => {
-      const { familyName = "", givenName = "" } = patientById(db, line.patientId) ?? {};
-      return { ...line, patient: `${familyName}, ${givenName}` };
-    }),
+    tubes: tubesOf(all),
+    pastLatest: tubesOf(all.filter(isPast)),
+    steps: all.length,
+    lines: shown.map((moved) => lineOf(db, moved)),
+    before,
+    hasNext: all.length > before + IMPACT_PAGE,
   };
 }

@@ -7,20 +7,23 @@ import type { StepKind } from "#shared/tube/step-kinds.ts";
 /** Rows of one page, and so the most that one press confirms. */
 const PAGE = 100;
 
-/** Dates that newer tables would give and that nobody has confirmed, a page of them, what would have to be done first on top. */
+/** Dates that newer tables would give and that nobody has confirmed: one page, counted from 1, what would have to be done first on top. */
 export function listProposals(db: Database, { page }: { page: number }) {
-  const on = today(db);
-  const rows = openProposalsPage(db, { limit: PAGE, offset: page * PAGE });
+  const rows = openProposalsPage(db, { limit: PAGE, offset: (page - 1) * PAGE });
+  const count = countOpenProposals(db);
   return {
-    today: on,
-    count: countOpenProposals(db),
-    pages: Math.max(1, Math.ceil(countOpenProposals(db) / PAGE)),
-    lines: rows.map(({ stepKind, stood, proposed, familyName, givenName, ...row }) => ({
-      ...row,
-      patient: `${familyName}, ${givenName}`,
-      step: stepKind as StepKind,
-      stood: stood as ProposedWindow | null,
-      proposed: proposed as ProposedWindow | null,
+    today: today(db),
+    count,
+    before: (page - 1) * PAGE,
+    hasNext: count > page * PAGE,
+    lines: rows.map(({ patientId, familyName, givenName, birthOn, number, ...row }) => ({
+      id: row.id,
+      patient: { id: patientId, familyName, givenName, birthOn, number },
+      tube: { id: row.tubeId, name: row.tube },
+      cause: row.cause,
+      step: row.stepKind as StepKind,
+      stood: row.stood as ProposedWindow | null,
+      proposed: row.proposed as ProposedWindow | null,
     })),
   };
 }

@@ -1,8 +1,8 @@
-import { type OpenPatientTube, openPatientTubes, versionsInUse } from "#db/queries/open-patients.ts";
+import { type OpenPatient, openPatients, versionsInUse } from "#db/queries/open-patients.ts";
 import type { Database } from "#db/sqlite.ts";
 import { booksOf, calendarOf, protocolOf } from "#server/record/books.ts";
 import { loadRecord } from "#server/record/load-record.ts";
-import type { BesideTubes } from "#server/record/project.ts";
+import type { PatientInShort } from "#server/record/project.ts";
 import type { ClinicCalendar } from "#shared/day/clinic-days.ts";
 import { type Differs, differsFor } from "#shared/protocol/differs.ts";
 import type { Protocol } from "#shared/protocol/protocol.ts";
@@ -15,11 +15,11 @@ import type { PatientTubes, TubeState } from "#shared/tube/state.ts";
 /** The tables that everything would go by: what stands, or what somebody is about to sign. */
 export type Tables = { readonly protocol: Protocol; readonly calendar: ClinicCalendar };
 
-/** What would move of one patient, with the state that it was computed from. */
+/** What would move of one patient, and the versions that the tubes go by. */
 export type MovedOfPatient = {
   readonly patientId: string;
-  readonly state: PatientTubes;
-  readonly moved: readonly MovedStep[];
+  readonly tubes: readonly Pick<TubeState, "id" | "pins">[];
+  readonly steps: readonly MovedStep[];
 };
 
 /** Whose dates can move: a closed list of kinds where nothing but intervals differs from every version in use. */
@@ -45,26 +45,11 @@ function booksWith(db: Database, { protocol, calendar }: Tables): Books {
   };
 }
 
-/** A patient as stored by the last write. Older releases stored nothing beside the tubes: then the events are folded. */
-function stateFrom(db: Database, rows: readonly OpenPatientTube[], patientId: string): PatientTubes {
-  const beside = rows[0]?.beside ?? null;
-  if (beside === null) return fold(loadRecord(db, patientId).events);
-  const tubes = rows.map(({ state }) => JSON.parse(state) as TubeState);
-  const inOrder = tubes.toSorted((a, b) => a.number - b.number || (a.id < b.id ? -1 : 1));
-  return { ...(JSON.parse(beside) as BesideTubes), tubes: inOrder, lastSeq: 0 };
-}
-
-function* byPatient(rows: Iterable<OpenPatientTube>): Generator<readonly OpenPatientTube[]> {
-  let of: OpenPatientTube[] = [];
-  for (const row of rows) {
-    if (of[0] !== undefined && of[0].patientId !== row.patientId) {
-      yield of;
-      of = [];
-    }
-    of.push(row);
-  }
-  if (of.length > 0) yield of;
-}
+/** A patient as stored by the last write. Older releases stored none, and none holds the whole stories that alarms are read from: then the events are folded. */
+const stateOf = (db: Database, { patientId, state }: OpenPatient, whole: boolean): PatientTubes =>
+  state === null || whole
+    ? fold(loadRecord(db, patientId).events)
+    : { ...(JSON.parse(state) as PatientInShort), lastSeq: 0 };
 
 /**
  * What would move of everybody if all records went by these tables. Alarms from readings come out the same where only intervals
@@ -78,11 +63,12 @@ export function movedEverywhere(db: Database, tables: Tables): MovedOfPatient[] 
   const sameAlarms = who !== "all" || onlyIntervalsDiffer(db, tables);
   const readings = sameAlarms ? () => [] : books.readings;
   const found: MovedOfPatient[] = [];
-  for (const rows of byPatient(openPatientTubes(db, who === "all" ? null : who))) {
-    const { patientId = "", birthOn = null } = rows[0] ?? {};
-    const state = stateFrom(db, rows, patientId);
-    const moved = movedSteps(state, { ...books, readings, bornOn: birthOn }, pins);
-    if (moved.length > 0) found.push({ patientId, state, moved });
+  for (const patient of openPatients(db, who === "all" ? null : who)) {
+    const state = stateOf(db, patient, !sameAlarms);
+    const steps = movedSteps(state, { ...books, readings, bornOn: patient.birthOn }, pins);
+    if (steps.length === 0) continue;
+    const tubes = state.tubes.map(({ id, pins: own }) => ({ id, pins: own }));
+    found.push({ patientId: patient.patientId, tubes, steps });
   }
   return found;
 }

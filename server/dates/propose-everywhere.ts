@@ -11,9 +11,8 @@ export function proposeEverywhere(tx: Tx, tables: Tables): number {
   const newest = { protocol: tables.protocol.version, calendar: tables.calendar.version };
   const moved = movedEverywhere(tx, tables);
   const touched = new Set(moved.map(({ patientId }) => patientId));
-  for (const { patientId, state, moved: steps } of moved)
-    writeProposals(tx, { patientId, tubes: state.tubes }, { steps, newest });
+  for (const { steps, ...of } of moved) writeProposals(tx, of, { steps, newest });
   for (const patientId of patientsWithOpenProposals(tx).filter((id) => !touched.has(id)))
     writeProposals(tx, { patientId, tubes: [] }, { steps: [], newest });
-  return new Set(moved.flatMap((of) => of.moved.map(({ tubeId }) => tubeId))).size;
+  return new Set(moved.flatMap(({ steps }) => steps.map(({ tubeId }) => tubeId))).size;
 }

@@ -1,3 +1,4 @@
+import { countOpenProposals } from "#db/queries/proposals.ts";
 import { type DuePlace, dueStepCount, dueSteps } from "#db/queries/step-lists.ts";
 import type { Database } from "#db/sqlite.ts";
 import { today } from "#server/clock.ts";
@@ -15,7 +16,7 @@ export const DUE_PAGE = 50;
 export function dueList(db: Database, texts: FilterTexts = {}, place?: DuePlace) {
   const day = today(db);
   const { filter, asked } = askedFilter(db, texts);
-  if (filter === null) return { today: day, asked, lines: [], next: null, total: null };
+  if (filter === null) return { today: day, asked, lines: [], next: null, total: null, proposed: 0 };
   const of = { today: day, limit: DUE_PAGE + 1, skip: 0, filter };
   const rows = dueSteps(db, of, place);
   const page = rows.slice(0, DUE_PAGE);
@@ -26,5 +27,7 @@ export function dueList(db: Database, texts: FilterTexts = {}, place?: DuePlace)
     lines: page.map((row) => lineOf(row, day)),
     next: rows.length > DUE_PAGE && last !== undefined ? { dueOn: last.dueOn, id: last.id } : null,
     total: asked.words === null ? null : dueStepCount(db, of),
+    /** Dates that newer tables would give and that nobody has confirmed, of the whole clinic. */
+    proposed: countOpenProposals(db),
   };
 }

@@ -48,11 +48,14 @@ const stepRow = (step: OpenStep, rank: ListRank): Omit<StepRow, "patientId"> => 
   rulesVersion: RULES_VERSION,
 });
 
-/** What is known of a patient beside the tubes; how many entries there are is not of it, or each would write it again. */
-export type BesideTubes = Omit<PatientTubes, "tubes" | "lastSeq">;
+/**
+ * A patient as the steps are computed from where no log of readings is asked: of each story its first line. How many entries there are is
+ * not of it, or each would write it again.
+ */
+export type PatientInShort = Omit<PatientTubes, "lastSeq">;
 
-function besideTubes({ tubes: _tubes, lastSeq: _lastSeq, ...beside }: PatientTubes): BesideTubes {
-  return beside;
+function inShort({ tubes, lastSeq: _lastSeq, ...beside }: PatientTubes): PatientInShort {
+  return { ...beside, tubes: tubes.map((tube) => ({ ...tube, story: tube.story.slice(0, 1) })) };
 }
 
 /** What is computed of a patient. */
@@ -65,7 +68,7 @@ export type Computed = {
 
 /** What is written of a patient's state: computed again from events with every write, and by a rebuild. */
 export const projectionFrom = (patientId: string, { state, steps, asks }: Computed): Projection => ({
-  patient: { patientId, state: besideTubes(state), rulesVersion: RULES_VERSION },
+  patient: { patientId, state: inShort(state), rulesVersion: RULES_VERSION },
   tubes: state.tubes.map((tube) => tubeRow(tube, patientId, asks.get(tube.id) ?? asksNothing)),
   steps: steps.map((step) => ({ patientId, ...stepRow(step, rankOf(step, steps)) })),
 });

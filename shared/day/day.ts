@@ -13,7 +13,16 @@ const SHAPE = /^(\d{4})-(\d{2})-(\d{2})$/;
 const ordinal = (day: Day): number =>
   Date.UTC(Number(day.slice(0, 4)), Number(day.slice(5, 7)) - 1, Number(day.slice(8, 10))) / DAY_MS;
 
-const fromOrdinal = (days: number): Day => new Date(days * DAY_MS).toISOString().slice(0, 10) as Day;
+/** Texts of days that were asked for: whoever dates all tubes of a clinic asks for the same few hundred again and again. */
+const texts = new Map<number, Day>();
+
+function fromOrdinal(days: number): Day {
+  const known = texts.get(days);
+  if (known !== undefined) return known;
+  const text = new Date(days * DAY_MS).toISOString().slice(0, 10) as Day;
+  texts.set(days, text);
+  return text;
+}
 
 /** True for a day that exists, in `YYYY-MM-DD`, from 1900 to 2199. */
 export function isDay(text: string): text is Day {

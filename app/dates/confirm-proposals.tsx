@@ -1,0 +1,108 @@
+"use client";
+
+import { useRouter } from "next/navigation";
+import { type ReactNode, useState } from "react";
+import { api } from "#app/_trpc/client.ts";
+import { type MovedLine, movedColumns } from "#app/dates/moved-columns.tsx";
+import { type Column, DataTable } from "#app/ui/data-table.tsx";
+import { NoticeLine } from "#app/ui/notice-line.tsx";
+import { newActId } from "#app/ui/recording/act-id.ts";
+import { sendAct } from "#app/ui/recording/send-act.ts";
+import { unsavedSentence } from "#app/ui/recording/unsaved-sentence.ts";
+import { UndoNotice } from "#app/ui/undo-notice.tsx";
+import { causeWords } from "#shared/words/proposed-days.ts";
+
+type ProposalLine = MovedLine & { readonly id: string; readonly cause: string };
+
+export type ConfirmProposalsProps = {
+  readonly lines: readonly ProposalLine[];
+  readonly count: number;
+  readonly before: number;
+  readonly mayConfirm: boolean;
+};
+
+type Confirmed = { readonly actId: string; readonly tubes: number };
+
+/** What is proposed, a box beside each; what is checked stands from one press on, all of a tube together. */
+export function ConfirmProposals({ lines, count, before, mayConfirm }: ConfirmProposalsProps): ReactNode {
+  const router = useRouter();
+  const [left, setLeft] = useState<ReadonlySet<string>>(new Set());
+  const [actId, setActId] = useState(newActId);
+  const [sending, setSending] = useState(false);
+  const [confirmed, setConfirmed] = useState<Confirmed | null>(null);
+  const [problem, setProblem] = useState<string | null>(null);
+  const checked = lines.filter(({ tube }) => !left.has(tube.id));
+  const tubes = new Set(checked.map(({ tube }) => tube.id)).size;
+
+  const press = async (): Promise<void> => {
+    setSending(true);
+    setProblem(null);
+    const proposals = checked.map(({ id }) => id);
+    const sent = await sendAct(() => api.proposal.confirm.mutate({ actId, proposals }));
+    setSending(false);
+    if (sent.kind !== "saved")
+      return setProblem(
+        unsavedSentence(sent, "No answer came from the server. Confirm again: it is done only once."),
+      );
+    setConfirmed({ actId, tubes: sent.result.tubes });
+    setActId(newActId());
+    setLeft(new Set());
+    router.refresh();
+  };
+
+  const toggle = (tubeId: string): void =>
+    setLeft((those) => {
+      const next = new Set(those);
+      if (!next.delete(tubeId)) next.add(tubeId);
+      return next;
+    });
+
+  const box: Column<ProposalLine> = {
+    head: "Let it stand",
+    acts: true,
+    cell: ({ tube, patient, step }) => (
+      <input
+        type="checkbox"
+        aria-label={`${patient.familyName}, ${tube.name}, ${step}`}
+        checked={!left.has(tube.id)}
+        onChange={() => toggle(tube.id)}
+      />
+    ),
+  };
+  const because: Column<ProposalLine> = { head: "Because of", cell: ({ cause }) => causeWords(cause) };
+  const columns: readonly Column<ProposalLine>[] = [...movedColumns, because, ...(mayConfirm ? [box] : [])];
+  return (
+    <>
+      {confirmed !== null && <Done key={confirmed.actId} confirmed={confirmed} />}
+      <DataTable
+        caption="Proposed dates"
+        columns={columns}
+        rows={lines}
+        keyOf={({ id }) => id}
+        before={before}
+        total={count}
+        none="No change of dates is proposed. Every date stands by the newest table and calendar, or would be the same by them."
+      />
+      {mayConfirm && lines.length > 0 && (
+        <NoticeLine>
+          <button type="button" disabled={sending || tubes === 0} onClick={() => void press()}>
+            Let the new dates of {tubes} {tubes === 1 ? "tube" : "tubes"} stand
+          </button>
+          {problem !== null && <strong>{problem}</strong>}
+        </NoticeLine>
+      )}
+    </>
+  );
+}
+
+function Done({ confirmed: { actId: undoes, tubes } }: { readonly confirmed: Confirmed }): ReactNode {
+  const router = useRouter();
+  const [actId] = useState(newActId);
+  const undo = async (): Promise<void> => {
+    await api.record.undone.mutate({ actId, undoes });
+    router.refresh();
+  };
+  return (
+    <UndoNotice said={`The new dates of ${tubes} ${tubes === 1 ? "tube" : "tubes"} stand.`} undo={undo} />
+  );
+}
