@@ -58,9 +58,25 @@ export const settingTelephoneSchema = z.strictObject({
 const revision = z.int().min(0);
 /** The draft of the protocol as the page saw it. */
 export const aboutDraftSchema = z.strictObject({ actId: actIdSchema, revision });
+/** `address`: where the row stands in the table (shared/protocol/rows/address.ts). */
+export const droppingDraftRowSchema = z.strictObject({
+  ...aboutDraftSchema.shape,
+  address: z.string().min(1).max(160),
+});
+export const changingDraftRowSchema = z.strictObject({
+  ...droppingDraftRowSchema.shape,
+  texts: submitSchema.shape.texts,
+});
+export const notingDraftSchema = z.strictObject({
+  ...aboutDraftSchema.shape,
+  texts: submitSchema.shape.texts,
+});
 export const signingSchema = z.strictObject({ ...aboutDraftSchema.shape, password: z.string().max(400) });
 export const undoSchema = z.strictObject({ actId: actIdSchema, undoes: actIdSchema });
 
+export type DroppingDraftRow = z.infer<typeof droppingDraftRowSchema>;
+export type ChangingDraftRow = z.infer<typeof changingDraftRowSchema>;
+export type NotingDraft = z.infer<typeof notingDraftSchema>;
 export type SettingTelephone = z.infer<typeof settingTelephoneSchema>;
 export type ClosingAccount = z.infer<typeof closingAccountSchema>;
 export type Joining = z.infer<typeof joiningSchema>;

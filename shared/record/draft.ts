@@ -1,9 +1,9 @@
 import * as z from "zod";
 
-/** Which form, about what: the id of a patient or tube, or "" for a form that opens a new one. */
+/** Which form, about what: the id of a patient or tube, the address of a row, or "" for a form that opens a new one. */
 export const draftKeySchema = z.strictObject({
   form: z.string().regex(/^[a-z][a-z0-9.-]{0,59}$/),
-  subject: z.string().max(64),
+  subject: z.string().max(160),
 });
 
 /** What was typed, as it was typed. The act id goes along: an act whose answer was lost is not entered again from its draft. */

@@ -81,7 +81,8 @@ export function useRecording<V, Result>(
   const arrived = async (sent: Sent<Result>): Promise<void> => {
     if (sent.kind === "refused") {
       // The page round the form shows what somebody recorded since; saving again then means having seen it.
-      if (sent.refusals.some(({ code }) => code === "changed-meanwhile")) router.refresh();
+      if (sent.refusals.some(({ code }) => code === "changed-meanwhile" || code === "draft-changed"))
+        router.refresh();
       return refused(sent.refusals);
     }
     if (sent.kind === "saved") await draft.drop();
