@@ -1,8 +1,8 @@
-import type { Frame } from "#app/ui/page-frame.tsx";
+import type { Book, Frame } from "#app/ui/page-frame.tsx";
 import type { ClinicView } from "#server/clinic-view.ts";
 import type { Session } from "#server/sign-in/session.ts";
 import { sessionLeft } from "#server/sign-in/session-left.ts";
-import { may } from "#shared/access/may.ts";
+import { may, type Procedure } from "#shared/access/may.ts";
 import type { Instant } from "#shared/day/instant.ts";
 import { printDay } from "#shared/day/print-day.ts";
 import { roleWords } from "#shared/words/roles.ts";
@@ -16,15 +16,53 @@ function standingLines({ isDemo, daysAhead, isExample }: ClinicView): readonly s
   return lines;
 }
 
-/** Pages about the clinic itself, each with the procedure that it asks. */
-const books = [
-  { href: "/protocol", word: "Protocol", asks: "protocol.view" },
-  { href: "/import", word: "Bring in a list", asks: "sheet.list" },
-  { href: "/staff", word: "Staff", asks: "staff.list" },
-  { href: "/clinic", word: "Clinic", asks: "clinic.view" },
-  { href: "/audit", word: "Who saw and did what", asks: "list.whoSawWhat" },
-  { href: "/export", word: "Export", asks: "export.file" },
-] as const;
+/** What is opened now and then and not daily, each with the procedure that it asks; those of everyone's ask none. */
+const books: readonly (Book & { readonly asks: Procedure | null })[] = [
+  {
+    href: "/sizes",
+    word: "Sizes",
+    says: "one size in every unit of the trade, and what passes through what",
+    asks: null,
+  },
+  {
+    href: "/shelf",
+    word: "Shelf",
+    says: "wires, needles, dilators, tubes, sheaths and extensions that the clinic has",
+    asks: "shelf.view",
+  },
+  {
+    href: "/protocol",
+    word: "Protocol",
+    says: "the rows by which dates are counted and alarms raised, with version and approver",
+    asks: "protocol.view",
+  },
+  {
+    href: "/import",
+    word: "Bring in a list",
+    says: "a sheet of tubes that were followed elsewhere, row by row",
+    asks: "sheet.list",
+  },
+  { href: "/staff", word: "Staff", says: "who has or had an account", asks: "staff.list" },
+  {
+    href: "/clinic",
+    word: "Clinic",
+    says: "what papers say of the clinic: its name and the telephone that patients ring",
+    asks: "clinic.view",
+  },
+  {
+    href: "/audit",
+    word: "Who saw and did what",
+    says: "looks and acts of everybody, the newest first",
+    asks: "list.whoSawWhat",
+  },
+  {
+    href: "/export",
+    word: "Export",
+    says: "all that is recorded, as files to take away",
+    asks: "export.file",
+  },
+  { href: "/keys", word: "Keys", says: "which keys do what", asks: null },
+];
 
 /** What stands on every page, for this session. */
 export const frameOf = (clinic: ClinicView, session: Session, at: Instant): Frame => ({
@@ -38,5 +76,7 @@ export const frameOf = (clinic: ClinicView, session: Session, at: Instant): Fram
     role: roleWords(session.person),
   },
   session: sessionLeft(session, at),
-  books: books.filter(({ asks }) => may(session.person, asks)).map(({ href, word }) => ({ href, word })),
+  books: books
+    .filter(({ asks }) => asks === null || may(session.person, asks))
+    .map(({ href, word, says }) => ({ href, word, says })),
 });

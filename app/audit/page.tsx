@@ -23,7 +23,7 @@ export default async function AuditPage({
   const { api, frame, person } = await signedIn();
   if (!may(person, "list.whoSawWhat"))
     return (
-      <PageFrame frame={frame} heading="Who saw and did what?">
+      <PageFrame here="Clinic's books" frame={frame} heading="Who saw and did what?">
         <NotForYou back="/" />
       </PageFrame>
     );
@@ -35,7 +35,7 @@ export default async function AuditPage({
     return listHref("/audit", {}, { done: String(done), seen: String(seen) });
   };
   return (
-    <PageFrame frame={frame} heading="Who saw and did what?" lede="The newest first">
+    <PageFrame here="Clinic's books" frame={frame} heading="Who saw and did what?" lede="The newest first">
       <div className={styles.columns}>
         <div>
           <DataTable

@@ -17,13 +17,13 @@ export default async function ClinicPage(): Promise<ReactNode> {
   const { api, frame, person } = await signedIn();
   if (!may(person, "clinic.view"))
     return (
-      <PageFrame frame={frame} heading="What do papers say of the clinic?">
+      <PageFrame here="Clinic's books" frame={frame} heading="What do papers say of the clinic?">
         <NotForYou back="/" />
       </PageFrame>
     );
   const { name, zone, phone, changes } = await api.clinic.view();
   return (
-    <PageFrame frame={frame} heading="What do papers say of the clinic?">
+    <PageFrame here="Clinic's books" frame={frame} heading="What do papers say of the clinic?">
       <FactList
         rows={[
           { word: "Name", says: name },

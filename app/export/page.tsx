@@ -15,12 +15,12 @@ export default async function ExportPage(): Promise<ReactNode> {
   const { frame, person } = await signedIn();
   if (!may(person, "export.file"))
     return (
-      <PageFrame frame={frame} heading="Which file is needed?">
+      <PageFrame here="Clinic's books" frame={frame} heading="Which file is needed?">
         <NotForYou back="/" />
       </PageFrame>
     );
   return (
-    <PageFrame frame={frame} heading="Which file is needed?">
+    <PageFrame here="Clinic's books" frame={frame} heading="Which file is needed?">
       <div className={styles.content}>
         <p>
           Each file holds names, birth dates and diagnoses: keep it as the clinic keeps its charts. Who took

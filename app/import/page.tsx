@@ -18,13 +18,13 @@ export default async function ImportPage(): Promise<ReactNode> {
   const { api, frame, person } = await signedIn();
   if (!may(person, "sheet.list"))
     return (
-      <PageFrame frame={frame} heading={HEADING}>
+      <PageFrame here="Clinic's books" frame={frame} heading={HEADING}>
         <NotForYou back="/" />
       </PageFrame>
     );
   const { zone, waiting, broughtIn } = await api.sheet.list();
   return (
-    <PageFrame frame={frame} heading={HEADING}>
+    <PageFrame here="Clinic's books" frame={frame} heading={HEADING}>
       <Upload />
       <div className={styles.tables}>
         {waiting.length > 0 && (

@@ -10,7 +10,7 @@ export const metadata: Metadata = { title: "Keys - Dwellbook" };
 export default async function KeysPage(): Promise<ReactNode> {
   const { frame } = await signedIn();
   return (
-    <PageFrame frame={frame} heading="Which keys do what?" here="Keys">
+    <PageFrame frame={frame} heading="Which keys do what?" here="Clinic's books">
       <DataTable
         caption="Keys"
         columns={[

@@ -31,7 +31,12 @@ export default async function ProtocolPage(): Promise<ReactNode> {
   const { protocol, calendar } = await api.protocol.view();
   const { version, approved, intervals } = protocol;
   return (
-    <PageFrame frame={frame} heading="Which rows are in force?" lede={`Version ${version}`}>
+    <PageFrame
+      here="Clinic's books"
+      frame={frame}
+      heading="Which rows are in force?"
+      lede={`Version ${version}`}
+    >
       <p className={styles.approval}>
         {approved === null ? (
           <>

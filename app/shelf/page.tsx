@@ -14,7 +14,7 @@ export default async function ShelfPage(): Promise<ReactNode> {
   const { types, off } = await api.shelf.view();
   const mayChange = may(person, "shelf.changed");
   return (
-    <PageFrame frame={frame} heading="What is on the shelf?" here="Shelf">
+    <PageFrame frame={frame} heading="What is on the shelf?" here="Clinic's books">
       {mayChange && (
         <p className={styles.links} data-screen-only>
           <a href="/shelf/new">Add a type</a>

@@ -29,7 +29,7 @@ export default async function SizesPage(): Promise<ReactNode> {
       frame={frame}
       heading="What passes through what?"
       lede="Of no patient, and nothing is kept"
-      here="Sizes"
+      here="Clinic's books"
     >
       <Convert />
       {/* No patient, so no row of a kind: the rows are those for adults. */}

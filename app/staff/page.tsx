@@ -14,7 +14,7 @@ export default async function StaffPage(): Promise<ReactNode> {
   const staff = await api.staff.list();
   const mayClose = may(person, "staff.close");
   return (
-    <PageFrame frame={frame} heading="Who works here?">
+    <PageFrame here="Clinic's books" frame={frame} heading="Who works here?">
       <DataTable
         caption="Accounts"
         columns={[

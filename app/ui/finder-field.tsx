@@ -16,7 +16,7 @@ export function FinderField(): ReactNode {
           className={styles.field}
           name="typed"
           type="text"
-          placeholder="Name, number, phone"
+          placeholder="Name, number"
           maxLength={LONGEST_TYPED}
           autoComplete="off"
           spellCheck={false}

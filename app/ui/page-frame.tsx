@@ -20,19 +20,21 @@ export type Frame = {
   readonly isExample: boolean;
   readonly person: { readonly userName: string; readonly name: string; readonly role: string };
   readonly session: SessionLeft;
-  /** Pages about the clinic itself that this person may see. */
-  readonly books: readonly { readonly href: string; readonly word: string }[];
+  /** What this person opens now and then and not daily. */
+  readonly books: readonly Book[];
 };
 
+/** A page that is no daily one: its name, and what is in it. */
+export type Book = { readonly href: string; readonly word: string; readonly says: string };
+
+/** The head is one line on a desktop screen: what is opened daily stands in it, everything else behind its last word. */
 const places = [
   { href: "/", word: "Today" },
   { href: "/exchanges", word: "Exchanges" },
   { href: "/reviews", word: "Reviews" },
   // Goes on to the finder, which then has the focus.
   { href: `/patients#${FINDER_ID}`, word: "Patients" },
-  { href: "/shelf", word: "Shelf" },
-  { href: "/sizes", word: "Sizes" },
-  { href: "/keys", word: "Keys" },
+  { href: "/books", word: "Clinic's books" },
 ] as const;
 
 export type Place = (typeof places)[number]["word"];
@@ -86,7 +88,7 @@ export function PageFrame({
         </header>
         {children}
       </main>
-      <Colophon books={frame.books} />
+      <Colophon clinic={frame.clinic} books={frame.books} />
       <KeyListener />
       <SessionWatch userName={frame.person.userName} session={frame.session} />
     </div>
@@ -112,10 +114,11 @@ function RunningHead({
       </nav>
       <FinderField />
       <div className={styles.folio}>
-        <span>{frame.clinic}</span>
+        <span data-paper-only>{frame.clinic}</span>
         <span>{frame.today}</span>
         <span>
-          {frame.person.name}, {frame.person.role}
+          {frame.person.name}
+          <span data-paper-only>, {frame.person.role}</span>
         </span>
         <form method="post" action="/api/sign-out" data-screen-only>
           <button className={styles.plain} type="submit">

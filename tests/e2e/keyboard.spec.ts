@@ -120,7 +120,7 @@ for (const [where, path, size] of [
     });
     await page.locator("footer a, main a, main button").last().focus();
     const hidden: string[] = [];
-    const heading = page.getByRole("link", { name: "Keys" });
+    const heading = page.getByRole("link", { name: "Clinic's books" });
     for (let pressed = 0; pressed < 120 && !(await hasFocus(heading)); pressed += 1) {
       const under = await page.evaluate(liesOverFocus);
       if (under !== null) hidden.push(under);

@@ -34,6 +34,7 @@ const screens: readonly Screen[] = [
   ["Exchanges", () => "/exchanges"],
   ["Patients", () => "/patients"],
   ["whom the finder means", () => "/find"],
+  ["the clinic's books", () => "/books"],
   ["sizes", () => "/sizes"],
   ["the keys", () => "/keys"],
   ["the shelf", () => "/shelf"],

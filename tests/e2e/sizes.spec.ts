@@ -185,7 +185,11 @@ test("every role finds the page from the head; its rows say whose they are", asy
   for (const role of ["caller", "physician", "lead"] as const) {
     const page = await pageOf(role);
     await page.goto("/");
-    await page.getByRole("navigation", { name: "Pages" }).getByRole("link", { name: "Sizes" }).click();
+    await page
+      .getByRole("navigation", { name: "Pages" })
+      .getByRole("link", { name: "Clinic's books" })
+      .click();
+    await page.getByRole("main").getByRole("link", { name: "Sizes" }).click();
     await expect(page.getByRole("heading", { name: "Rows used" })).toContainText("EXAMPLE");
     await expect(page.getByText("Scientific Reports 2025, s41598-024-71935-w")).toBeVisible();
   }

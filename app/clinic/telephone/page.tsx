@@ -13,6 +13,7 @@ export default async function TelephonePage(): Promise<ReactNode> {
   const { api, frame, person } = await signedIn();
   return (
     <PageFrame
+      here="Clinic's books"
       frame={frame}
       heading="Which number do patients ring?"
       lede={may(person, "clinic.view") ? <a href="/clinic">All of the clinic</a> : undefined}

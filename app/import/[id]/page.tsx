@@ -27,7 +27,7 @@ export default async function ImportListPage({ params, searchParams }: ImportLis
   const { api, frame, person } = await signedIn();
   if (!may(person, "sheet.view"))
     return (
-      <PageFrame frame={frame} heading={HEADING}>
+      <PageFrame here="Clinic's books" frame={frame} heading={HEADING}>
         <NotForYou back="/" />
       </PageFrame>
     );
@@ -36,7 +36,7 @@ export default async function ImportListPage({ params, searchParams }: ImportLis
   const page = Number.isInteger(asked) && asked >= 1 && asked <= 1000 ? asked - 1 : 0;
   const view = await orNotFound(api.sheet.view({ sheetId: id, page }));
   return (
-    <PageFrame frame={frame} heading={HEADING} lede={<bdi>{view.fileName}</bdi>}>
+    <PageFrame here="Clinic's books" frame={frame} heading={HEADING} lede={<bdi>{view.fileName}</bdi>}>
       <AnswersForm sheetId={id} isAnswered={view.refusals.length === 0} {...view} />
       {view.refusals.length > 0 ? <ToAnswer view={view} /> : <Rows view={view} sheetId={id} />}
     </PageFrame>

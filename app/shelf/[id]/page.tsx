@@ -21,7 +21,12 @@ export default async function TypePage({ params }: TypePageProps): Promise<React
   if (found === undefined) notFound();
   const { inUse, updatedAt, ...type } = found;
   return (
-    <PageFrame frame={frame} heading="What is said of it?" lede={<bdi>{type.name}</bdi>} here="Shelf">
+    <PageFrame
+      frame={frame}
+      heading="What is said of it?"
+      lede={<bdi>{type.name}</bdi>}
+      here="Clinic's books"
+    >
       {may(person, "shelf.changed") ? (
         <>
           <ShelfRecordForm

@@ -12,7 +12,7 @@ export const metadata: Metadata = { title: "Add to the shelf - Dwellbook" };
 export default async function NewTypePage(): Promise<ReactNode> {
   const { api, frame, person } = await signedIn();
   return (
-    <PageFrame frame={frame} heading="What is added to the shelf?" here="Shelf">
+    <PageFrame frame={frame} heading="What is added to the shelf?" here="Clinic's books">
       {may(person, "shelf.added") ? (
         <ShelfRecordForm
           shelf={(await api.shelf.view()).types}

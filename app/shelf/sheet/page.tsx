@@ -13,7 +13,7 @@ export const metadata: Metadata = { title: "A sheet for the shelf - Dwellbook" }
 export default async function SheetPage(): Promise<ReactNode> {
   const { frame, person } = await signedIn();
   return (
-    <PageFrame frame={frame} heading="Which sheet fills the shelf?" here="Shelf">
+    <PageFrame frame={frame} heading="Which sheet fills the shelf?" here="Clinic's books">
       {may(person, "shelf.broughtIn") ? (
         <SheetForm headings={shelfColumns.map(columnLabel)} />
       ) : (

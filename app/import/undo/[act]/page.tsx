@@ -27,7 +27,7 @@ export default async function UndoListPage({
   const { api, frame, person } = await signedIn();
   if (!may(person, "sheet.takingBack"))
     return (
-      <PageFrame frame={frame} heading={HEADING}>
+      <PageFrame here="Clinic's books" frame={frame} heading={HEADING}>
         <NotForYou back="/" />
       </PageFrame>
     );
@@ -35,7 +35,7 @@ export default async function UndoListPage({
   const { zone, batch, resting } = await orNotFound(api.sheet.takingBack({ actId }));
   const { fileName, tubes, standing, at, who } = batch;
   return (
-    <PageFrame frame={frame} heading={HEADING} lede={<bdi>{fileName}</bdi>}>
+    <PageFrame here="Clinic's books" frame={frame} heading={HEADING} lede={<bdi>{fileName}</bdi>}>
       <p>
         {tubesIn(tubes)} brought in by <bdi>{who}</bdi>, {printInstant(at, zone)}.
       </p>

@@ -21,6 +21,7 @@ export default async function ClosePage({ params }: ClosePageProps): Promise<Rea
   const { staff } = await api.record.beside();
   return (
     <PageFrame
+      here="Clinic's books"
       frame={frame}
       heading="Who takes their steps?"
       lede={`${leaving.fullName}, ${roleWords(leaving)}`}
