@@ -50,6 +50,23 @@ describe("what is refused says what to mend", () => {
     expect(!read.ok && refusalSentence(read.refusal)).toMatch(/Type a (?:number in|point)/);
   });
 
+  it("with what was typed, at most 40 letters of it, and the unit of the analyte", () => {
+    const refused = (text: string, analyte: (typeof analytes)[number]) => {
+      const read = readConcentration(text, analyte);
+      return read.ok ? null : read.refusal;
+    };
+    expect(refused(" high ", "bilirubin")).toEqual({
+      code: "measure-not-understood",
+      args: { text: "high", unit: "umol/L" },
+    });
+    expect(refused("high", "amylase")).toMatchObject({ args: { text: "high", unit: "U/L" } });
+    expect(refused("9".repeat(41), "amylase")).toEqual({
+      code: "measure-not-understood",
+      args: { text: "9".repeat(40), unit: "U/L" },
+    });
+    expect(refused(" 4,200 ", "amylase")).toEqual({ code: "measure-comma-unclear", args: { text: "4,200" } });
+  });
+
   it.each(analytes)("%s over its most: the most is read, a thousandth more is not", (analyte) => {
     const { most, own: unit } = unitsOf(analyte);
     expect(readConcentration(`${most}`, analyte)).toMatchObject({ ok: true });

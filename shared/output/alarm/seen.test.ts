@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { millilitres } from "#shared/output/microlitre.ts";
 import type { Reading } from "#shared/output/reading.ts";
 import { confirmed, unknownFact } from "#shared/tube/certainty.ts";
 import type { TubeKind } from "#shared/tube/kind/kinds.ts";
@@ -131,6 +132,24 @@ describe("sessions (example table: over 1,000 mL pleural, 2,000 peritoneal; coug
   });
 
   const pleural = of("tunnelled pleural catheter");
+
+  it("the first one, of which nobody knows when it began, speaks over its ceiling and is what the next is held against", () => {
+    const first = (ml: number, more: Partial<Reading> = {}) => ({
+      ...session(0, ml),
+      from: "since last emptying" as const,
+      ...more,
+    });
+    const key = "session-over-ceiling:r2026-11-01T09:00";
+    expect(keys([first(1000)], pleural)).toEqual([]);
+    expect(keys([first(1000.001)], pleural)).toEqual([key]);
+    expect(keys([first(1000.001, { procedureAspirate: true })], pleural)).toEqual([]);
+    expect(keys([first(1200, { flushGiven: { ul: millilitres(200), estimated: false } })], pleural)).toEqual(
+      [],
+    );
+    expect(keys([first(400), session(4, 399, ["breathlessness"])], pleural)).toEqual([
+      "session-falling:r2026-11-05T09:00",
+    ]);
+  });
 
   it("one stopped for cough or pain", () => {
     expect(keys([session(0, 300, ["cough"])], pleural)).toEqual(["session-symptoms:r2026-11-01T09:00"]);

@@ -1,41 +1,42 @@
 import { type Evidence, flagOf } from "#shared/output/alarm/evidence.ts";
 import type { AlarmReason } from "#shared/output/alarm/reason.ts";
-import { byEmptying, ofReading } from "#shared/output/alarm/runs.ts";
-import type { MeasuredInterval } from "#shared/output/measured-interval.ts";
+import { ofReading } from "#shared/output/alarm/runs.ts";
 import { toMl } from "#shared/output/microlitre.ts";
-import { feltIn, type SessionSymptom } from "#shared/output/reading.ts";
-
-const mlOf = ({ net }: MeasuredInterval): number | null => (net.kind === "known" ? toMl(net.ul) : null);
+import { netVolume } from "#shared/output/net-volume.ts";
+import { flushIsOrdered } from "#shared/output/output-of-tube.ts";
+import { feltIn, type Reading, type SessionSymptom } from "#shared/output/reading.ts";
 
 const stops: readonly SessionSymptom[] = ["cough", "pain"];
 
-type Session = { readonly one: MeasuredInterval; readonly before: number | null };
+type Session = { readonly reading: Reading; readonly ml: number | null; readonly before: number | null };
 
-/** Each session with the volume of the last one before it that is known: a missed session is no low one. */
-function sessionsOf({ intervals }: Evidence): readonly Session[] {
+/**
+ * Each session with its volume and that of the last one before it that is known: a missed session is no low one. A volume of a session is one
+ * whether or not anybody knows when it began.
+ */
+function sessionsOf({ tube, looked }: Evidence): readonly Session[] {
   let before: number | null = null;
-  return intervals
-    .toSorted((a, b) => byEmptying(a.reading, b.reading))
-    .map((one) => {
-      const session = { one, before };
-      before = mlOf(one) ?? before;
-      return session;
-    });
+  return looked.map((reading) => {
+    const net = netVolume(reading, flushIsOrdered(tube));
+    const ml = net.kind === "known" ? toMl(net.ul) : null;
+    const session = { reading, ml, before };
+    before = ml ?? before;
+    return session;
+  });
 }
 
-function ofSession(evidence: Evidence, { one, before }: Session): AlarmReason[] {
+function ofSession(evidence: Evidence, { reading, ml, before }: Session): AlarmReason[] {
   const row = evidence.rows.sessions.find(({ kinds }) => kinds.includes(evidence.tube.kind));
   if (row === undefined) return [];
   const flag = flagOf(evidence, "breathless or chest pain");
-  const ml = mlOf(one);
-  const told = ofReading(evidence, one.reading, { level: null, untilReached: null, source: row.source });
+  const told = ofReading(evidence, reading, { level: null, untilReached: null, source: row.source });
   const reasons: AlarmReason[] = [];
   if (ml !== null && ml > row.ceilingMl)
     reasons.push(told({ code: "session-over-ceiling", args: { ml, over: row.ceilingMl } }));
-  const stopped = feltIn(one.reading).filter((symptom) => stops.includes(symptom));
+  const stopped = feltIn(reading).filter((symptom) => stops.includes(symptom));
   if (stopped.length > 0)
     reasons.push(told({ code: "session-symptoms", args: { symptoms: stopped.join(", ") } }));
-  if (feltIn(one.reading).includes("breathlessness") && ml !== null && before !== null && ml < before) {
+  if (feltIn(reading).includes("breathlessness") && ml !== null && before !== null && ml < before) {
     const { level = null, untilReached = null } = flag ?? {};
     const args = { ml, before };
     reasons.push({ ...told({ code: "session-falling", args }), level, untilReached });

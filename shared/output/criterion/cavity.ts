@@ -2,7 +2,8 @@ import { shutModes } from "#shared/output/low-day.ts";
 import { mayLieIn } from "#shared/tube/may-lie-in.ts";
 import type { TubeState } from "#shared/tube/state.ts";
 
-const plain = (cavity: string | null): string => (cavity ?? "").trim().toLowerCase().replace(/\s+/g, " ");
+/** A blank more or less makes no other cavity: two drains of one would each be judged by its own share. */
+const plain = (cavity: string | null): string => (cavity ?? "").toLowerCase().replace(/\s/g, "");
 
 export type Cavity = {
   /** Tubes that drain the cavity now, the tube asked for first: the criterion looks at their sum. */

@@ -80,6 +80,21 @@ describe("hard case 14: two drains in one cavity", () => {
     expect(met.because[0]).toMatchObject({ mlPer24h: 9 });
   });
 
+  it.each([" Left  Paracolic ", "leftparacolic", "LEFT PARA COLIC", "left\u00a0paracolic"])(
+    "%j is the same cavity",
+    (name) => {
+      const named = [drain({ cavity }), drain({ cavity: name, tube: "tube-2", number: 2 }), well];
+      expect(criterionWhen({ entries: named, readings: both([8, 8], [8, 8]) }).kind).toBe("not met");
+    },
+  );
+
+  it("several that may lie in it are told by their numbers in order", () => {
+    const others = [10, 2, 3].map((number) => drain({ tube: `tube-${number}`, number }));
+    expect(said({ entries: [drain({ cavity }), ...others, well], readings: low })).toBe(
+      "Cannot tell: not recorded whether tube 2, tube 3 and tube 10 lie in the same cavity.",
+    );
+  });
+
   it("a day counts only where it is complete for every one of them", () => {
     expect(said({ entries, readings: both([4, 4], [5]) })).toBe("Cannot tell: Sat 14 Nov 2026: no entry.");
     expect(criterionWhen({ entries, readings: daily("2026-11-15", [4, 4]) }).because[0]).toEqual({
