@@ -4,10 +4,11 @@ import { outputOfTube } from "#shared/output/output-of-tube.ts";
 import type { Reading } from "#shared/output/reading.ts";
 import { trendOf } from "#shared/output/trend/trend.ts";
 import { exampleProtocol } from "#shared/protocol/example.ts";
+import { unknownFact } from "#shared/tube/certainty.ts";
 import { fold } from "#shared/tube/fold.ts";
 import { ran, wholeDays } from "#tests/factories/alarm-input.ts";
 import { at, flush } from "#tests/factories/reading.ts";
-import { type Entry, history, placed } from "#tests/support/factories.ts";
+import { type Entry, F, history, placed } from "#tests/support/factories.ts";
 import { chartFacts } from "./chart-facts.ts";
 import { chartLimit } from "./chart-limit.ts";
 
@@ -49,6 +50,20 @@ describe("what a chart is drawn from", () => {
       { drained: 20_000, net: null, because: ["overlap"] },
       { drained: 30_000, net: null, because: ["overlap"] },
     ]);
+  });
+
+  it("of a figure that is net already nothing that was drawn back comes on top", () => {
+    const net = ran("2026-11-02T00:00", "2026-11-03T00:00", 5, {
+      basis: "already net",
+      flushGiven: flush(30),
+      flushWithdrawn: flush(3),
+    });
+    expect(chartOf([net]).readings).toMatchObject([{ drained: 5_000, net: 5_000 }]);
+  });
+
+  it("has the tube's size, and none where nobody knows it", () => {
+    expect(chartOf([], [placed({ size: F(12) })]).size).toEqual(F(12));
+    expect(chartOf([], [placed({ size: unknownFact })]).size).toBeNull();
   });
 
   it("tells an aspirate of the procedure apart", () => {
@@ -95,6 +110,14 @@ describe("the row that bars are held against", () => {
     ["chest tube", "air and fluid", "underwater seal", null],
   ] as const)("of a %s, %s, %s is %j", (kind, role, mode, limit) => {
     expect(chartLimit({ kind, role, mode }, exampleProtocol)).toEqual(limit);
+  });
+
+  it("is none of a kind that the table does not name, and none of a tube that is in for something else", () => {
+    const of = { kind: "nephrostomy", role: "drains an organ", mode: "to bag" } as const;
+    const { outputRows } = exampleProtocol;
+    if (outputRows === null) throw new Error("the example has rows");
+    expect(chartLimit(of, { ...exampleProtocol, outputRows: { ...outputRows, low: [] } })).toBeNull();
+    expect(chartLimit({ ...of, role: "venting" }, exampleProtocol)).toBeNull();
   });
 
   it("is none of a version of the table that has no such rows", () => {

@@ -3,7 +3,7 @@ import { describe, expect, it } from "vitest";
 import { instant, zone } from "#shared/day/instant.ts";
 import { microlitres, millilitres } from "#shared/output/microlitre.ts";
 import type { ChartFacts, ChartReading } from "./chart-facts.ts";
-import { type ChartFrame, frameOf, niceStep } from "./chart-frame.ts";
+import { type ChartFrame, frameOf, frameWithin, niceStep, wholeDaysFrame } from "./chart-frame.ts";
 import { drawChart } from "./draw-chart.ts";
 
 const HOUR = 3_600_000;
@@ -170,6 +170,22 @@ describe("what stands beside the bars", () => {
     expect(drawing.aspirates).toEqual([{ id: "p", at: hour(96), ul: null, x: 100 }]);
   });
 
+  it("what is at the very beginning of the frame stands in it, what comes after its end does not", () => {
+    const drawing = drawChart(
+      facts([reading("late", [96, 120])], {
+        changes: [
+          { at: hour(0), kind: "capped" },
+          { at: hour(97), kind: "upsized" },
+        ],
+        aspirates: [{ id: "p", at: hour(97), ul: null }],
+      }),
+      frame,
+    );
+    expect(drawing.bars).toEqual([]);
+    expect(drawing.changes).toEqual([{ at: hour(0), kind: "capped", x: 0 }]);
+    expect(drawing.aspirates).toEqual([]);
+  });
+
   it("the band runs between its two lines, and is cut where the frame begins", () => {
     const band = { from: hour(0), to: hour(96), steepest: [60, 20], flattest: [40, 40] } as const;
     expect(drawChart(facts([], { band }), frame).band).toEqual([
@@ -236,6 +252,33 @@ describe("a frame", () => {
     const on = (to: number) => facts([], { span: { from: hour(0), to: hour(to) } });
     expect(frameOf([on(95)], 2)).toMatchObject({ from: hour(72 - 24), to: hour(95) });
     expect(frameOf([on(95)], 9)).toMatchObject({ from: hour(0), to: hour(95) });
+  });
+
+  it("is no higher than what it shows: what ends where it begins or begins where it ends sets no scale", () => {
+    const shown = reading("shown", [24, 48], { drained: millilitres(20) });
+    const beside = [
+      reading("before", [0, 24], { drained: millilitres(900) }),
+      shown,
+      reading("after", [48, 72], { drained: millilitres(900) }),
+    ];
+    const within = (readings: readonly ChartReading[]) =>
+      frameWithin([facts(readings)], { from: hour(24), to: hour(48) });
+    expect(within([shown]).top).toBe(20);
+    expect(within(beside)).toEqual(within([shown]));
+    // 20 of its hours lie before and after: 900 mL in 44 h are 490.9 mL/24 h.
+    expect(within([reading("over", [4, 48], { drained: millilitres(900) })]).top).toBe(500);
+    expect(within([reading("over", [24, 68], { drained: millilitres(900) })]).top).toBe(500);
+  });
+
+  it("of a list is whole days wide and as high as the bars in it; none where nothing is logged", () => {
+    const chart = facts([reading("a", [72, 96], { drained: millilitres(90) })]);
+    expect(wholeDaysFrame(chart, 14)).toMatchObject({
+      from: hour(24 * (4 - 14)),
+      to: hour(96),
+      top: 100,
+      bottom: 0,
+    });
+    expect(wholeDaysFrame(facts([], { span: null }), 14)).toBeNull();
   });
 
   it("is one for several tubes, and none where nothing is logged", () => {

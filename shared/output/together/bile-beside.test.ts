@@ -59,6 +59,7 @@ describe("hard case 15: a biloma drain beside a biliary drain", () => {
   it("a collection that lies nobody wrote where may be bile; one that is known to lie elsewhere is not", () => {
     expect(besideOf("bile", collection({ cavity: null }), biliary())).toEqual([["collection", false]]);
     expect(besideOf("bile", collection({ cavity: "  " }), biliary())).toEqual([["collection", false]]);
+    expect(besideOf("collection", collection({ cavity: null }), biliary())).toEqual([["bile", false]]);
     expect(besideOf("bile", collection({ cavity: "left paracolic" }), biliary())).toEqual([]);
     expect(besideOf("collection", collection({ cavity: "left paracolic" }), biliary())).toEqual([]);
     expect(besideOf("collection", collection({ cavity: "above the mobile cecum" }), biliary())).toEqual([]);

@@ -15,6 +15,8 @@ import {
   placed,
   removed,
   voided as takenOut,
+  trialStarted,
+  uncapped,
 } from "#tests/support/factories.ts";
 import { drainsUrine, urineByRoute } from "./urine-by-route.ts";
 
@@ -129,6 +131,54 @@ describe("left, right and voided", () => {
     expect(leaked[0]?.sum).toEqual({ kind: "known", mlPer24h: 1240 });
   });
 
+  it.each([
+    ["a cap at midnight", [capped({ tube: "right", on: "2026-11-15", at: "00:00" })], "shut"],
+    ["a cap a minute later", [capped({ tube: "right", on: "2026-11-15", at: "00:01" })], "cannot tell"],
+    ["a clamp trial", [trialStarted({ tube: "right", on: "2026-11-14", at: "10:00" })], "shut"],
+    [
+      "a cap that is off again",
+      [
+        capped({ tube: "right", on: "2026-11-13", at: "10:00" }),
+        uncapped({ tube: "right", on: "2026-11-14", at: "10:00" }),
+      ],
+      "cannot tell",
+    ],
+    [
+      "a cap before another catheter, of which nobody wrote whether it is capped",
+      [
+        capped({ tube: "right", on: "2026-11-12", at: "10:00" }),
+        exchanged({ tube: "right", on: "2026-11-13", at: "10:00" }),
+      ],
+      "cannot tell",
+    ],
+  ] as const)("shut since before the day began, %s: %s", (_name, said, kind) => {
+    // What was logged before it was shut makes days that go on, without an entry.
+    const readings = [...daily("2026-11-15", [900], { tubeId: "left" }), of("right", 40, "2026-11-11")];
+    const [last] = urineOf({ entries: [left, right, ...said, voids(1, "2026-11-15")], readings });
+    expect(last?.routes[1]?.figure.kind).toBe(kind);
+  });
+
+  it("of a tube of which nothing was ever logged says so, and of a day without a figure there is nothing more to say", () => {
+    const [last] = urineOf({ entries: [left, right], readings: [of("left", 900)] });
+    expect(last?.routes[1]?.figure).toEqual({ kind: "cannot tell", because: ["no-reading"] });
+    expect(last?.voided).toEqual({ kind: "missing" });
+    expect(last?.remarks).toEqual([]);
+  });
+
+  it("on the day of its placement it was not there all day, however much was measured since", () => {
+    const late = placed({ tube: "left", kind: "nephrostomy", side: "left", on: "2026-11-15", at: "10:00" });
+    const since = reading({
+      tubeId: "left",
+      from: at("2026-11-15T10:00Z"),
+      to: at("2026-11-16T00:00Z"),
+      zone: utc,
+    });
+    expect(urineOf({ entries: [late], readings: [since] })[0]?.routes[0]?.figure).toEqual({
+      kind: "cannot tell",
+      because: ["part-of-a-day"],
+    });
+  });
+
   it("an exchange in the middle of a day leaves the day's urine known where both parts are measured", () => {
     const entries = [
       left,
@@ -162,6 +212,12 @@ describe("left, right and voided", () => {
       "leak-round-tube",
       "estimated",
     ]);
+  });
+
+  it("says of a voided volume that it was only told", () => {
+    const about = { voidedVolume: { certainty: "reported", value: { value: 250, asTyped: null } } } as const;
+    const entries = [left, right, state(about, "2026-11-15")];
+    expect(urineOf({ entries, readings: both })[0]?.remarks).toEqual(["reported"]);
   });
 
   it("ends with yesterday and begins with the first day that anything was logged", () => {
