@@ -1,7 +1,8 @@
 import type { Page } from "@playwright/test";
 import { FINDER_ID } from "#app/ui/finder-id.ts";
 import { expectReflow } from "#tests/e2e/support/accessibility.ts";
-import { expect, expectOnly, test } from "#tests/e2e/support/test.ts";
+import { expect, test } from "#tests/e2e/support/kept-page.ts";
+import { expectOnly } from "#tests/e2e/support/test.ts";
 import { open, toMend, type } from "#tests/e2e/support/typing.ts";
 
 test.use({ role: "nurse" });

@@ -1,6 +1,6 @@
 import type { Page } from "@playwright/test";
 import { expectAccessible, expectReflow } from "#tests/e2e/support/accessibility.ts";
-import { expect, test } from "#tests/e2e/support/test.ts";
+import { expect, test } from "#tests/e2e/support/kept-page.ts";
 import { open, toMend } from "#tests/e2e/support/typing.ts";
 
 test.use({ role: "nurse" });

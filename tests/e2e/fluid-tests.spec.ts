@@ -1,5 +1,5 @@
 import { expectAccessible } from "#tests/e2e/support/accessibility.ts";
-import { expect, test } from "#tests/e2e/support/test.ts";
+import { expect, test } from "#tests/e2e/support/kept-page.ts";
 import { open, save, saved, storyRows, toMend, type } from "#tests/e2e/support/typing.ts";
 
 test.use({ role: "nurse" });

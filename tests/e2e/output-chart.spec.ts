@@ -1,6 +1,6 @@
 import { withDemoAddresses } from "#tests/e2e/support/demo-addresses.ts";
+import { expect, test } from "#tests/e2e/support/kept-page.ts";
 import { record } from "#tests/e2e/support/record.ts";
-import { expect, test } from "#tests/e2e/support/test.ts";
 import { open, type } from "#tests/e2e/support/typing.ts";
 
 test.describe("the output chart", () => {

@@ -1,7 +1,7 @@
 import type { Page } from "@playwright/test";
 import { withDemoAddresses } from "#tests/e2e/support/demo-addresses.ts";
+import { expect, test } from "#tests/e2e/support/kept-page.ts";
 import { record } from "#tests/e2e/support/record.ts";
-import { expect, test } from "#tests/e2e/support/test.ts";
 import { open, save, saved, storyRows, type } from "#tests/e2e/support/typing.ts";
 
 test.use({ role: "physician" });

@@ -1,6 +1,6 @@
 import { randomBytes } from "node:crypto";
 import type { Locator, Page } from "@playwright/test";
-import { expect, test } from "#tests/e2e/support/test.ts";
+import { expect, test } from "#tests/e2e/support/kept-page.ts";
 import { findByKey } from "#tests/e2e/support/typing.ts";
 
 test.use({ role: "nurse" });
