@@ -1,7 +1,7 @@
 import { defineConfig } from "vitest/config";
 
-/** Rooms that compute with days run again under each of these; tests/support/assert-zone.ts knows their offsets. */
-const zones = ["UTC", "America/Los_Angeles", "Pacific/Kiritimati", "America/Santiago"];
+/** Rooms that compute with days run in UTC with the rest, and again under each of these; tests/support/assert-zone.ts knows their offsets. */
+const zones = ["America/Los_Angeles", "Pacific/Kiritimati", "America/Santiago"];
 
 const setupFiles = ["tests/support/no-console.ts", "tests/support/generated-cases.ts"];
 
@@ -25,7 +25,9 @@ export default defineConfig({
         test: {
           name: "unit",
           include: ["shared/**/*.test.ts", "tests/app/**/*.test.ts"],
-          setupFiles,
+          pool: "forks",
+          env: { TZ: "UTC" },
+          setupFiles: ["tests/support/assert-zone.ts", ...setupFiles],
           isolate: false,
         },
       },
