@@ -50,12 +50,6 @@ for (const colorScheme of ["light", "dark"] as const) {
         await expectReflow(page);
         expectOnly(complaints, "401 (Unauthorized)");
       });
-
-      test("the page of keys", async ({ page }) => {
-        await page.goto("/keys");
-        await expectAccessible(page);
-        await expectReflow(page);
-      });
     });
   });
 }
