@@ -1,7 +1,8 @@
 import type { Page } from "@playwright/test";
 import { expectAccessible, expectPlainPrint, expectReflow } from "#tests/e2e/support/accessibility.ts";
 import { withDemoAddresses } from "#tests/e2e/support/demo-addresses.ts";
-import { expect, test } from "#tests/e2e/support/test.ts";
+import { expect, test } from "#tests/e2e/support/kept-page.ts";
+import { test as testOfItsOwn } from "#tests/e2e/support/test.ts";
 import { findByKey } from "#tests/e2e/support/typing.ts";
 
 test.use({ role: "nurse" });
@@ -70,7 +71,7 @@ const tubes = (page: Page) => page.getByRole("table").getByRole("link", { name: 
 
 for (const [name, size] of sizes) {
   test.describe(`filters, ${name}`, () => {
-    test.use({ viewport: size });
+    test.beforeEach(({ page }) => page.setViewportSize(size));
 
     test("a list shows what is asked for by a short form, says so, and lets go of it again", async ({
       page,
@@ -141,10 +142,10 @@ for (const [name, size] of sizes) {
   });
 }
 
-test.describe("without scripts", () => {
-  test.use({ javaScriptEnabled: false });
+testOfItsOwn.describe("without scripts", () => {
+  testOfItsOwn.use({ role: "nurse", javaScriptEnabled: false });
 
-  test("the finder finds and the filter filters", async ({ page }) => {
+  testOfItsOwn("the finder finds and the filter filters", async ({ page }) => {
     await page.goto("/exchanges");
     await page.getByLabel("Kind of tube").fill("JJ");
     await page.getByLabel("Owner").selectOption("physician");

@@ -1,6 +1,6 @@
 import type { Page } from "@playwright/test";
+import { expect, test } from "#tests/e2e/support/kept-page.ts";
 import { formats, sheetsOf } from "#tests/e2e/support/sheets.ts";
-import { expect, test } from "#tests/e2e/support/test.ts";
 import { open, save, type } from "#tests/e2e/support/typing.ts";
 
 test.use({ role: "nurse" });

@@ -1,5 +1,5 @@
 import type { Page } from "@playwright/test";
-import { expect, test } from "#tests/e2e/support/test.ts";
+import { expect, test } from "#tests/e2e/support/kept-page.ts";
 import { open, save, toMend, type } from "#tests/e2e/support/typing.ts";
 
 test.use({ role: "nurse" });

@@ -2,8 +2,8 @@ import type { Page } from "@playwright/test";
 import Sqlite from "better-sqlite3";
 import { withDemoAddresses } from "#tests/e2e/support/demo-addresses.ts";
 import { type Sender, send } from "#tests/e2e/support/enter-tube.ts";
+import { expect, test } from "#tests/e2e/support/kept-page.ts";
 import { formats, sheetsOf } from "#tests/e2e/support/sheets.ts";
-import { expect, test } from "#tests/e2e/support/test.ts";
 
 test.use({ role: "physician" });
 

@@ -1,4 +1,4 @@
-import { expect, test } from "#tests/e2e/support/test.ts";
+import { expect, test } from "#tests/e2e/support/kept-page.ts";
 import { open, save, saved, toMend, type } from "#tests/e2e/support/typing.ts";
 
 test.describe.configure({ mode: "serial" });

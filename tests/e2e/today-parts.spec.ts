@@ -1,5 +1,5 @@
 import { expectAccessible, expectReflow } from "#tests/e2e/support/accessibility.ts";
-import { expect, test } from "#tests/e2e/support/test.ts";
+import { expect, test } from "#tests/e2e/support/kept-page.ts";
 
 test.use({ role: "nurse" });
 
