@@ -4,7 +4,8 @@ import { booksOf, calendarOf, protocolOf } from "#server/record/books.ts";
 import { loadRecord } from "#server/record/load-record.ts";
 import type { PatientInShort } from "#server/record/project.ts";
 import type { ClinicCalendar } from "#shared/day/clinic-days.ts";
-import { type Differs, differsFor } from "#shared/protocol/differs.ts";
+import type { Day } from "#shared/day/day.ts";
+import { type Differs, differsFor, outputDiffers } from "#shared/protocol/differs.ts";
 import type { Protocol } from "#shared/protocol/protocol.ts";
 import type { Books } from "#shared/step/open-steps.ts";
 import { type MovedStep, movedSteps } from "#shared/step/repinned.ts";
@@ -45,27 +46,33 @@ function booksWith(db: Database, { protocol, calendar }: Tables): Books {
   };
 }
 
+type Known = { readonly bornOn: Day | null; readonly state: PatientTubes };
+
 /** A patient as stored by the last write. Older releases stored none, and none holds the whole stories that alarms are read from: then the events are folded. */
-const stateOf = (db: Database, { patientId, state }: OpenPatient, whole: boolean): PatientTubes =>
-  state === null || whole
-    ? fold(loadRecord(db, patientId).events)
-    : { ...(JSON.parse(state) as PatientInShort), lastSeq: 0 };
+function knownOf(db: Database, { patientId, state }: OpenPatient, whole: boolean): Known {
+  if (state !== null && !whole) {
+    const { bornOn, tubes } = JSON.parse(state) as PatientInShort;
+    return { bornOn, state: { ...tubes, lastSeq: 0 } };
+  }
+  const { patient, events } = loadRecord(db, patientId);
+  return { bornOn: patient.birthOn, state: fold(events) };
+}
 
 /**
- * What would move of everybody if all records went by these tables. Alarms from readings come out the same where only intervals
- * differ, so the logs are not read then. Patients of whom nothing moves are left out.
+ * What would move of everybody if all records went by these tables. Logs are read only where the rows of output
+ * differ: by the same rows they ask for the same. Patients of whom nothing moves are left out.
  */
 export function movedEverywhere(db: Database, tables: Tables): MovedOfPatient[] {
   const who = concerned(db, tables);
   if (who !== "all" && who.length === 0) return [];
   const pins = { protocol: tables.protocol.version, calendar: tables.calendar.version };
   const books = booksWith(db, tables);
-  const sameAlarms = who !== "all" || onlyIntervalsDiffer(db, tables);
+  const sameAlarms = sameOutputRows(db, tables);
   const readings = sameAlarms ? () => [] : books.readings;
   const found: MovedOfPatient[] = [];
   for (const patient of openPatients(db, who === "all" ? null : who)) {
-    const state = stateOf(db, patient, !sameAlarms);
-    const steps = movedSteps(state, { ...books, readings, bornOn: patient.birthOn }, pins);
+    const { state, bornOn } = knownOf(db, patient, !sameAlarms);
+    const steps = movedSteps(state, { ...books, readings, bornOn }, pins);
     if (steps.length === 0) continue;
     const tubes = state.tubes.map(({ id, pins: own }) => ({ id, pins: own }));
     found.push({ patientId: patient.patientId, tubes, steps });
@@ -73,8 +80,7 @@ export function movedEverywhere(db: Database, tables: Tables): MovedOfPatient[] 
   return found;
 }
 
-const onlyIntervalsDiffer = (db: Database, { protocol }: Tables): boolean =>
+const sameOutputRows = (db: Database, { protocol }: Tables): boolean =>
   versionsInUse(db).every(
-    (pins) =>
-      pins.protocol === protocol.version || differsFor(protocolOf(db, pins.protocol), protocol) !== "all",
+    (pins) => pins.protocol === protocol.version || !outputDiffers(protocolOf(db, pins.protocol), protocol),
   );

@@ -47,7 +47,7 @@ function compute({ events, books }: Pick<PatientRecord, "events" | "books">): Co
   const read = readOnce(books);
   const byOutput = state.tubes.filter(({ role }) => byVolume.includes(role));
   const asks = new Map(byOutput.map((tube) => [tube.id, outputAsks(criterionFacts(tube, state, read))]));
-  return { state, steps: openSteps(state, read), asks };
+  return { state, steps: openSteps(state, read), asks, bornOn: books.bornOn };
 }
 
 type Counted = Pick<PatientRecord, "patient" | "events" | "books">;

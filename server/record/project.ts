@@ -1,4 +1,5 @@
 import type { Projection, StepRow, TubeRow } from "#db/queries/projections.ts";
+import type { Day } from "#shared/day/day.ts";
 import { asksNothing, type OutputAsks } from "#shared/review/output-asks.ts";
 import { type ListRank, rankOf } from "#shared/step/list-rank.ts";
 import { type OpenStep, RULES_VERSION } from "#shared/step/step.ts";
@@ -52,10 +53,14 @@ const stepRow = (step: OpenStep, rank: ListRank): Omit<StepRow, "patientId"> => 
  * A patient as the steps are computed from where no log of readings is asked: of each story its first line. How many entries there are is
  * not of it, or each would write it again.
  */
-export type PatientInShort = Omit<PatientTubes, "lastSeq">;
+export type PatientInShort = {
+  readonly bornOn: Day | null;
+  readonly tubes: Omit<PatientTubes, "lastSeq">;
+};
 
-function inShort({ tubes, lastSeq: _lastSeq, ...beside }: PatientTubes): PatientInShort {
-  return { ...beside, tubes: tubes.map((tube) => ({ ...tube, story: tube.story.slice(0, 1) })) };
+function inShort({ lastSeq: _lastSeq, ...state }: PatientTubes, bornOn: Day | null): PatientInShort {
+  const tubes = state.tubes.map((tube) => ({ ...tube, story: tube.story.slice(0, 1) }));
+  return { bornOn, tubes: { ...state, tubes } };
 }
 
 /** What is computed of a patient. */
@@ -64,11 +69,12 @@ export type Computed = {
   readonly steps: readonly OpenStep[];
   /** What the output of tubes asks for, by their ids; of the others nothing. */
   readonly asks: ReadonlyMap<string, OutputAsks>;
+  readonly bornOn: Day | null;
 };
 
 /** What is written of a patient's state: computed again from events with every write, and by a rebuild. */
-export const projectionFrom = (patientId: string, { state, steps, asks }: Computed): Projection => ({
-  patient: { patientId, state: inShort(state), rulesVersion: RULES_VERSION },
+export const projectionFrom = (patientId: string, { state, steps, asks, bornOn }: Computed): Projection => ({
+  patient: { patientId, state: inShort(state, bornOn), rulesVersion: RULES_VERSION },
   tubes: state.tubes.map((tube) => tubeRow(tube, patientId, asks.get(tube.id) ?? asksNothing)),
   steps: steps.map((step) => ({ patientId, ...stepRow(step, rankOf(step, steps)) })),
 });

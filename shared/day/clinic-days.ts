@@ -3,11 +3,19 @@ import { addDays, type Day, type Weekday, weekdayOf } from "#shared/day/day.ts";
 /** Days on which the clinic is shut, both ends included. */
 export type Closure = { readonly from: Day; readonly to: Day; readonly reason: string };
 
+export const dayHalves = ["morning", "afternoon"] as const;
+export type DayHalf = (typeof dayHalves)[number];
+
+/** A day on which the clinic is open for one half only: until noon, or from noon on. For dates it is an open day. */
+export type HalfDay = { readonly on: Day; readonly open: DayHalf; readonly reason: string };
+
 /** The clinic's own calendar. A change makes a new version; a version is never edited. */
 export type ClinicCalendar = {
   readonly version: number;
   readonly openWeekdays: readonly Weekday[];
   readonly closures: readonly Closure[];
+  /** None, where left out: versions before half days were kept know of none. */
+  readonly halfDays?: readonly HalfDay[] | undefined;
 };
 
 /** The search for an open day ends after this many days: a clinic that is shut for longer needs a person, not a date. */

@@ -24,6 +24,19 @@ export function differsFor(a: Protocol, b: Protocol): Differs {
   return kinds.filter((kind) => of(a, kind) !== of(b, kind));
 }
 
+/** The rows that alarms and questions about readings come from. */
+const ofOutput = ({ outputRows, output, redFlags, flush, balloon }: Protocol) => [
+  outputRows,
+  output,
+  redFlags,
+  flush,
+  balloon,
+];
+
+/** Whether the logs of readings can ask for something else by one version than by the other. */
+export const outputDiffers = (a: Protocol, b: Protocol): boolean =>
+  a !== b && text(ofOutput(a)) !== text(ofOutput(b));
+
 /** Whether two versions hold the same rows in the same order, whoever approved them. */
 export const sameRows = (a: Protocol, b: Protocol): boolean =>
   text(beside(a)) === text(beside(b)) && text(a.intervals) === text(b.intervals);
