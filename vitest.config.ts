@@ -9,7 +9,12 @@ const setupFiles = ["tests/support/no-console.ts", "tests/support/generated-case
 const zoneProject = (zone: string) => ({
   test: {
     name: `zone ${zone}`,
-    include: ["shared/day/**/*.test.ts", "shared/step/**/*.test.ts", "shared/output/**/*.test.ts"],
+    include: [
+      "shared/day/**/*.test.ts",
+      "shared/step/**/*.test.ts",
+      "shared/output/**/*.test.ts",
+      "shared/visit/**/*.test.ts",
+    ],
     pool: "forks" as const,
     env: { TZ: zone },
     isolate: false,

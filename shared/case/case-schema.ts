@@ -1,5 +1,6 @@
 import * as z from "zod";
 import type { Json } from "#shared/case/json.ts";
+import { dayHalves } from "#shared/day/clinic-days.ts";
 import { clinicCalendarSchema } from "#shared/day/clinic-days-schema.ts";
 import { isDay } from "#shared/day/day.ts";
 import { zoneSchema } from "#shared/day/instant-schema.ts";
@@ -7,6 +8,7 @@ import { daySchema } from "#shared/day/when-schema.ts";
 import { coaxialSorts } from "#shared/fit/coaxial.ts";
 import { eventForms, type FormKind } from "#shared/record/event-forms.ts";
 import { sizedThings } from "#shared/size/size-ranges.ts";
+import { abilities } from "#shared/visit/room.ts";
 
 /**
  * A worked case of the clinic, as it stands in a file: what somebody types, what is computed of it, and what must come out. Nothing
@@ -36,7 +38,8 @@ const entrySchema = z.strictObject({
 });
 export type CaseEntry = z.infer<typeof entrySchema>;
 
-const { openWeekdays, closures } = clinicCalendarSchema.shape;
+const { openWeekdays, closures, halfDays } = clinicCalendarSchema.shape;
+const calendarShape = { openWeekdays, closures, halfDays };
 
 const recordShape = {
   zone: zoneSchema,
@@ -48,11 +51,51 @@ const recordShape = {
   birth: daySchema.optional(),
   /** The form of the patient's conditions, as typed on the start day. */
   conditions: texts.optional(),
-  calendar: z.strictObject({ openWeekdays, closures }).optional(),
+  calendar: z.strictObject(calendarShape).optional(),
 };
 export type CaseRecord = z.infer<z.ZodObject<typeof recordShape>>;
 
 const ofTube = { ...recordShape, tube: z.string().min(1).optional() };
+
+const clock = z.string().regex(/^([01]\d|2[0-3]):[0-5]\d$/);
+const moment = z.strictObject({ on: daySchema, at: clock });
+const weekday = z.literal([1, 2, 3, 4, 5, 6, 7]);
+const orNone = daySchema.nullable().default(null);
+const days = z.int().min(0).nullable().optional();
+
+/** Rooms, visits that take them, and the visit that is asked for; windows by the case's own words for the tubes. */
+const slotsShape = {
+  now: moment,
+  calendar: z.strictObject(calendarShape),
+  rooms: z.array(
+    z.strictObject({
+      name: z.string().min(1),
+      can: z.array(z.enum(abilities)).default([]),
+      hours: z.array(z.strictObject({ weekdays: z.array(weekday).min(1), from: clock, to: clock })),
+      reserve: z.int().min(0).default(0),
+    }),
+  ),
+  booked: z
+    .array(
+      z.strictObject({
+        whose: z.string().min(1),
+        room: z.string(),
+        on: daySchema,
+        from: clock,
+        minutes: z.int().min(1),
+      }),
+    )
+    .default([]),
+  windows: z.record(z.string(), z.strictObject({ earliest: orNone, target: orNone, latest: orNone })),
+  visit: z.strictObject({
+    minutes: z.int().min(1),
+    needs: z.array(z.enum(abilities)).default([]),
+    notOn: z.array(z.strictObject({ weekday, half: z.enum(dayHalves).nullable().default(null) })).default([]),
+    readyFrom: moment.nullable().default(null),
+  }),
+  urgent: z.boolean().default(false),
+  days: z.int().min(1).max(400).default(120),
+};
 
 /** What each computation is given. */
 const givens = {
@@ -76,6 +119,13 @@ const givens = {
   criterion: z.strictObject(ofTube),
   trend: z.strictObject(ofTube),
   alarm: z.strictObject(ofTube),
+  /** `newRows`: days of rows by their ids, as a next version has them; `newCalendar`: the same of the calendar. */
+  window: z.strictObject({
+    ...recordShape,
+    newRows: z.record(z.string(), z.strictObject({ earliest: days, target: days, latest: days })).optional(),
+    newCalendar: z.strictObject(calendarShape).optional(),
+  }),
+  slots: z.strictObject(slotsShape),
 } as const;
 
 export type Compute = keyof typeof givens;
@@ -107,6 +157,8 @@ export const caseSchemas = {
   criterion: caseOf("criterion"),
   trend: caseOf("trend"),
   alarm: caseOf("alarm"),
+  window: caseOf("window"),
+  slots: caseOf("slots"),
 } as const;
 
 export type WorkedCase = { readonly [C in Compute]: z.infer<(typeof caseSchemas)[C]> }[Compute];

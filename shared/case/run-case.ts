@@ -9,11 +9,13 @@ import { type CaseBooks, type Looking, lookAt } from "#shared/case/looking.ts";
 import { outputAnswer } from "#shared/case/output-answer.ts";
 import { passageAnswer } from "#shared/case/passage-answer.ts";
 import { plannedAnswer } from "#shared/case/planned-answer.ts";
+import { slotsAnswer } from "#shared/case/slots-answer.ts";
 import { stepsAnswer } from "#shared/case/steps-answer.ts";
 import { type Telling, told } from "#shared/case/telling.ts";
 import { trendAnswer } from "#shared/case/trend-answer.ts";
 import { tubeAnswer } from "#shared/case/tube-answer.ts";
 import { whichTube } from "#shared/case/which-tube.ts";
+import { windowsAnswer } from "#shared/case/window-answer.ts";
 import type { Refusal } from "#shared/errors/refusal.ts";
 import type { TubeState } from "#shared/tube/state.ts";
 import { refusalSentence } from "#shared/words/refusals.ts";
@@ -65,6 +67,12 @@ function answerOf({ compute, given }: WorkedCase, books: CaseBooks): Telling<Jso
     case "net-output":
     case "output-days":
       return lookAtTube(given, books, (looking, tube) => told(outputAnswer(looking, tube, given.zone)));
+    case "slots":
+      return told(slotsAnswer(given));
+    case "window": {
+      const looking = lookAt(given, books);
+      return looking.kind === "told" ? told(windowsAnswer(given, looking.value)) : looking;
+    }
     case "trend":
       return lookAtTube(given, books, (looking, tube) => told(trendAnswer(looking, tube, given.zone)));
   }
