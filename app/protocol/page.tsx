@@ -1,33 +1,22 @@
 import type { Metadata } from "next";
 import type { ReactNode } from "react";
 import { signedIn } from "#app/_trpc/server.ts";
+import { intervalColumns } from "#app/protocol/interval-columns.ts";
 import styles from "#app/protocol/protocol.module.css";
-import { type Column, DataTable } from "#app/ui/data-table.tsx";
+import { DataTable } from "#app/ui/data-table.tsx";
 import { ExampleMark } from "#app/ui/example-mark.tsx";
 import { PageFrame } from "#app/ui/page-frame.tsx";
+import { may } from "#shared/access/may.ts";
 import { printDay, weekdayNames } from "#shared/day/print-day.ts";
 import { sources } from "#shared/protocol/sources.ts";
-import { type IntervalWords, intervalWords } from "#shared/words/protocol/interval-rows.ts";
+import { intervalWords } from "#shared/words/protocol/interval-rows.ts";
 import { otherRows } from "#shared/words/protocol/other-rows.ts";
 
 export const metadata: Metadata = { title: "Protocol - Dwellbook" };
 
-const columns: readonly Column<IntervalWords>[] = [
-  { head: "Row", cell: ({ row }) => row },
-  { head: "Asks for", cell: ({ asks }) => asks },
-  { head: "Earliest", figure: true, cell: ({ earliest }) => earliest },
-  { head: "Target", figure: true, cell: ({ target }) => target },
-  { head: "Latest", figure: true, cell: ({ latest }) => latest },
-  { head: "Hard latest", figure: true, cell: ({ hardLatest }) => hardLatest },
-  { head: "Immature under", cell: ({ immature }) => immature },
-  { head: "Not removed before", cell: ({ notRemoved }) => notRemoved },
-  { head: "Further", cell: ({ further }) => further },
-  { head: "Source", cell: ({ source }) => source },
-];
-
 /** The table that dates come from, as it is in force; each row with its source. */
 export default async function ProtocolPage(): Promise<ReactNode> {
-  const { api, frame } = await signedIn();
+  const { api, frame, person } = await signedIn();
   const { protocol, calendar } = await api.protocol.view();
   const { version, approved, intervals } = protocol;
   return (
@@ -47,12 +36,13 @@ export default async function ProtocolPage(): Promise<ReactNode> {
           `Approved by ${approved.by} on ${printDay(approved.on)}. For adults; under 18 no row applies: ask.`
         )}
       </p>
-      <p data-screen-only>
+      <p className={styles.links} data-screen-only>
+        {may(person, "protocol.draft") && <a href="/protocol/draft">Draft a change</a>}
         <a href="/protocol/history">Versions of the table</a>
       </p>
       <DataTable
         caption="Intervals, in days"
-        columns={columns}
+        columns={intervalColumns}
         rows={intervals.map(intervalWords)}
         keyOf={({ row }) => row}
         none="The table has no interval row."

@@ -7,6 +7,7 @@ import { PreviewTables } from "#app/shelf/preview-tables.tsx";
 import { previewSheet, type SentSheet } from "#app/shelf/send-sheet.ts";
 import type { ShelfPreview } from "#app/shelf/shelf-preview.ts";
 import { ErrorSummary, type Problem } from "#app/ui/error-summary.tsx";
+import { fileIn } from "#app/ui/send-file.ts";
 import { SheetFields } from "#app/ui/sheet-fields.tsx";
 import styles from "./shelf.module.css";
 
@@ -15,10 +16,8 @@ type Read = { readonly sheet: SentSheet; readonly preview: ShelfPreview; readonl
 
 function sheetIn(form: HTMLFormElement): SentSheet | null {
   const typed = new FormData(form);
-  const file = typed.get("file");
-  const pasted = String(typed.get("pasted") ?? "");
-  const body = file instanceof File && file.size > 0 ? file : pasted;
-  if (typeof body === "string" && body.trim() === "") return null;
+  const body = fileIn(typed);
+  if (body === null) return null;
   return { body, encoding: String(typed.get("encoding") ?? "") };
 }
 

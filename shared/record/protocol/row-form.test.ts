@@ -27,6 +27,16 @@ describe("the form of a row", () => {
     },
   );
 
+  it("begins with the days of an interval that stands, and with the kind of a new one", () => {
+    expect(Object.keys(rowForm.fields(sent("intervals/nephrostomy"))).slice(0, 4)).toEqual([
+      "earliest",
+      "target",
+      "latest",
+      "hardLatest",
+    ]);
+    expect(Object.keys(rowForm.fields(sent("intervals")))[0]).toBe("kind");
+  });
+
   it("offers the words of a list, and blank as no row where it says so", () => {
     const { factor, asks } = rowForm.fields(sent("intervals/nephrostomy"));
     expect(factor?.choices?.map(({ label }) => label)).toEqual([

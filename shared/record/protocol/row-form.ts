@@ -1,5 +1,6 @@
 import type { Refusal } from "#shared/errors/refusal.ts";
 import { blankPlaces, missingLeaves } from "#shared/protocol/rows/blank-places.ts";
+import { type LeafSpec, placesOf } from "#shared/protocol/rows/leaf.ts";
 import type { RowSpec } from "#shared/protocol/rows/rows-of.ts";
 import type { FieldSpecs } from "#shared/record/field-spec.ts";
 import { form } from "#shared/record/form.ts";
@@ -11,8 +12,16 @@ export type RowValues = Readonly<Record<string, unknown>>;
 /** The row as the page found it, as plain data. */
 export type RowContext = Pick<RowSpec, "leaves" | "stands" | "mayBeNone">;
 
-const fields = ({ leaves }: RowContext): FieldSpecs<RowValues> =>
-  Object.fromEntries(leaves.map((leaf) => [leaf.path, leafField(leaf)]));
+const isFigure = ({ path, value }: LeafSpec): boolean => placesOf(path).length === 0 && "least" in value;
+
+/** Of a row that stands the figures come first: they are what is changed. A new one begins with whose row it is. */
+function inOrder({ leaves, stands }: RowContext): readonly LeafSpec[] {
+  if (!stands) return leaves;
+  return [...leaves.filter(isFigure), ...leaves.filter((leaf) => !isFigure(leaf))];
+}
+
+const fields = (context: RowContext): FieldSpecs<RowValues> =>
+  Object.fromEntries(inOrder(context).map((leaf) => [leaf.path, leafField(leaf)]));
 
 /** What has to be filled. A row that stands and is left wholly blank is "no row"; a new one says nothing. */
 function check(values: RowValues, { leaves, stands, mayBeNone }: RowContext): readonly Refusal[] {

@@ -45,7 +45,7 @@ export function callRowWords({ firstCall, escalation, calls }: Protocol): readon
     rowWords("firstCall", firstCall, ({ from, to }) => `day ${from} to ${to} after the start`),
     rowWords("escalation", escalation, ({ daysPastTarget }) => `${daysPastTarget} days past the target`),
   ];
-  if (calls === null) return [...rows, noRows("Other calls")];
+  if (calls === null) return [...rows, noRows("calls", "Other calls")];
   return [
     ...rows,
     rowWords("calls.collectionEvery", calls.collectionEvery, ({ days }) => `every ${days.join(" or ")} days`),

@@ -55,6 +55,13 @@ const tablesOf = (protocol: Protocol): readonly Table[] => [
   })),
 ];
 
+/** What a version says of one row, line by line, in the words of the page Protocol; nothing where it has no such row. */
+export const rowSays = (protocol: Protocol, address: string): readonly { word: string; says: string }[] =>
+  tablesOf(protocol)
+    .flatMap(({ lines }) => lines)
+    .filter((line) => line.address === address)
+    .map((line) => ({ word: line.word, says: allOf(line) }));
+
 const cellWords = ([label, says]: readonly [string, string]): string =>
   label === "" ? says : `${label} ${says}`;
 

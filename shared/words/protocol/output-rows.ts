@@ -86,7 +86,7 @@ export function outputRowWords({ output, outputRows: rows }: Protocol): readonly
       ({ flushDoesNotComeBackMl }) => `net under ${flushDoesNotComeBackMl} mL/24 h`,
     ),
   ];
-  if (rows === null) return [...general, noRows("Other rows of output")];
+  if (rows === null) return [...general, noRows("outputRows", "Other rows of output")];
   return [
     ...general,
     ...criterion(rows),

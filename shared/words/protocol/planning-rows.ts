@@ -28,7 +28,7 @@ export const passageRowWords = ({ passage }: Protocol): readonly RowWords[] => [
 
 /** What an exchange is planned by; each part that the version does not hold is told as no row. */
 export function planningRowWords({ planning }: Protocol): readonly RowWords[] {
-  if (planning === null) return [noRows("Planning an exchange")];
+  if (planning === null) return [noRows("planning", "Planning an exchange")];
   return [
     ...eachRow("planning.room", planning.room, ({ minutes }) => `${minutes} minutes`),
     rowWords(

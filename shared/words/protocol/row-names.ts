@@ -51,6 +51,10 @@ const isNamed = (path: string): path is RowPath => Object.hasOwn(rowNames, path)
 /** What a sort of row is called; its path where nobody has called it anything. */
 export const rowName = (path: string): string => (isNamed(path) ? rowNames[path] : path);
 
+/** Every sort of row in a group of them: "calls" has "calls.trialOn" and more. */
+export const rowPathsIn = (group: string): readonly RowPath[] =>
+  (Object.keys(rowNames) as RowPath[]).filter((path) => path.startsWith(`${group}.`));
+
 /** "nephrostomy, suprapubic catheter"; of an empty list: any. */
 export const kindsOf = ({ kinds }: { readonly kinds: readonly string[] }): string =>
   kinds.length === 0 ? "any" : kinds.join(", ");

@@ -18,8 +18,12 @@ export function rowWords<T extends Sourced>(line: LineOf, row: T | null, says: (
   return { word, says: row === null ? NO_ROW : `${says(row)} (source ${row.source})`, address: of };
 }
 
-/** Nothing of a whole group of rows. */
-export const noRows = (word: string): RowWords => ({ word, says: NO_ROW, address: "" });
+/** Nothing of a whole group of rows; its address is the path that theirs begin with. */
+export const noRows = (group: "outputRows" | "calls" | "planning", word: string): RowWords => ({
+  word,
+  says: NO_ROW,
+  address: group,
+});
 
 /** Rows of one sort, each with its own line; "no row" where there is none. */
 export const eachRow = <T extends Sourced>(

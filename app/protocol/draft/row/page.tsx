@@ -1,0 +1,48 @@
+import type { Metadata } from "next";
+import { notFound } from "next/navigation";
+import type { ReactNode } from "react";
+import { signedIn } from "#app/_trpc/server.ts";
+import { FactList } from "#app/facts/fact-list.tsx";
+import type { Query } from "#app/lists/filter-address.ts";
+import { RowDrafting } from "#app/protocol/draft/row/row-drafting.tsx";
+import { NotForYou } from "#app/record/not-for-you.tsx";
+import { PageFrame } from "#app/ui/page-frame.tsx";
+import { may } from "#shared/access/may.ts";
+import { rowAt } from "#shared/protocol/rows/rows-of.ts";
+import { rowSays } from "#shared/words/protocol/changes.ts";
+
+export const metadata: Metadata = { title: "A row of the draft - Dwellbook" };
+
+const heading = "What shall this row say?";
+
+/** One row of the draft in a form: the same form for every row, made from what the row says of itself. */
+export default async function RowPage(props: { readonly searchParams: Promise<Query> }): Promise<ReactNode> {
+  const { api, frame, person } = await signedIn();
+  if (!may(person, "protocol.changeRow"))
+    return (
+      <PageFrame frame={frame} heading={heading}>
+        <NotForYou back="/protocol" />
+      </PageFrame>
+    );
+  const { address } = await props.searchParams;
+  const { stands, draft } = await api.protocol.draft();
+  const row = rowAt(draft?.protocol ?? stands, typeof address === "string" ? address : "");
+  if (row === null) notFound();
+  const version = `Version ${stands.version}`;
+  const said = rowSays(stands, row.address).map(({ word, says }) => ({ word: `${version}: ${word}`, says }));
+  return (
+    <PageFrame
+      frame={frame}
+      heading={heading}
+      lede={row.stands || !row.isList ? row.called : `A new row: ${row.called}`}
+    >
+      <FactList rows={said.length > 0 ? said : [{ word: version, says: "no such row" }]} />
+      <RowDrafting
+        key={row.address}
+        row={row}
+        revision={draft?.revision ?? 0}
+        draft={await api.draft.load({ form: "protocol.row", subject: row.address })}
+      />
+    </PageFrame>
+  );
+}
