@@ -1,5 +1,6 @@
 import { readFileSync } from "node:fs";
 import { expect, type Page } from "@playwright/test";
+import { expectAccessible, expectReflow } from "#tests/e2e/support/accessibility.ts";
 import { expectOnly, test } from "#tests/e2e/support/test.ts";
 import { hasFocus, open, save, saved, toMend, type } from "#tests/e2e/support/typing.ts";
 
@@ -71,6 +72,11 @@ test("the lead drafts nephrostomy from 63 / 77 / 90 to 49 / 63 / 77, by keys, an
     await saved(page);
     await page.goto("/protocol/draft");
     await expect(page.getByText("Why: Blocked twice in a year.")).toBeVisible();
+    for (const path of ["", "/note"]) {
+      await page.goto(`/protocol/draft${path}`);
+      await expectAccessible(page);
+      await expectReflow(page);
+    }
   });
 });
 

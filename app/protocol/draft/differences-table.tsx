@@ -15,7 +15,7 @@ export const DifferencesTable = ({ version, differences }: DifferencesProps): Re
       { head: "Stands", cell: ({ stood }) => stood ?? "not there" },
       { head: "Drafted", cell: ({ drafted }) => drafted ?? "dropped" },
       {
-        head: "Change",
+        head: "Draft",
         acts: true,
         cell: ({ row, address }) =>
           address !== null && (

@@ -18,7 +18,7 @@ const change = (address: string, row: string): ReactNode => (
 );
 
 const changeInterval: Column<IntervalWords> = {
-  head: "Change",
+  head: "Draft",
   acts: true,
   cell: ({ row }) => change(addressOf("intervals", row), row),
 };
@@ -28,7 +28,7 @@ const otherColumns = (rows: readonly RowWords[]): readonly Column<RowWords>[] =>
   { head: "Row", cell: ({ word }) => word },
   { head: "Says", cell: ({ says }) => says },
   {
-    head: "Change",
+    head: "Draft",
     acts: true,
     cell: (line) =>
       rows.find(({ address }) => address === line.address) === line && change(line.address, line.word),

@@ -25,7 +25,7 @@ describe("what a draft tells otherwise", () => {
     const row = { head: "Flush, balloon and tip", row: "Balloon water" };
     const without = { ...exampleProtocol, balloon: null };
     expect(protocolChanges(exampleProtocol, without)).toEqual([
-      { ...row, stood, drafted: null, address: null },
+      { ...row, stood, drafted: null, address: "balloon" },
     ]);
     expect(protocolChanges(without, exampleProtocol)).toEqual([
       { ...row, stood: null, drafted: stood, address: "balloon" },

@@ -1,5 +1,5 @@
 import type { Protocol } from "#shared/protocol/protocol.ts";
-import { addressOf } from "#shared/protocol/rows/address.ts";
+import { addressOf, addressParts } from "#shared/protocol/rows/address.ts";
 import { type IntervalWords, intervalWords } from "#shared/words/protocol/interval-rows.ts";
 import { otherRows } from "#shared/words/protocol/other-rows.ts";
 import { NO_ROW, type RowWords } from "#shared/words/protocol/row-words.ts";
@@ -11,7 +11,7 @@ export type RowDifference = {
   readonly row: string;
   readonly stood: string | null;
   readonly drafted: string | null;
-  /** Where it can be changed; null where the draft has it no more. */
+  /** Where it can be changed, or filled again; null where its list has it no more. */
   readonly address: string | null;
 };
 
@@ -30,7 +30,7 @@ const labels = {
   hardLatest: "hard latest",
   immature: "immature under",
   notRemoved: "not removed before",
-  further: "further",
+  further: "also",
   source: "source",
 } as const satisfies Readonly<Record<Exclude<keyof IntervalWords, "row">, string>>;
 
@@ -104,6 +104,9 @@ function orderDifference(
   return stood === drafted ? [] : [{ head, row: "Order of the rows", stood, drafted, address: null }];
 }
 
+/** A row of a list leaves no place behind; one that stands alone can be filled again. */
+const placeLeft = ({ address }: Line): string | null => (addressParts(address).key === null ? address : null);
+
 function tableDifferences(stands: Table, draft: Table): readonly RowDifference[] {
   const { head } = draft;
   const was = byWord(stands.lines);
@@ -114,7 +117,7 @@ function tableDifferences(stands: Table, draft: Table): readonly RowDifference[]
     return [{ head, row: line.word, stood: null, drafted: allOf(line), address: line.address }];
   });
   const dropped = [...was].flatMap(([key, line]): readonly RowDifference[] =>
-    is.has(key) ? [] : [{ head, row: line.word, stood: allOf(line), drafted: null, address: null }],
+    is.has(key) ? [] : [{ head, row: line.word, stood: allOf(line), drafted: null, address: placeLeft(line) }],
   );
   return [...told, ...dropped, ...orderDifference(head, [...was.keys()], [...is.keys()])];
 }

@@ -111,7 +111,7 @@ const LinesToMend = ({ lines }: { readonly lines: readonly FileProblem[] }): Rea
   <DataTable
     caption="Lines to mend"
     columns={[
-      { head: "Line", figure: true, cell: ({ line }) => line },
+      { head: "Line", cell: ({ line }) => line },
       { head: "Row", cell: ({ row }) => row },
       { head: "What to mend", cell: ({ sentence }) => sentence },
     ]}
