@@ -1,7 +1,8 @@
 import { readFileSync } from "node:fs";
-import { expect, type Page } from "@playwright/test";
+import type { Page } from "@playwright/test";
 import { expectAccessible, expectReflow } from "#tests/e2e/support/accessibility.ts";
-import { expectOnly, test } from "#tests/e2e/support/test.ts";
+import { expect, test } from "#tests/e2e/support/kept-page.ts";
+import { expectOnly } from "#tests/e2e/support/test.ts";
 import { hasFocus, open, save, saved, toMend, type } from "#tests/e2e/support/typing.ts";
 
 test.use({ role: "lead" });

@@ -117,7 +117,9 @@ function tableDifferences(stands: Table, draft: Table): readonly RowDifference[]
     return [{ head, row: line.word, stood: null, drafted: allOf(line), address: line.address }];
   });
   const dropped = [...was].flatMap(([key, line]): readonly RowDifference[] =>
-    is.has(key) ? [] : [{ head, row: line.word, stood: allOf(line), drafted: null, address: placeLeft(line) }],
+    is.has(key)
+      ? []
+      : [{ head, row: line.word, stood: allOf(line), drafted: null, address: placeLeft(line) }],
   );
   return [...told, ...dropped, ...orderDifference(head, [...was.keys()], [...is.keys()])];
 }
