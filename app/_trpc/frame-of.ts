@@ -37,6 +37,12 @@ const books: readonly (Book & { readonly asks: Procedure | null })[] = [
     asks: "protocol.view",
   },
   {
+    href: "/dates",
+    word: "Proposed dates",
+    says: "what a newer table or calendar would move, until somebody confirms it",
+    asks: "proposal.list",
+  },
+  {
     href: "/import",
     word: "Bring in a list",
     says: "a sheet of tubes that were followed elsewhere, row by row",

@@ -88,6 +88,16 @@ export function ConfirmProposals({ lines, count, before, mayConfirm }: ConfirmPr
           <button type="button" disabled={sending || tubes === 0} onClick={() => void press()}>
             Let the new dates of {tubes} {tubes === 1 ? "tube" : "tubes"} stand
           </button>
+          {left.size > 0 && (
+            <button type="button" onClick={() => setLeft(new Set())}>
+              Check all
+            </button>
+          )}
+          {tubes > 0 && (
+            <button type="button" onClick={() => setLeft(new Set(lines.map(({ tube }) => tube.id)))}>
+              Check none
+            </button>
+          )}
           {problem !== null && <strong>{problem}</strong>}
         </NoticeLine>
       )}

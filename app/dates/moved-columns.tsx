@@ -1,9 +1,12 @@
+import type { ReactNode } from "react";
+import cells from "#app/lists/cells.module.css";
 import { PatientCell } from "#app/lists/patient-cell.tsx";
 import { TubeCell } from "#app/lists/tube-cell.tsx";
 import type { Column } from "#app/ui/data-table.tsx";
 import type { Day } from "#shared/day/day.ts";
+import { printDay } from "#shared/day/print-day.ts";
 import type { StepKind } from "#shared/tube/step-kinds.ts";
-import { type WindowInWords, windowWords } from "#shared/words/proposed-days.ts";
+import { besideWindow, type WindowInWords } from "#shared/words/proposed-days.ts";
 import { stepNames } from "#shared/words/steps.ts";
 
 /** One step of one tube that would move. */
@@ -21,11 +24,35 @@ export type MovedLine = {
   readonly proposed: WindowInWords | null;
 };
 
-/** Whose step it is, how it stands and how it would stand. */
+type End = "earliestOn" | "targetOn" | "latestOn";
+
+const dayWords = (on: Day | null | undefined): string => (on ? printDay(on) : "none");
+
+/** The day that is proposed, and beneath it the one that stands where it is another. */
+function MovedDay({ line, end }: { readonly line: MovedLine; readonly end: End }): ReactNode {
+  const stood = line.stood?.[end] ?? null;
+  const proposed = line.proposed?.[end] ?? null;
+  if (stood === proposed) return dayWords(proposed);
+  return (
+    <>
+      <span className={cells.name}>{dayWords(proposed)}</span>{" "}
+      <span className={cells.detail}>stands at {dayWords(stood)}</span>
+    </>
+  );
+}
+
+const dayColumn = (head: string, end: End): Column<MovedLine> => ({
+  head,
+  cell: (line) => <MovedDay line={line} end={end} />,
+});
+
+/** Whose step it is, its days as they are proposed and as they stand. */
 export const movedColumns: readonly Column<MovedLine>[] = [
   { head: "Patient", cell: ({ patient }) => <PatientCell patient={patient} /> },
   { head: "Tube", cell: ({ tube }) => <TubeCell tube={tube} /> },
   { head: "Step", cell: ({ step }) => stepNames[step] },
-  { head: "Stands at", cell: ({ stood }) => windowWords(stood) },
-  { head: "Proposed", cell: ({ proposed }) => windowWords(proposed) },
+  dayColumn("Earliest", "earliestOn"),
+  dayColumn("Target", "targetOn"),
+  dayColumn("Latest", "latestOn"),
+  { head: "Beside", cell: besideWindow },
 ];

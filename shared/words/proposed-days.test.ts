@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { day } from "#shared/day/day.ts";
-import { causeWords, windowWords } from "./proposed-days.ts";
+import { besideWindow, causeWords, windowWords } from "./proposed-days.ts";
 
 describe("proposed days in words", () => {
   it("tell the days that a step has, and those of its ladder where a proposal has them", () => {
@@ -22,5 +22,19 @@ describe("proposed days in words", () => {
     ["rules 7", "newer rules of this program"],
   ])("%s is %s", (cause, words) => {
     expect(causeWords(cause)).toBe(words);
+  });
+
+  it("tell beside the window what comes up or goes, and the ladder where the window stays", () => {
+    const window = { earliestOn: null, targetOn: day("2026-10-30"), latestOn: null };
+    const asked = { ...window, escalatesOn: day("2026-11-02"), physicianOn: null };
+    expect(besideWindow({ stood: null, proposed: window })).toBe("a new step");
+    expect(besideWindow({ stood: window, proposed: null })).toBe("this step would go");
+    expect(besideWindow({ stood: asked, proposed: { ...asked, escalatesOn: day("2026-11-04") } })).toBe(
+      "a physician is asked from Wed 4 Nov 2026, stands at Mon 2 Nov 2026",
+    );
+    expect(besideWindow({ stood: asked, proposed: { ...asked, escalatesOn: null } })).toBe(
+      "a physician is asked from no day, stands at Mon 2 Nov 2026",
+    );
+    expect(besideWindow({ stood: asked, proposed: { ...asked, targetOn: day("2026-10-16") } })).toBe("");
   });
 });

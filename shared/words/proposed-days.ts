@@ -24,6 +24,28 @@ export function windowWords(window: WindowInWords | null): string {
   return told.length === 0 ? "no day" : told.join(", ");
 }
 
+const ladder = ["escalatesOn", "physicianOn"] as const;
+const ends = ["earliestOn", "targetOn", "latestOn"] as const;
+
+type Moved = { readonly stood: WindowInWords | null; readonly proposed: WindowInWords | null };
+
+/**
+ * What moves beside the three days of a window: a step that comes up or goes; where the window stays, the days on which a physician is asked
+ * and has it. Those follow a window that moves, and are not told again.
+ */
+export function besideWindow({ stood, proposed }: Moved): string {
+  if (stood === null) return "a new step";
+  if (proposed === null) return "this step would go";
+  if (ends.some((end) => (stood[end] ?? null) !== (proposed[end] ?? null))) return "";
+  return ladder
+    .filter((name) => (stood[name] ?? null) !== (proposed[name] ?? null))
+    .map((name) => {
+      const [now, next] = [stood[name], proposed[name]].map((on) => (on ? printDay(on) : "no day"));
+      return `${days[name]} ${next}, stands at ${now}`;
+    })
+    .join("; ");
+}
+
 /** "protocol 3, calendar 2" as a sentence names it: "version 3 of the protocol, version 2 of the calendar". */
 export const causeWords = (cause: string): string =>
   cause

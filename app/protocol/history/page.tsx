@@ -16,7 +16,7 @@ export default async function HistoryPage(): Promise<ReactNode> {
       <DataTable
         caption="Versions, the newest first"
         columns={[
-          { head: "Version", figure: true, cell: ({ version }) => version },
+          { head: "Version", cell: ({ version }) => version },
           { head: "Stored", cell: ({ createdAt }) => printInstant(createdAt, zone) },
           { head: "Drafted by", cell: ({ draftedBy }) => draftedBy.join(", ") || "not kept" },
           {
