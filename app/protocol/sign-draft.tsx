@@ -1,6 +1,5 @@
 "use client";
 
-import { useRouter } from "next/navigation";
 import { type FormEvent, type ReactNode, useState } from "react";
 import { api } from "#app/_trpc/client.ts";
 import { Field } from "#app/ui/field.tsx";
@@ -11,9 +10,10 @@ import { unsavedSentence } from "#app/ui/recording/unsaved-sentence.ts";
 
 type Signed = Awaited<ReturnType<typeof api.protocol.sign.mutate>>;
 
+type SignDraftProps = { readonly revision: number; readonly userName: string };
+
 /** An approver signs what the page showed, with their own password; it is kept nowhere. */
-export function SignDraft({ revision }: { readonly revision: number }): ReactNode {
-  const router = useRouter();
+export function SignDraft({ revision, userName }: SignDraftProps): ReactNode {
   const [actId] = useState(newActId);
   const [password, setPassword] = useState("");
   const [sending, setSending] = useState(false);
@@ -29,14 +29,15 @@ export function SignDraft({ revision }: { readonly revision: number }): ReactNod
       return setProblem(
         unsavedSentence(sent, "No answer came from the server. Sign again: it is done only once."),
       );
+    // Drawn anew, the page would say that there is no draft, and not what came of it.
     setPassword("");
     setSigned(sent.result);
-    router.refresh();
   };
 
   if (signed !== null) return <SignedNotice signed={signed} />;
   return (
     <form onSubmit={(event) => void press(event)}>
+      <input type="text" name="user" autoComplete="username" value={userName} readOnly hidden />
       <Field
         name="password"
         label="Your password, to sign"

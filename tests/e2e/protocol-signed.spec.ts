@@ -29,11 +29,13 @@ async function countsOf(page: Page): Promise<{ tubes: number; past: string | und
 const proposed = (page: Page) => page.getByRole("table", { name: /^Proposed dates/ });
 const proposedRow = (page: Page, name: string) => proposed(page).getByRole("row").filter({ hasText: name });
 
-/** What the tube's page says of its exchange. */
-async function exchangeOf(page: Page, tube: string): Promise<string | null> {
+/** The days that the tube's page says of what is to come. */
+async function daysOn(page: Page, tube: string): Promise<string> {
   await page.goto(tube);
-  const heading = page.getByRole("heading", { name: "Exchange", exact: true });
-  return page.locator("section").filter({ has: heading }).last().textContent();
+  const text = (await page.getByRole("main").textContent()) ?? "";
+  const days = text.match(/(?:earliest|target|latest) \w{3} \d{1,2} \w{3} \d{4}/g) ?? [];
+  expect(days.length).toBeGreaterThan(0);
+  return days.join(", ");
 }
 
 test("a row is drafted, its impact seen, signed by an approver, and the nurse confirms some (hard case 34)", async ({
@@ -81,7 +83,7 @@ test("a row is drafted, its impact seen, signed by an approver, and the nurse co
     await expect(newest).toContainText("Lorne Leadbeater");
   });
 
-  const before = await exchangeOf(page, tube);
+  const before = await daysOn(page, tube);
 
   await test.step("the nurse lets one stand: that one moves, and undone it stands where it was", async () => {
     await nurse.goto("/exchanges");
@@ -93,10 +95,10 @@ test("a row is drafted, its impact seen, signed by an approver, and the nurse co
     await nurse.getByRole("button", { name: "Let the new dates of 1 tube stand" }).click();
     await expect(nurse.getByText("The new dates of 1 tube stand.")).toBeVisible();
     await expect(proposedRow(nurse, name)).toHaveCount(0);
-    expect(await exchangeOf(page, tube)).not.toBe(before);
+    expect(await daysOn(page, tube)).not.toBe(before);
     await nurse.getByRole("button", { name: "Undo", exact: true }).click();
     await expect(proposedRow(nurse, name)).toHaveCount(1);
-    expect(await exchangeOf(page, tube)).toBe(before);
+    expect(await daysOn(page, tube)).toBe(before);
   });
 
   await test.step("all of them together, and none is left", async () => {
@@ -104,6 +106,6 @@ test("a row is drafted, its impact seen, signed by an approver, and the nurse co
     await nurse.getByRole("button", { name: `Let the new dates of ${tubes} tubes stand` }).click();
     await expect(nurse.getByText(`The new dates of ${tubes} tubes stand.`)).toBeVisible();
     await expect(nurse.getByText("No change of dates is proposed.")).toBeVisible();
-    expect(await exchangeOf(page, tube)).not.toBe(before);
+    expect(await daysOn(page, tube)).not.toBe(before);
   });
 });

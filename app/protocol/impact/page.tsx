@@ -61,7 +61,7 @@ export default async function ImpactPage({ searchParams }: ImpactPageProps): Pro
       />
       <Pages page={page} hasNext={hasNext} hrefOf={(to) => `/protocol/impact?page=${to}`} />
       {may(person, "protocol.sign") ? (
-        <SignDraft key={revision} revision={revision} />
+        <SignDraft key={revision} revision={revision} userName={person.userName} />
       ) : (
         <p>An approver signs it, signed in to their own account.</p>
       )}
