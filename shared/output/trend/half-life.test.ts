@@ -20,6 +20,7 @@ describe("half-life", () => {
     if (told.kind === "none") throw new Error(told.because);
     expect(told.least).toBeCloseTo(0.5, 10);
     expect(told.most).toBeCloseTo(1, 10);
+    expect(told.kind).toBe("told");
     // Ten slopes in halvings a day: 1, 1, 2, 1, 1, 3/2, 3/2, 4/3, 4/3, 5/4: the middle ones are 5/4 and 4/3.
     expect(told.days).toBeCloseTo(2 / (5 / 4 + 4 / 3), 10);
   });
@@ -27,8 +28,10 @@ describe("half-life", () => {
   it.each([
     ["too-few-days", [80, 40, 20, 10]],
     ["too-few-days", [80, null, 40, 20, null, 10]],
+    ["too-few-days", [80, 40, 0, 20]],
     ["not-every-day-over-zero", [80, 40, 20, 10, 0]],
     ["not-every-day-over-zero", [80, 40, 20, 10, -1]],
+    ["interval-holds-zero", [50, 50, 50, 50, 50]],
     ["interval-holds-zero", [50, 48, 53, 49, 51, 50]],
     ["interval-holds-zero", [100, 100, 100, 20, 20]],
     ["rising", [10, 20, 40, 80, 160]],
