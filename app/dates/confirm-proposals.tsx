@@ -10,7 +10,8 @@ import { newActId } from "#app/ui/recording/act-id.ts";
 import { sendAct } from "#app/ui/recording/send-act.ts";
 import { unsavedSentence } from "#app/ui/recording/unsaved-sentence.ts";
 import { UndoNotice } from "#app/ui/undo-notice.tsx";
-import { causeWords } from "#shared/words/proposed-days.ts";
+import type { Day } from "#shared/day/day.ts";
+import { besideWindow, causeWords } from "#shared/words/proposed-days.ts";
 
 type ProposalLine = MovedLine & { readonly id: string; readonly cause: string };
 
@@ -19,12 +20,19 @@ export type ConfirmProposalsProps = {
   readonly count: number;
   readonly before: number;
   readonly mayConfirm: boolean;
+  readonly today: Day;
+};
+
+const because: Column<ProposalLine> = {
+  head: "Because of",
+  cell: (line) => [causeWords(line.cause), besideWindow(line)].filter(Boolean).join(": "),
 };
 
 type Confirmed = { readonly actId: string; readonly tubes: number };
 
 /** What is proposed, a box beside each; what is checked stands from one press on, all of a tube together. */
-export function ConfirmProposals({ lines, count, before, mayConfirm }: ConfirmProposalsProps): ReactNode {
+export function ConfirmProposals(props: ConfirmProposalsProps): ReactNode {
+  const { lines, count, before, mayConfirm, today } = props;
   const router = useRouter();
   const [left, setLeft] = useState<ReadonlySet<string>>(new Set());
   const [actId, setActId] = useState(newActId);
@@ -69,8 +77,11 @@ export function ConfirmProposals({ lines, count, before, mayConfirm }: ConfirmPr
       />
     ),
   };
-  const because: Column<ProposalLine> = { head: "Because of", cell: ({ cause }) => causeWords(cause) };
-  const columns: readonly Column<ProposalLine>[] = [...movedColumns, because, ...(mayConfirm ? [box] : [])];
+  const columns: readonly Column<ProposalLine>[] = [
+    ...movedColumns(today),
+    because,
+    ...(mayConfirm ? [box] : []),
+  ];
   return (
     <>
       {confirmed !== null && <Done key={confirmed.actId} confirmed={confirmed} />}
@@ -88,18 +99,33 @@ export function ConfirmProposals({ lines, count, before, mayConfirm }: ConfirmPr
           <button type="button" disabled={sending || tubes === 0} onClick={() => void press()}>
             Let the new dates of {tubes} {tubes === 1 ? "tube" : "tubes"} stand
           </button>
-          {left.size > 0 && (
-            <button type="button" onClick={() => setLeft(new Set())}>
-              Check all
-            </button>
-          )}
-          {tubes > 0 && (
-            <button type="button" onClick={() => setLeft(new Set(lines.map(({ tube }) => tube.id)))}>
-              Check none
-            </button>
-          )}
+          <CheckAll left={left} lines={lines} setLeft={setLeft} />
           {problem !== null && <strong>{problem}</strong>}
         </NoticeLine>
+      )}
+    </>
+  );
+}
+
+type CheckAllProps = {
+  readonly lines: readonly ProposalLine[];
+  readonly left: ReadonlySet<string>;
+  readonly setLeft: (left: ReadonlySet<string>) => void;
+};
+
+function CheckAll({ lines, left, setLeft }: CheckAllProps): ReactNode {
+  const all = new Set(lines.map(({ tube }) => tube.id));
+  return (
+    <>
+      {left.size > 0 && (
+        <button type="button" onClick={() => setLeft(new Set())}>
+          Check all
+        </button>
+      )}
+      {left.size < all.size && (
+        <button type="button" onClick={() => setLeft(all)}>
+          Check none
+        </button>
       )}
     </>
   );

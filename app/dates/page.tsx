@@ -16,7 +16,7 @@ type DatesPageProps = { readonly searchParams: Promise<Query> };
 export default async function DatesPage({ searchParams }: DatesPageProps): Promise<ReactNode> {
   const { api, frame, person } = await signedIn();
   const page = pageInQuery(await searchParams);
-  const { lines, count, before, hasNext } = await api.proposal.list({ page });
+  const { today, lines, count, before, hasNext } = await api.proposal.list({ page });
   return (
     <PageFrame
       frame={frame}
@@ -27,6 +27,7 @@ export default async function DatesPage({ searchParams }: DatesPageProps): Promi
         lines={lines}
         count={count}
         before={before}
+        today={today}
         mayConfirm={may(person, "proposal.confirm")}
       />
       <Pages page={page} hasNext={hasNext} hrefOf={(to) => `/dates?page=${to}`} />

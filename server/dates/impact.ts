@@ -4,6 +4,7 @@ import type { Database } from "#db/sqlite.ts";
 import { today } from "#server/clock.ts";
 import { movedEverywhere, type Tables } from "#server/dates/moved-everywhere.ts";
 import { type ProposedWindow, proposedDays } from "#server/dates/proposed-days.ts";
+import type { Day } from "#shared/day/day.ts";
 import type { MovedStep } from "#shared/step/repinned.ts";
 import type { StepKind } from "#shared/tube/step-kinds.ts";
 
@@ -20,6 +21,7 @@ type MovedLine = {
 };
 
 export type Impact = {
+  readonly today: Day;
   /** Tubes of which at least one date would be another. */
   readonly tubes: number;
   /** Of these, the ones that would be past a latest day today. */
@@ -71,6 +73,7 @@ export function impactOf(db: Database, tables: Tables, page: number): Impact {
   const before = (page - 1) * IMPACT_PAGE;
   const shown = inOrder(all).slice(before, before + IMPACT_PAGE);
   return {
+    today: on,
     tubes: tubesOf(all),
     pastLatest: tubesOf(all.filter(isPast)),
     steps: all.length,

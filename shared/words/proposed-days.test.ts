@@ -30,10 +30,10 @@ describe("proposed days in words", () => {
     expect(besideWindow({ stood: null, proposed: window })).toBe("a new step");
     expect(besideWindow({ stood: window, proposed: null })).toBe("this step would go");
     expect(besideWindow({ stood: asked, proposed: { ...asked, escalatesOn: day("2026-11-04") } })).toBe(
-      "a physician is asked from Wed 4 Nov 2026, stands at Mon 2 Nov 2026",
+      "a physician is asked from Wed 4 Nov 2026, now Mon 2 Nov 2026",
     );
     expect(besideWindow({ stood: asked, proposed: { ...asked, escalatesOn: null } })).toBe(
-      "a physician is asked from no day, stands at Mon 2 Nov 2026",
+      "a physician is asked from no day, now Mon 2 Nov 2026",
     );
     expect(besideWindow({ stood: asked, proposed: { ...asked, targetOn: day("2026-10-16") } })).toBe("");
   });

@@ -41,7 +41,7 @@ export function besideWindow({ stood, proposed }: Moved): string {
     .filter((name) => (stood[name] ?? null) !== (proposed[name] ?? null))
     .map((name) => {
       const [now, next] = [stood[name], proposed[name]].map((on) => (on ? printDay(on) : "no day"));
-      return `${days[name]} ${next}, stands at ${now}`;
+      return `${days[name]} ${next}, now ${now}`;
     })
     .join("; ");
 }

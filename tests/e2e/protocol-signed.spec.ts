@@ -61,7 +61,7 @@ test("a row is drafted, its impact seen, signed by an approver, and the nurse co
   const { tubes, past } = await countsOf(page);
   expect(tubes).toBeGreaterThan(1);
   expect(past).not.toBeUndefined();
-  await expect(page.getByRole("row").filter({ hasText: name })).toContainText("stands at");
+  await expect(page.getByRole("row").filter({ hasText: name })).toContainText("now ");
   await expect(page.getByText("An approver signs it, signed in to their own account.")).toBeVisible();
   await expectAccessible(page);
   await expectReflow(page);

@@ -1,7 +1,7 @@
 import type { Metadata } from "next";
 import type { ReactNode } from "react";
 import { signedIn } from "#app/_trpc/server.ts";
-import { movedColumns } from "#app/dates/moved-columns.tsx";
+import { besideColumn, movedColumns } from "#app/dates/moved-columns.tsx";
 import type { Query } from "#app/lists/filter-address.ts";
 import { pageInQuery } from "#app/lists/page-address.ts";
 import { Pages } from "#app/lists/pages.tsx";
@@ -39,7 +39,9 @@ export default async function ImpactPage({ searchParams }: ImpactPageProps): Pro
       </PageFrame>
     );
   const page = pageInQuery(await searchParams);
-  const { tubes, pastLatest, steps, lines, before, hasNext, revision } = await api.protocol.impact({ page });
+  const { today, tubes, pastLatest, steps, lines, before, hasNext, revision } = await api.protocol.impact({
+    page,
+  });
   return (
     <PageFrame
       frame={frame}
@@ -52,7 +54,7 @@ export default async function ImpactPage({ searchParams }: ImpactPageProps): Pro
       </p>
       <DataTable
         caption="Dates that would be proposed"
-        columns={movedColumns}
+        columns={[...movedColumns(today), besideColumn]}
         rows={lines}
         keyOf={({ tube, step }) => `${tube.id} ${step}`}
         before={before}
