@@ -1,3 +1,4 @@
+import { calendarRouter } from "#server/api/calendar-router.ts";
 import { clinicRouter } from "#server/api/clinic-router.ts";
 import { draftRouter } from "#server/api/draft-router.ts";
 import { exportRouter } from "#server/api/export-router.ts";
@@ -15,6 +16,7 @@ import { createCallerFactory, router } from "#server/api/trpc.ts";
 import { tubeRouter } from "#server/api/tube-router.ts";
 
 export const appRouter = router({
+  calendar: calendarRouter,
   clinic: clinicRouter,
   draft: draftRouter,
   export: exportRouter,

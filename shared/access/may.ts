@@ -16,6 +16,12 @@ const stocking = ["nurse", "lead"] as const;
 
 /** What each may do: one line a procedure of the API. What stands in no line is refused. */
 export const access = {
+  "calendar.change": ["lead"],
+  "calendar.history": everyone,
+  "calendar.holidays": ["lead"],
+  "calendar.preview": ["lead"],
+  "calendar.restore": ["lead"],
+  "calendar.view": everyone,
   "clinic.telephone": ["lead"],
   "clinic.view": ["lead"],
   "draft.drop": everyone,

@@ -55,3 +55,20 @@ export const causeWords = (cause: string): string =>
       return table === "rules" ? "newer rules of this program" : `version ${version} of the ${table}`;
     })
     .join(", ");
+
+export const tubesWords = (tubes: number): string => `${tubes} ${tubes === 1 ? "tube" : "tubes"}`;
+
+type Touched = { readonly tubes: number; readonly pastLatest: number };
+
+/** `12 tubes get a new date proposed; 2 would be past latest today.` */
+export function touchedWords({ tubes, pastLatest }: Touched): string {
+  if (tubes === 0) return "No date that stands would be another.";
+  const get = tubes === 1 ? "gets" : "get";
+  return `${tubesWords(tubes)} ${get} a new date proposed; ${pastLatest === 0 ? "none" : pastLatest} would be past latest today.`;
+}
+
+/** What follows a change that was made. */
+export const proposedWords = (tubes: number): string =>
+  tubes === 0
+    ? "No date that stands would be another by it."
+    : `New dates are proposed for ${tubesWords(tubes)}; the old ones stand until somebody confirms.`;

@@ -1,5 +1,6 @@
 import type { RefusalCode } from "#shared/errors/codes.ts";
 import type { Refusal, RefusalArgs } from "#shared/errors/refusal.ts";
+import { calendarRefusals } from "#shared/words/calendar-refusals.ts";
 import { caseRefusals } from "#shared/words/case-refusals.ts";
 import { protocolRefusals } from "#shared/words/protocol-refusals.ts";
 import { shelfRefusals } from "#shared/words/shelf-refusals.ts";
@@ -21,7 +22,6 @@ const sentences = {
   "time-not-understood": ({ text }) => `"${text}" is not understood as a time. Type it like 14:05.`,
   "time-does-not-exist": ({ text, day }) =>
     `There is no ${text} on ${day}: the clocks go forward over it. Type a time before or after the change.`,
-  "closure-ends-before-start": () => "The closure ends before it starts. Check both days.",
   "choice-repeated": () => "The same choice stands here twice. Remove one.",
   "database-missing": ({ file }) =>
     `There is no database at ${file}. Check DATABASE_FILE, or make one with: npm run staff -- add`,
@@ -149,8 +149,6 @@ const sentences = {
     "The draft changes no row of a table that is approved already. Change a row first.",
   "signed-by-author": ({ others }) =>
     `Who changed the draft does not sign it. It can be signed by: ${others}.`,
-  "calendar-changed": () =>
-    "The calendar was changed since you opened it. Open it again, and look at what changed.",
   "nothing-proposed": () => "No change of dates is proposed for this tube any more. Open it again.",
   "nothing-to-undo": () => "There is nothing here to undo. Open the story to see what stands.",
   "entry-not-understood": ({ field }) =>
@@ -293,6 +291,7 @@ const sentences = {
     `${name} is no approver. Name a physician whose account says so: npm run staff -- list shows who does.`,
   "name-differs": ({ text }) =>
     `"${text}" is not the name of this account. Type it in full, as npm run staff -- list shows it.`,
+  ...calendarRefusals,
   ...protocolRefusals,
   ...shelfRefusals,
   ...caseRefusals,

@@ -10,14 +10,13 @@ import { NotForYou } from "#app/record/not-for-you.tsx";
 import { DataTable } from "#app/ui/data-table.tsx";
 import { PageFrame } from "#app/ui/page-frame.tsx";
 import { may } from "#shared/access/may.ts";
+import { touchedWords } from "#shared/words/proposed-days.ts";
 
 export const metadata: Metadata = { title: "Whom the draft touches - Dwellbook" };
 
 type ImpactPageProps = {
   readonly searchParams: Promise<Query>;
 };
-
-const tubesWords = (tubes: number): string => `${tubes} ${tubes === 1 ? "tube" : "tubes"}`;
 
 /** Before anybody signs: each date that the draft would propose, and how many of them would be past today. */
 export default async function ImpactPage({ searchParams }: ImpactPageProps): Promise<ReactNode> {
@@ -43,11 +42,7 @@ export default async function ImpactPage({ searchParams }: ImpactPageProps): Pro
     page,
   });
   return (
-    <PageFrame
-      frame={frame}
-      heading={heading}
-      lede={`${tubesWords(tubes)} ${tubes === 1 ? "gets" : "get"} a new date proposed; ${pastLatest === 0 ? "none" : pastLatest} would be past latest today.`}
-    >
+    <PageFrame frame={frame} heading={heading} lede={touchedWords({ tubes, pastLatest })}>
       <p data-screen-only>
         <a href="/protocol/draft">What the draft changes</a>. Drafted by {draft.authors.join(", ")}. Until
         somebody signs, nothing is proposed; after that the old dates stand until a nurse confirms.

@@ -10,7 +10,7 @@ import type { FormContext } from "#shared/record/form.ts";
 /** One exact day by which something is to be, so to come where no year is typed. `what` completes "Type ...". */
 export const comingDayField = (
   words: FieldWords & { readonly what: string },
-  { today }: FormContext,
+  { today }: Pick<FormContext, "today">,
 ): FieldSpec<Day> => {
   const { what, ...shown } = words;
   return {

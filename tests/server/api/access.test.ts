@@ -7,6 +7,12 @@ import { outcomeOf, procedures } from "#tests/support/procedures.ts";
 
 /** Who may do what, written out: N nurse, C caller, P physician, A a physician who is an approver, L lead. Nobody else may. */
 const matrix: Record<string, string> = {
+  "calendar.change": "L",
+  "calendar.history": "NCPAL",
+  "calendar.holidays": "L",
+  "calendar.preview": "L",
+  "calendar.restore": "L",
+  "calendar.view": "NCPAL",
   "clinic.telephone": "L",
   "clinic.view": "L",
   "draft.drop": "NCPAL",
