@@ -43,6 +43,12 @@ const books: readonly (Book & { readonly asks: Procedure | null })[] = [
     asks: "proposal.list",
   },
   {
+    href: "/calendar",
+    word: "Calendar",
+    says: "on which days the clinic is open, closed, or open for half a day",
+    asks: "calendar.view",
+  },
+  {
     href: "/import",
     word: "Bring in a list",
     says: "a sheet of tubes that were followed elsewhere, row by row",

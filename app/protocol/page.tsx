@@ -7,8 +7,11 @@ import { DataTable } from "#app/ui/data-table.tsx";
 import { ExampleMark } from "#app/ui/example-mark.tsx";
 import { PageFrame } from "#app/ui/page-frame.tsx";
 import { may } from "#shared/access/may.ts";
-import { printDay, weekdayNames } from "#shared/day/print-day.ts";
+import { calendarEntries } from "#shared/day/calendar-change.ts";
+import { printDay } from "#shared/day/print-day.ts";
+import { printWeekdays } from "#shared/day/weekdays.ts";
 import { sources } from "#shared/protocol/sources.ts";
+import { entryWords } from "#shared/words/calendar.ts";
 import { intervalWords } from "#shared/words/protocol/interval-rows.ts";
 import { otherRows } from "#shared/words/protocol/other-rows.ts";
 
@@ -16,7 +19,7 @@ export const metadata: Metadata = { title: "Protocol - Dwellbook" };
 
 /** The table that dates come from, as it is in force; each row with its source. */
 export default async function ProtocolPage(): Promise<ReactNode> {
-  const { api, frame, person } = await signedIn();
+  const { api, frame, person, today } = await signedIn();
   const { protocol, calendar } = await api.protocol.view();
   const { version, approved, intervals } = protocol;
   return (
@@ -64,15 +67,18 @@ export default async function ProtocolPage(): Promise<ReactNode> {
       <section className={styles.section}>
         <h2>Open days</h2>
         <p>
-          {calendar.openWeekdays.map((weekday) => weekdayNames[weekday - 1]).join(", ")}. Calendar version{" "}
-          {calendar.version}.
+          {printWeekdays(calendar.openWeekdays)}. Version {calendar.version} of the{" "}
+          <a href="/calendar">calendar</a>.
         </p>
         <ul>
-          {calendar.closures.map(({ from, to, reason }) => (
-            <li key={`${from} ${to}`}>
-              Closed {from === to ? printDay(from) : `${printDay(from)} to ${printDay(to)}`}: {reason}
-            </li>
-          ))}
+          {calendarEntries(calendar, today).coming.map((entry) => {
+            const { when, what, reason } = entryWords(entry, calendar);
+            return (
+              <li key={`${entry.kind} ${when}`}>
+                {when}, {what}: {reason}
+              </li>
+            );
+          })}
         </ul>
       </section>
       <section className={styles.section}>

@@ -18,10 +18,22 @@ export function ActLinks<F extends TubeForm | PatientForm>(props: ActLinksProps<
   const allowed = forms.filter((form) => mayRecord(person, form));
   if (allowed.length === 0) return null;
   return (
+    <LinkLine label={label} links={allowed.map((form) => ({ href: hrefOf(form), word: actLabels[form] }))} />
+  );
+}
+
+type LinkLineProps = {
+  readonly label: string;
+  readonly links: readonly { readonly href: string; readonly word: string }[];
+};
+
+/** What may be done here, each a link, in one line. */
+export function LinkLine({ label, links }: LinkLineProps): ReactNode {
+  return (
     <nav className={styles.acts} aria-label={label} data-screen-only>
-      {allowed.map((form) => (
-        <a key={form} href={hrefOf(form)}>
-          {actLabels[form]}
+      {links.map(({ href, word }) => (
+        <a key={href} href={href}>
+          {word}
         </a>
       ))}
     </nav>

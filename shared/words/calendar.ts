@@ -1,6 +1,13 @@
 import { type CalendarChange, type CalendarEntry, daysClosed } from "#shared/day/calendar-change.ts";
-import type { Closure, DayHalf, HalfDay } from "#shared/day/clinic-days.ts";
-import { printDay } from "#shared/day/print-day.ts";
+import {
+  type ClinicCalendar,
+  type Closure,
+  type DayHalf,
+  type HalfDay,
+  type ShutBecause,
+  whyShut,
+} from "#shared/day/clinic-days.ts";
+import { printDay, weekdayNames } from "#shared/day/print-day.ts";
 import { printWeekdays } from "#shared/day/weekdays.ts";
 
 const daysWords = (days: number): string => `${days} ${days === 1 ? "day" : "days"}`;
@@ -35,18 +42,24 @@ export function calendarChangeWords(change: CalendarChange): string {
   }
 }
 
-/** When, how long, what and why: the cells of an entry of the calendar. */
-export const entryWords = (entry: CalendarEntry) =>
-  entry.kind === "closed"
-    ? {
-        when: spanWords(entry),
-        long: daysWords(daysClosed(entry)),
-        what: "closed",
-        reason: entry.closure.reason,
-      }
-    : {
-        when: spanWords(entry),
-        long: "half a day",
-        what: halfWords[entry.half.open],
-        reason: entry.half.reason,
-      };
+/** What the calendar says of a day already. */
+export function shutWords(shut: ShutBecause | null): string {
+  if (shut === null) return "open";
+  if (shut.code === "closure") return `closed already: ${shut.reason}`;
+  return `closed already on every ${weekdayNames[shut.weekday - 1] ?? ""}`;
+}
+
+export const holidaysWords = (count: number): string => `${count} ${count === 1 ? "holiday" : "holidays"}`;
+
+type EntryWords = Readonly<Record<"when" | "long" | "what" | "reason", string>>;
+
+/** When, how long, what and why: the cells of an entry. Beside its calendar a half day on which the clinic is closed says so. */
+export function entryWords(entry: CalendarEntry, calendar?: ClinicCalendar): EntryWords {
+  const when = spanWords(entry);
+  if (entry.kind === "closed")
+    return { when, long: daysWords(daysClosed(entry)), what: "closed", reason: entry.closure.reason };
+  const { on, open, reason } = entry.half;
+  const shut = calendar === undefined ? null : whyShut(on, calendar);
+  const what = shut === null ? halfWords[open] : `${halfWords[open]}, but ${shutWords(shut)}`;
+  return { when, long: "half a day", what, reason };
+}

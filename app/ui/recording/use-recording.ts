@@ -3,8 +3,12 @@ import { type RefObject, useEffect, useEffectEvent, useRef, useState } from "rea
 import { newActId } from "#app/ui/recording/act-id.ts";
 import { type Sent, sendAct } from "#app/ui/recording/send-act.ts";
 import { type DraftStore, type StoredDraft, useDraft } from "#app/ui/recording/use-draft.ts";
+import type { RefusalCode } from "#shared/errors/codes.ts";
 import type { Refusal } from "#shared/errors/refusal.ts";
 import { type FieldSpecs, namesOf, readFields, type Texts } from "#shared/record/field-spec.ts";
+
+/** The page that was typed on is old. */
+const staleCodes: readonly RefusalCode[] = ["changed-meanwhile", "draft-changed", "calendar-changed"];
 
 /** What goes with every act: its id, and the sequence of the last event of the patient that the page had seen. */
 export type Act = { readonly actId: string; readonly lastSeen: number };
@@ -81,8 +85,7 @@ export function useRecording<V, Result>(
   const arrived = async (sent: Sent<Result>): Promise<void> => {
     if (sent.kind === "refused") {
       // The page round the form shows what somebody recorded since; saving again then means having seen it.
-      if (sent.refusals.some(({ code }) => code === "changed-meanwhile" || code === "draft-changed"))
-        router.refresh();
+      if (sent.refusals.some(({ code }) => staleCodes.includes(code))) router.refresh();
       return refused(sent.refusals);
     }
     if (sent.kind === "saved") await draft.drop();
