@@ -61,6 +61,7 @@ function CalendarForm<V>(props: CalendarFormProps<V>): ReactNode {
       fields={fields}
       {...(check && { check })}
       act="Look at whom it touches"
+      enter="looks, and saves nothing yet"
       lastSeen={0}
       draft={draft}
       drafts={{ save: store.save, drop: async () => undefined }}

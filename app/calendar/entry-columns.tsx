@@ -1,4 +1,5 @@
 import type { ReactNode } from "react";
+import styles from "#app/calendar/calendar.module.css";
 import type { Column } from "#app/ui/data-table.tsx";
 import { Soft } from "#app/ui/soft.tsx";
 import type { CalendarEntry } from "#shared/day/calendar-change.ts";
@@ -36,13 +37,13 @@ function acts(entry: CalendarEntry): ReactNode {
   const { when } = entryWords(entry);
   const [moves, named] = entry.kind === "closed" ? ["close", "closure"] : ["half-day", "half"];
   return (
-    <>
+    <span className={styles.acts}>
       <a href={`/calendar/${moves}?moves=${entry.from}`} aria-label={`Move ${when}`}>
         Move
-      </a>{" "}
+      </a>
       <a href={`/calendar/take-away?${named}=${entry.from}`} aria-label={`Take away ${when}`}>
         Take away
       </a>
-    </>
+    </span>
   );
 }

@@ -2,6 +2,7 @@
 
 import { type ReactNode, useState } from "react";
 import { api } from "#app/_trpc/client.ts";
+import styles from "#app/calendar/calendar.module.css";
 import { type Looked, Touched } from "#app/calendar/touched.tsx";
 import { type Column, DataTable } from "#app/ui/data-table.tsx";
 import { NoticeLine } from "#app/ui/notice-line.tsx";
@@ -47,7 +48,7 @@ export function HolidayBoxes({ proposed }: { readonly proposed: Proposed }): Rea
       />
     );
   return (
-    <>
+    <div className={styles.table}>
       <DataTable
         caption="Public holidays that are proposed"
         columns={columnsOf(checked, setChecked)}
@@ -64,7 +65,7 @@ export function HolidayBoxes({ proposed }: { readonly proposed: Proposed }): Rea
           {problem !== null && <strong>{problem}</strong>}
         </NoticeLine>
       )}
-    </>
+    </div>
   );
 }
 
@@ -80,6 +81,7 @@ const columnsOf = (checked: ReadonlySet<Day>, setChecked: SetChecked): readonly 
     cell: ({ on, name, stands }) => (
       <input
         type="checkbox"
+        className={styles.box}
         aria-label={`${printDay(on)}, ${name}`}
         checked={checked.has(on)}
         disabled={stands?.code === "closure"}

@@ -35,13 +35,15 @@ export default async function CalendarPage(): Promise<ReactNode> {
       lede={printWeekdays(calendar.openWeekdays)}
     >
       {may(person, "calendar.change") && <LinkLine label="What to change" links={changes} />}
-      <DataTable
-        caption="Closed days and half days to come"
-        columns={may(person, "calendar.change") ? columns.withActs : columns.plain}
-        rows={coming}
-        keyOf={keyOf}
-        none="None is planned: the clinic is open on each of its weekdays."
-      />
+      <div className={styles.table}>
+        <DataTable
+          caption="Closed days and half days to come"
+          columns={may(person, "calendar.change") ? columns.withActs : columns.plain}
+          rows={coming}
+          keyOf={keyOf}
+          none="None is planned: the clinic is open on each of its weekdays."
+        />
+      </div>
       {past.length > 0 && (
         <details className={styles.fold}>
           <summary>Past: {past.length}</summary>

@@ -12,7 +12,7 @@ import { unsavedSentence } from "#app/ui/recording/unsaved-sentence.ts";
 import { UndoNotice } from "#app/ui/undo-notice.tsx";
 import type { CalendarAsked } from "#shared/record/calendar/asked.ts";
 import { calendarChangeWords } from "#shared/words/calendar.ts";
-import { proposedWords, touchedWords } from "#shared/words/proposed-days.ts";
+import { proposedWords, touchedWords, waitingWords } from "#shared/words/proposed-days.ts";
 
 export type Preview = Awaited<ReturnType<typeof api.calendar.preview.query>>;
 
@@ -71,8 +71,8 @@ export function Touched({ looked, press, back, made }: TouchedProps): ReactNode 
         ))}
       </div>
       <p>
-        {touchedWords(preview)} Nothing is saved yet; once it is, the old dates stand until somebody confirms
-        the new ones.
+        {touchedWords(preview)} {waitingWords(preview.waiting)} Nothing is saved yet; once it is, the old
+        dates stand until somebody confirms the new ones.
       </p>
       <NoticeLine>
         <button ref={button} type="button" disabled={sending} onClick={() => void make()}>

@@ -20,6 +20,8 @@ export type LaidOut = {
 type RecordingFormProps<V, Result> = RecordingPlan<V, Result> & {
   /** "Save the exchange": the act in words. */
   readonly act: string;
+  /** What Enter does, where that is not yet saving: "looks at whom it touches". */
+  readonly enter?: string;
   /** What stands in the form's place once it is saved: what was entered, its undo, where to go on. */
   readonly saved: (result: Result) => ReactNode;
   /** What the fields say together so far, such as whether a wire passes. It warns and never blocks. */
@@ -41,7 +43,7 @@ const LOOK = "Open the record as it now stands, in a new tab.";
  * with what was typed kept. Nothing typed is lost by an error, a lost answer, a session that ended or a closed tab.
  */
 export function RecordingForm<V, Result>(props: RecordingFormProps<V, Result>): ReactNode {
-  const { fields, act, saved, beneath, beside, after, draft, layout, whereIs } = props;
+  const { fields, act, enter = "saves", saved, beneath, beside, after, draft, layout, whereIs } = props;
   const form = useRef<HTMLFormElement>(null);
   const { texts, phase, refusals, attempt, typed, submit, leave } = useRecording(props, form);
   const [hadDraft] = useState(draft !== null);
@@ -104,7 +106,7 @@ export function RecordingForm<V, Result>(props: RecordingFormProps<V, Result>): 
         <button type="button" onClick={() => void leave()}>
           Leave, keep what is typed
         </button>
-        <span className={styles.keys}>Enter saves. Escape leaves.</span>
+        <span className={styles.keys}>Enter {enter}. Escape leaves.</span>
       </div>
       {beneath?.(readWhatCan(fields, texts))}
     </form>

@@ -1,3 +1,4 @@
+import { countOpenProposals } from "#db/queries/proposals.ts";
 import type { Database } from "#db/sqlite.ts";
 import { tablesSeen } from "#server/calendar/tables-seen.ts";
 import { today } from "#server/clock.ts";
@@ -7,7 +8,11 @@ import { calendarAsked } from "#shared/record/calendar/asked.ts";
 import type { PreviewingCalendar } from "#shared/record/calendar/asked-schema.ts";
 
 /** What a change would do if it were made now: what differs, and whom it touches. */
-export type CalendarPreview = Impact & { readonly changes: readonly CalendarChange[] };
+export type CalendarPreview = Impact & {
+  readonly changes: readonly CalendarChange[];
+  /** Dates that wait to be confirmed already, by earlier changes: what of them still moves is counted again. */
+  readonly waiting: number;
+};
 
 /** Writes nothing; the counts are those of what making it then proposes. Throws every field to mend, and `calendar-changed`. */
 export function previewCalendar(db: Database, { seen, asked, page }: PreviewingCalendar): CalendarPreview {
@@ -16,5 +21,6 @@ export function previewCalendar(db: Database, { seen, asked, page }: PreviewingC
     ...calendarAsked(asked, { calendar: stands, today: today(db) }),
     version: seen + 1,
   };
-  return { ...impactOf(db, { protocol, calendar }, page), changes: calendarChanges(stands, calendar) };
+  const impact = impactOf(db, { protocol, calendar }, page);
+  return { ...impact, changes: calendarChanges(stands, calendar), waiting: countOpenProposals(db) };
 }

@@ -72,3 +72,10 @@ export const proposedWords = (tubes: number): string =>
   tubes === 0
     ? "No date that stands would be another by it."
     : `New dates are proposed for ${tubesWords(tubes)}; the old ones stand until somebody confirms.`;
+
+/** Of what waits already, by earlier changes; nothing where nothing does. */
+export function waitingWords(waiting: number): string {
+  if (waiting === 0) return "";
+  const dates = waiting === 1 ? "1 date waits" : `${waiting} dates wait`;
+  return `${dates} to be confirmed already, by earlier changes; what of that would still move is counted here too.`;
+}

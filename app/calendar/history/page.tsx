@@ -22,7 +22,7 @@ export default async function HistoryPage(): Promise<ReactNode> {
       <DataTable
         caption="Versions, the newest first"
         columns={[
-          { head: "Version", figure: true, cell: ({ version }) => version },
+          { head: "Version", cell: ({ version }) => version },
           { head: "Since", cell: ({ at }) => printInstant(at, zone) },
           { head: "By", cell: ({ who }) => <bdi>{who ?? "came with the clinic"}</bdi> },
           {

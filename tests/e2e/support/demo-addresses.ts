@@ -11,6 +11,8 @@ export type DemoAddresses = {
   readonly person: (userName: string) => string;
   /** A type on the shelf by its name. */
   readonly type: (name: string) => string;
+  /** The first day of the closure with which the clinic's calendar began. */
+  readonly closure: () => string;
 };
 
 /** Reads them from the database that is served; closes it after. */
@@ -39,6 +41,7 @@ export function withDemoAddresses<T>(database: string, work: (demo: DemoAddresse
       entry: (name) => ({ event: newest("id", name), act: newest("act_id", name) }),
       reading: (name) => one("select id from readings where tube_id = ? limit 1", tubeId(name)),
       type: (name) => `/shelf/${one("select id from shelf_types where name = ?", name)}`,
+      closure: () => one("select content ->> '$.closures[0].from' from calendar_versions where version = 1"),
       person: (userName) => one("select id from staff where user_name = ?", userName),
     });
   } finally {

@@ -12,6 +12,7 @@ import { listProposals } from "#server/dates/list-proposals.ts";
 import { newId } from "#server/ids.ts";
 import { viewTube } from "#server/tubes/view-tube.ts";
 import { calendarChanges } from "#shared/day/calendar-change.ts";
+import { nextOpenDay } from "#shared/day/clinic-days.ts";
 import { addDays, type Day, day } from "#shared/day/day.ts";
 import { printDay } from "#shared/day/print-day.ts";
 import type { CalendarAsked } from "#shared/record/calendar/asked.ts";
@@ -61,6 +62,7 @@ describe("closing the clinic for two weeks (hard case 24)", () => {
     const asked = twoWeeks(latest);
     const preview = previewCalendar(db, { seen: 1, asked, page: 1 });
     expect(preview.tubes).toBeGreaterThan(0);
+    expect(preview.waiting).toBe(0);
     expect(preview.changes).toMatchObject([{ code: "closed", closure: { reason: "building work" } }]);
     expect([countOpenProposals(db), viewCalendar(db).calendar.version]).toEqual([0, 1]);
 
@@ -72,6 +74,19 @@ describe("closing the clinic for two weeks (hard case 24)", () => {
     );
     expect(lines.every(({ cause }) => cause === "calendar 2")).toBe(true);
     expect(stepsOfAll(db)).toEqual(before);
+
+    const half: CalendarAsked = {
+      kind: "open half a day",
+      texts: {
+        on: printDay(nextOpenDay(addDays(latest, 8), viewCalendar(db).calendar) ?? latest),
+        reason: "course",
+      },
+    };
+    // A half day moves nothing; what the closure proposed still waits, is told, and is counted again.
+    expect(previewCalendar(db, { seen: 2, asked: half, page: 1 })).toMatchObject({
+      tubes: preview.tubes,
+      waiting: preview.steps,
+    });
   });
 
   it("pulls the latest day forward, before the closure, once a nurse confirms", () => {
