@@ -3,7 +3,7 @@
 import { type ReactNode, useEffect, useRef, useState } from "react";
 import { api } from "#app/_trpc/client.ts";
 import styles from "#app/calendar/calendar.module.css";
-import { movedColumns } from "#app/dates/moved-columns.tsx";
+import { besideColumn, movedColumns } from "#app/dates/moved-columns.tsx";
 import { DataTable } from "#app/ui/data-table.tsx";
 import { NoticeLine } from "#app/ui/notice-line.tsx";
 import { newActId } from "#app/ui/recording/act-id.ts";
@@ -99,7 +99,7 @@ function TouchedDates({ looked: { seen, asked, preview } }: { readonly looked: L
     <div>
       <DataTable
         caption="Dates that would be proposed"
-        columns={movedColumns}
+        columns={[...movedColumns(preview.today), besideColumn]}
         rows={pages.flatMap(({ lines }) => lines)}
         keyOf={({ tube, step }) => `${tube.id} ${step}`}
         total={preview.steps}

@@ -5,7 +5,7 @@ import { hasFocus, open, save, saved, toMend, type } from "#tests/e2e/support/ty
 
 const LAST = "To, the last closed day";
 const LOOK = "Look at whom it touches";
-const MOVED = /^(?<proposed>\w{3} \d{1,2} \w{3} \d{4})\s+stands at (?<stands>\w{3} \d{1,2} \w{3} \d{4})$/;
+const MOVED = /^(?<proposed>\w{3} \d{1,2} \w{3} \d{4})\s+now (?<stands>\w{3} \d{1,2} \w{3} \d{4})$/;
 
 const comingOn = (page: Page) => page.getByRole("table", { name: /^Closed days and half days to come/ });
 const undo = (page: Page) => page.getByRole("button", { name: "Undo", exact: true });
