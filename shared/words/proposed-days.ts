@@ -77,5 +77,5 @@ export const proposedWords = (tubes: number): string =>
 export function waitingWords(waiting: number): string {
   if (waiting === 0) return "";
   const dates = waiting === 1 ? "1 date waits" : `${waiting} dates wait`;
-  return `${dates} to be confirmed already, by earlier changes; what of that would still move is counted here too.`;
+  return `${dates} to be confirmed already, by earlier changes: what of that would still move is counted here too, the rest is proposed no longer.`;
 }
