@@ -1,3 +1,4 @@
+import { availableParallelism } from "node:os";
 import { defineConfig } from "vitest/config";
 
 /** Rooms that compute with days run in UTC with the rest, and again under each of these; tests/support/assert-zone.ts knows their offsets. */
@@ -24,6 +25,8 @@ const zoneProject = (zone: string) => ({
 
 export default defineConfig({
   test: {
+    // By itself it leaves one of the cores free, which on a machine with two is half of them.
+    maxWorkers: availableParallelism(),
     projects: [
       // Pure functions share a worker: loading everything anew for each file takes four times as long.
       {
