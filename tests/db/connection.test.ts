@@ -38,7 +38,7 @@ describe("a connection", () => {
   it.each([
     ["journal_mode", "wal"],
     ["synchronous", 2],
-    ["wal_autocheckpoint", 4000],
+    ["wal_autocheckpoint", 8000],
     ["foreign_keys", 1],
     ["trusted_schema", 0],
     ["recursive_triggers", 1],
