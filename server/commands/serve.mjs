@@ -31,7 +31,7 @@ export function refuseTakenPort({ host, port }) {
 
 /**
  * What the server is run with. A save reads a tube's whole log and throws most of it away again: in the 16 MB that new objects have by
- * themselves, one save in a hundred waited 3 ms for room. `npm run bench` runs with the same.
+ * themselves, one save in a hundred waited 3 ms for room. The bench measures a save with the same.
  */
 export const serverFlags = ["--max-semi-space-size=32"];
 
