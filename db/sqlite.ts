@@ -10,8 +10,8 @@ export const APPLICATION_ID = 0x4457424b;
 /**
  * What holds on every connection. SQLite keeps none of these but the journal mode in the file, and its build sets
  * synchronous back to NORMAL when a WAL file is opened again. Without recursive triggers, REPLACE deletes a row past
- * the triggers that refuse it. The log is folded into the file every 8,000 pages (32 MB) instead of every 1,000: one save in 30 paid for
- * that with as long again as the save itself.
+ * the triggers that refuse it. The log is folded into the file every 8,000 pages (32 MB) instead of every 1,000: of 2,000 saves the slowest
+ * hundredth took 11 ms with the latter and 7 ms with the former.
  */
 const pragmas = [
   "busy_timeout = 5000",

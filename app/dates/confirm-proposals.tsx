@@ -4,12 +4,12 @@ import { useRouter } from "next/navigation";
 import { type ReactNode, useState } from "react";
 import { api } from "#app/_trpc/client.ts";
 import { type MovedLine, movedColumns } from "#app/dates/moved-columns.tsx";
+import { UndoAct } from "#app/record/undo-act.tsx";
 import { type Column, DataTable } from "#app/ui/data-table.tsx";
 import { NoticeLine } from "#app/ui/notice-line.tsx";
 import { newActId } from "#app/ui/recording/act-id.ts";
 import { sendAct } from "#app/ui/recording/send-act.ts";
 import { unsavedSentence } from "#app/ui/recording/unsaved-sentence.ts";
-import { UndoNotice } from "#app/ui/undo-notice.tsx";
 import type { Day } from "#shared/day/day.ts";
 import { besideWindow, causeWords } from "#shared/words/proposed-days.ts";
 
@@ -27,6 +27,8 @@ const because: Column<ProposalLine> = {
   head: "Because of",
   cell: (line) => [causeWords(line.cause), besideWindow(line)].filter(Boolean).join(": "),
 };
+
+const tubesWords = (tubes: number): string => `${tubes} ${tubes === 1 ? "tube" : "tubes"}`;
 
 type Confirmed = { readonly actId: string; readonly tubes: number };
 
@@ -84,7 +86,7 @@ export function ConfirmProposals(props: ConfirmProposalsProps): ReactNode {
   ];
   return (
     <>
-      {confirmed !== null && <Done key={confirmed.actId} confirmed={confirmed} />}
+      {confirmed !== null && <Undo key={confirmed.actId} {...confirmed} />}
       <DataTable
         caption="Proposed dates"
         columns={columns}
@@ -97,7 +99,7 @@ export function ConfirmProposals(props: ConfirmProposalsProps): ReactNode {
       {mayConfirm && lines.length > 0 && (
         <NoticeLine>
           <button type="button" disabled={sending || tubes === 0} onClick={() => void press()}>
-            Let the new dates of {tubes} {tubes === 1 ? "tube" : "tubes"} stand
+            Let the new dates of {tubesWords(tubes)} stand
           </button>
           <CheckAll left={left} lines={lines} setLeft={setLeft} />
           {problem !== null && <strong>{problem}</strong>}
@@ -106,6 +108,10 @@ export function ConfirmProposals(props: ConfirmProposalsProps): ReactNode {
     </>
   );
 }
+
+const Undo = ({ actId, tubes }: Confirmed): ReactNode => (
+  <UndoAct said={`The new dates of ${tubesWords(tubes)} stand.`} undoes={actId} />
+);
 
 type CheckAllProps = {
   readonly lines: readonly ProposalLine[];
@@ -128,17 +134,5 @@ function CheckAll({ lines, left, setLeft }: CheckAllProps): ReactNode {
         </button>
       )}
     </>
-  );
-}
-
-function Done({ confirmed: { actId: undoes, tubes } }: { readonly confirmed: Confirmed }): ReactNode {
-  const router = useRouter();
-  const [actId] = useState(newActId);
-  const undo = async (): Promise<void> => {
-    await api.record.undone.mutate({ actId, undoes });
-    router.refresh();
-  };
-  return (
-    <UndoNotice said={`The new dates of ${tubes} ${tubes === 1 ? "tube" : "tubes"} stand.`} undo={undo} />
   );
 }

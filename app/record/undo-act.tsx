@@ -6,10 +6,15 @@ import { api } from "#app/_trpc/client.ts";
 import { newActId } from "#app/ui/recording/act-id.ts";
 import { UndoNotice } from "#app/ui/undo-notice.tsx";
 
-type UndoActProps = { readonly said: string; readonly undoes: string; readonly back: string };
+type UndoActProps = {
+  readonly said: string;
+  readonly undoes: string;
+  /** Where to go on: links. */
+  readonly children?: ReactNode;
+};
 
 /** Takes back everything that one act recorded. */
-export function UndoAct({ said, undoes, back }: UndoActProps): ReactNode {
+export function UndoAct({ said, undoes, children }: UndoActProps): ReactNode {
   const router = useRouter();
   const [actId] = useState(newActId);
   const undo = async (): Promise<void> => {
@@ -18,7 +23,7 @@ export function UndoAct({ said, undoes, back }: UndoActProps): ReactNode {
   };
   return (
     <UndoNotice said={said} undo={undo}>
-      <a href={back}>To the patient</a>
+      {children}
     </UndoNotice>
   );
 }

@@ -1,21 +1,10 @@
 import type { Page } from "@playwright/test";
 import { run } from "#server/commands/run.mjs";
-import { type ClinicServer, serveClinic } from "#tests/e2e/support/clinic-server.ts";
+import type { ClinicServer } from "#tests/e2e/support/clinic-server.ts";
+import { test } from "#tests/e2e/support/own-clinic.ts";
 import { record } from "#tests/e2e/support/record.ts";
-import { test as base, expect } from "#tests/e2e/support/test.ts";
+import { expect } from "#tests/e2e/support/test.ts";
 import { open, type } from "#tests/e2e/support/typing.ts";
-
-/** A clinic of its own, since its clock is moved on. */
-const test = base.extend<object, { clinic: ClinicServer }>({
-  clinic: [
-    async ({ browserName: _unused }, use) => {
-      const clinic = await serveClinic();
-      await use(clinic);
-      await clinic.stop();
-    },
-    { scope: "worker" },
-  ],
-});
 
 test.use({ role: "nurse" });
 

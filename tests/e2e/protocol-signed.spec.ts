@@ -1,21 +1,9 @@
 import type { Page } from "@playwright/test";
 import { expectAccessible, expectReflow } from "#tests/e2e/support/accessibility.ts";
-import { type ClinicServer, serveClinic } from "#tests/e2e/support/clinic-server.ts";
+import { test } from "#tests/e2e/support/own-clinic.ts";
 import { signInOf } from "#tests/e2e/support/template.ts";
-import { test as base, expect, expectOnly } from "#tests/e2e/support/test.ts";
+import { expect, expectOnly } from "#tests/e2e/support/test.ts";
 import { open, save, saved, type } from "#tests/e2e/support/typing.ts";
-
-/** A clinic of its own: once its table is signed, EXAMPLE goes from every page. */
-const test = base.extend<object, { clinic: ClinicServer }>({
-  clinic: [
-    async ({ browserName: _unused }, use) => {
-      const clinic = await serveClinic();
-      await use(clinic);
-      await clinic.stop();
-    },
-    { scope: "worker" },
-  ],
-});
 
 test.use({ role: "lead" });
 

@@ -28,11 +28,9 @@ export default async function UndoPage({ params }: UndoPageProps): Promise<React
   return (
     <PageFrame frame={frame} heading="Take this back?" identity={identityOf(patient, null)}>
       {mayUndo(person, first.recordedById) ? (
-        <UndoAct
-          said={entries.map((entry) => storySentence(entry, nameOf)).join(" ")}
-          undoes={actId}
-          back={back}
-        />
+        <UndoAct said={entries.map((entry) => storySentence(entry, nameOf)).join(" ")} undoes={actId}>
+          <a href={back}>To the patient</a>
+        </UndoAct>
       ) : (
         <NotForYou back={back} />
       )}
