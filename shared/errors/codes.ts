@@ -204,6 +204,7 @@ export const refusalCodes = [
   "interval-row-twice",
   "plain-row-missing",
   "plateau-over-its-days",
+  "further-over-first",
   "row-says-twice",
   "row-twice",
   "row-unknown",

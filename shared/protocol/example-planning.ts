@@ -1,3 +1,4 @@
+import { exampleRoom } from "#shared/protocol/example-visits.ts";
 import type { Protocol } from "#shared/protocol/protocol.ts";
 
 /** Calls of the example table. */
@@ -49,7 +50,7 @@ export const exampleBleeding: Protocol["bleeding"] = {
 
 /** Planning of the example table. */
 export const examplePlanning: Protocol["planning"] = {
-  room: [{ kinds: ["nephrostomy"], minutes: 30, source: "CP" }],
+  room: exampleRoom,
   upsize: { usualStepF: 2, noteOverF: 4, source: "CP" },
   wire: { beyondTipCm: { from: 10, to: 20 }, gripCm: 10, source: "CP" },
   release: [

@@ -2,6 +2,7 @@ import { exampleOutputRows } from "#shared/protocol/example-output.ts";
 import { exampleBleeding, exampleCalls, examplePlanning } from "#shared/protocol/example-planning.ts";
 import { exampleRedFlags } from "#shared/protocol/example-red-flags.ts";
 import { exampleTubeOut } from "#shared/protocol/example-tube-out.ts";
+import { exampleVisits } from "#shared/protocol/example-visits.ts";
 import { PROTOCOL_SHAPE, type Protocol } from "#shared/protocol/protocol.ts";
 import { type Length, UNITS_PER_INCH, UNITS_PER_MM } from "#shared/size/length.ts";
 import { OUTER_TOLERANCE } from "#shared/size/stated-size.ts";
@@ -54,4 +55,5 @@ export const exampleProtocol: Protocol = {
   calls: exampleCalls,
   bleeding: exampleBleeding,
   planning: examplePlanning,
+  visits: exampleVisits,
 };

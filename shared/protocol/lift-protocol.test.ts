@@ -26,6 +26,7 @@ describe("a version of the first shape, lifted", () => {
       calls: null,
       bleeding: null,
       planning: null,
+      visits: null,
     });
     expect(lifted.intervals).toHaveLength(first.intervals.length);
     for (const row of lifted.intervals)
@@ -72,6 +73,45 @@ describe("a version of the third shape, lifted", () => {
 
   it("is refused where rows of output are no rows", () => {
     expect(protocolSchema.safeParse(liftProtocol({ ...third, outputRows: "none" })).success).toBe(false);
+  });
+});
+
+describe("a version of the fourth shape, lifted", () => {
+  /** As the fourth release stored it. */
+  const fourth = frozenEvents("0.5.0").protocol as {
+    readonly planning: { readonly room: readonly object[] };
+  };
+  const lifted = protocolSchema.parse(liftProtocol(fourth));
+
+  it("keeps every row that it had", () => {
+    expect(fourth).toMatchObject({ shape: 4 });
+    expect(lifted).toMatchObject({ ...fourth, shape: PROTOCOL_SHAPE });
+  });
+
+  it("takes its minutes for those of an exchange, with no row for a further tube and no wish of the room", () => {
+    expect(lifted.planning?.room).toEqual([
+      {
+        kinds: ["nephrostomy"],
+        acts: ["exchange"],
+        minutes: 30,
+        further: null,
+        needs: [],
+        source: "CP",
+      },
+    ]);
+  });
+
+  it("has no row for what comes before a visit", () => {
+    expect(lifted.visits).toBeNull();
+    expect(fourth).not.toHaveProperty("visits");
+  });
+
+  it("stays without planning where it had none, and is refused where rows of room are no rows", () => {
+    expect(protocolSchema.parse(liftProtocol({ ...fourth, planning: null })).planning).toBeNull();
+    for (const room of ["none", ["none"], [7]]) {
+      const broken = { ...fourth, planning: { ...fourth.planning, room } };
+      expect(protocolSchema.safeParse(liftProtocol(broken)).success).toBe(false);
+    }
   });
 });
 

@@ -66,8 +66,24 @@ function fromShape3(stored: Shape): Shape {
   };
 }
 
+/**
+ * From shape 4 to 5. The older version told minutes of a change alone, and nothing of a second tube, of the room or of what comes before a visit.
+ */
+function fromShape4(stored: Shape): Shape {
+  const { planning } = stored;
+  const change = { acts: ["exchange"], further: null, needs: [] };
+  const lifted = (rows: unknown): unknown =>
+    Array.isArray(rows) ? rows.map((row: unknown) => (isShape(row) ? { ...row, ...change } : row)) : rows;
+  return {
+    ...stored,
+    shape: 5,
+    planning: isShape(planning) ? { ...planning, room: lifted(planning.room) } : planning,
+    visits: null,
+  };
+}
+
 /** The steps, the first from shape 1 to 2. A new shape is a step at the end, never an edit of one that was released. */
-const steps: readonly ((stored: Shape) => Shape)[] = [fromShape1, fromShape2, fromShape3];
+const steps: readonly ((stored: Shape) => Shape)[] = [fromShape1, fromShape2, fromShape3, fromShape4];
 
 /**
  * Rows of a protocol as a release stored them, in the shape of today. A version without a shape is of the first. Pure; what is no

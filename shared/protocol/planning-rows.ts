@@ -1,5 +1,6 @@
 import * as z from "zod";
 import { sourced, words } from "#shared/protocol/interval-row.ts";
+import { roomRowSchema } from "#shared/protocol/visit-rows.ts";
 import { tubeKinds } from "#shared/tube/kind/kinds.ts";
 import { retentions } from "#shared/tube/vocabulary.ts";
 
@@ -16,10 +17,7 @@ export type PlanDoubt = (typeof planDoubts)[number];
 
 /** What an exchange is planned with. */
 export const planningRowsSchema = z.strictObject({
-  /** Minutes of room that a change takes; a kind without one is "no row". */
-  room: z.array(
-    z.strictObject({ kinds: z.array(z.enum(tubeKinds)).min(1), minutes: z.int().min(1), ...sourced }),
-  ),
+  room: z.array(roomRowSchema),
   /** Upsizing: the usual step, and the step over which a note is asked. In French. */
   upsize: z
     .strictObject({ usualStepF: z.number().min(0), noteOverF: z.number().min(0), ...sourced })

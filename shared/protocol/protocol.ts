@@ -10,9 +10,10 @@ import { passageRowsSchema } from "#shared/protocol/passage-rows.ts";
 import { planningRowsSchema } from "#shared/protocol/planning-rows.ts";
 import { redFlagRowSchema } from "#shared/protocol/red-flag-rows.ts";
 import { tubeOutRowSchema } from "#shared/protocol/tube-out-rows.ts";
+import { visitRowsSchema } from "#shared/protocol/visit-rows.ts";
 
 /** The shape in which a version's rows are written today; older ones are lifted on read (lift-protocol.ts). */
-export const PROTOCOL_SHAPE = 4;
+export const PROTOCOL_SHAPE = 5;
 
 /**
  * One version of the clinic's table. Versions are never edited: a clock keeps the number of the version that it started
@@ -44,6 +45,7 @@ export const protocolSchema = z.strictObject({
   calls: callRowsSchema.nullable(),
   bleeding: bleedingSchema.nullable(),
   planning: planningRowsSchema.nullable(),
+  visits: visitRowsSchema.nullable(),
 });
 export type Protocol = z.infer<typeof protocolSchema>;
 

@@ -22,6 +22,8 @@ export const protocolRefusals = {
     `The row "${row}" is for a ${kind} with ${factor}, and no row is for one without. Keep or add the ${kind}'s own row, or choose no factor here.`,
   "plateau-over-its-days": ({ days, limit }) =>
     `${days} of the last ${limit} days cannot be. Make this ${limit} or less, or the days behind it more.`,
+  "further-over-first": ({ further, minutes }) =>
+    `A further tube of the visit would take ${further} minutes, longer than one alone, ${minutes}. Make this ${minutes} or less, or leave it blank.`,
   "row-says-twice": ({ text }) => `"${text}" stands twice in this row. Leave one of them blank.`,
   "row-twice": ({ text, row }) =>
     `"${text}" has a row already, "${row}", and only one of the two would be found. Take it out of one of them.`,

@@ -161,6 +161,34 @@ describe("what is typed of a row and cannot be", () => {
       '"nephrostomy" has a row already, "Dry: nephrostomy, nephroureteral catheter, suprapubic catheter", and only one of the two would be found. Take it out of one of them.',
     ],
     [
+      "a kind in two rows of one act",
+      "planning.room/2",
+      { kinds: "nephrostomy, suprapubic catheter" },
+      "kinds",
+      '"nephrostomy, exchange" has a row already, "Room: exchange of nephrostomy, nephroureteral catheter, conduit catheter", and only one of the two would be found. Take it out of one of them.',
+    ],
+    [
+      "a second tube that takes longer than one alone",
+      "planning.room/1",
+      { further: "31" },
+      "further",
+      "A further tube of the visit would take 31 minutes, longer than one alone, 30. Make this 30 or less, or leave it blank.",
+    ],
+    [
+      "no act",
+      "planning.room/1",
+      { acts: "" },
+      "acts",
+      "Type one or more of the choices, with commas between.",
+    ],
+    [
+      "less than the day itself",
+      "visits.prerequisites/1",
+      { workingDaysBefore: "-1" },
+      "workingDaysBefore",
+      '"-1" is not between 0 and 365. Check the number.',
+    ],
+    [
       "a trouble that raises two flags",
       "redFlags/collapse",
       { "raisedBy.1.trouble": "bled", "raisedBy.1.grave": "yes" },
@@ -192,6 +220,18 @@ describe("what is typed of a row and cannot be", () => {
     const said = sentences(address, texts);
     expect(said).toContainEqual([field, sentence]);
     expect(said).toHaveLength(1);
+  });
+
+  it("a further tube that takes as long as the first, and two rows of one thing before a visit, can be", () => {
+    expect(change("planning.room/1", { further: "30" }).ok).toBe(true);
+    expect(change("planning.room/2", { kinds: "nephrostomy", acts: "removal" }).ok).toBe(false);
+    const labs = { thing: "labs", acts: "exchange", workingDaysBefore: "5", says: "again", source: "CP" };
+    expect(change("visits.prerequisites", labs)).toMatchObject({
+      ok: true,
+      address: "visits.prerequisites/14",
+    });
+    const same = typedRow(exampleProtocol, "visits.prerequisites/3");
+    expect(change("visits.prerequisites", same).ok).toBe(true);
   });
 
   it("a factor without its kind's plain row, typed in a new row or left over by what is dropped", () => {

@@ -1,6 +1,6 @@
 import type { Refusal } from "#shared/errors/refusal.ts";
 import type { Protocol } from "#shared/protocol/protocol.ts";
-import { nameField } from "#shared/protocol/rows/address.ts";
+import { addressOf, nameField } from "#shared/protocol/rows/address.ts";
 import { intervalSense } from "#shared/protocol/rows/interval-sense.ts";
 import type { RowData } from "#shared/protocol/rows/leaves.ts";
 import type { Nonsense } from "#shared/protocol/rows/nonsense.ts";
@@ -30,12 +30,23 @@ const listIn = (row: RowData, name: string): readonly string[] => {
   return Array.isArray(list) ? list.map(String) : [];
 };
 
-/** What a row of a list answers for. Where two do for the same, only the first would ever be found. */
+/** What tells apart two rows for the same: whether the tube is wholly out, or what is done with it. */
+function besideKind(row: RowData): readonly string[] {
+  const acts = listIn(row, "acts");
+  if (acts.length > 0) return acts.map((act) => `, ${act}`);
+  return [typeof row.out === "string" ? `, ${row.out}` : ""];
+}
+
+/**
+ * What a row of a list answers for. Where two do for the same, only the first would ever be found; of what is settled before a visit all
+ * of them count.
+ */
 function keysOf(row: RowData): readonly Key[] {
+  if ("thing" in row) return [];
   const own = nameField(Object.keys(row));
-  const state = typeof row.out === "string" ? `, ${row.out}` : "";
+  const beside = besideKind(row);
   const listed = ["kinds", "retentions"].flatMap((field) =>
-    listIn(row, field).map((key) => ({ key: `${key}${state}`, field })),
+    listIn(row, field).flatMap((key) => beside.map((state) => ({ key: `${key}${state}`, field }))),
   );
   return own === undefined ? listed : [{ key: String(row[own]), field: own }, ...listed];
 }
@@ -68,6 +79,20 @@ function plateauSense({ outputRows }: Protocol): readonly Nonsense[] {
   if (row === null || row.days <= row.ofLast) return [];
   const args = { days: row.days, limit: row.ofLast };
   return [{ address: "outputRows.plateau", refusal: { code: "plateau-over-its-days", field: "days", args } }];
+}
+
+/** Where a second tube took longer than one alone, two visits would be the shorter. */
+function furtherSense({ planning }: Protocol): readonly Nonsense[] {
+  return (planning?.room ?? []).flatMap(({ minutes, further }, at): readonly Nonsense[] =>
+    further === null || further <= minutes
+      ? []
+      : [
+          {
+            address: addressOf("planning.room", at + 1),
+            refusal: { code: "further-over-first", field: "further", args: { further, minutes } },
+          },
+        ],
+  );
 }
 
 /** An entry raises one flag: the first that names it. */
@@ -109,6 +134,7 @@ export function senseOf(protocol: Protocol): readonly Nonsense[] {
     ...intervalSense(protocol),
     ...rowSorts.flatMap((sort) => listSense(protocol, sort)),
     ...plateauSense(protocol),
+    ...furtherSense(protocol),
     ...raisedTwice(protocol),
     ...classTwice(protocol),
   ];

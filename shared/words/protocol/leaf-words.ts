@@ -1,6 +1,7 @@
 /** What a place of a row is called that stands in several sorts of rows and means the same in each. */
 const common: Readonly<Record<string, string>> = {
   source: "Source",
+  acts: "What is done, with commas between",
   kind: "Kind of tube",
   kinds: "Kinds of tube, with commas between",
   id: "Name of the row",
@@ -113,6 +114,8 @@ const leafNames: Readonly<Record<string, string>> = {
   "bleeding.liver": "Liver disease",
   "bleeding.accessAtRisk": "Where access may be lost",
   "planning.room.minutes": "Minutes of room",
+  "planning.room.further": "Each further tube of the visit, minutes",
+  "planning.room.needs": "What the room must have, with commas between",
   "planning.upsize.usualStepF": "Usual step, F",
   "planning.upsize.noteOverF": "A note is asked over, F",
   "planning.wire.beyondTipCm.from": "Beyond the tip from, cm",
@@ -125,6 +128,10 @@ const leafNames: Readonly<Record<string, string>> = {
   "planning.findInsides.withinDays": "From days before a planned exchange",
   "planning.reasons.asks": "A reason is asked where, with commas between",
   "planning.reasons.offered": "Reasons on offer, one a line",
+  "visits.prerequisites.thing": "What is settled",
+  "visits.prerequisites.workingDaysBefore": "By so many working days before the visit",
+  "visits.prerequisites.leadHours": "Where it is needed it takes, hours before the visit",
+  "visits.confirmed.workingDaysBefore": "By so many working days before the visit",
 };
 
 /** The names that stand here, for a test that none is left over. */

@@ -39,6 +39,7 @@ describe("the rows of a version in words", () => {
       calls: null,
       bleeding: null,
       planning: null,
+      visits: null,
       balloon: null,
       flush: [],
       tips: [],
@@ -55,6 +56,7 @@ describe("the rows of a version in words", () => {
       "Balloon water",
       "Tip",
       "Planning an exchange",
+      "What is settled before a visit",
       "Bleeding risk",
     ]);
   });
@@ -65,5 +67,36 @@ describe("the rows of a version in words", () => {
     expect(lines.find(({ word }) => word.startsWith("Dry: nephrostomy"))?.says).toBe(
       "nothing for 6 h: same day; the only way out, or no urine by any route: on call now (source CP)",
     );
+  });
+
+  it.each([
+    [
+      "Room: exchange of nephrostomy, nephroureteral catheter, conduit catheter",
+      "30 minutes; each further tube of the visit 20 minutes; in a room with fluoroscopy (source CP)",
+    ],
+    [
+      "Room: exchange of suprapubic catheter",
+      "20 minutes; a further tube of the visit counts whole (source CP)",
+    ],
+    [
+      "Before a visit: allergies, for exchange, check, removal of any tube",
+      "contrast, antibiotics, latex, skin preparation; if a premedication is ordered, by mouth 13, 7 and 1 hours before; settled by 3 working days before; where it is needed it takes 13 hours before the visit (source the hours: MEM; rest CP)",
+    ],
+    [
+      "Before a visit: isolation, for exchange, check, removal of any tube",
+      "which, in a room that can; last of the list; settled by 1 working day before (source CP)",
+    ],
+    [
+      "Before a visit: pregnancy test, for exchange, check of any tube",
+      "where a pregnancy is possible and X-rays are used; settled by the day of the visit (source CP)",
+    ],
+    [
+      "Before a visit: lies prone, for exchange, check of nephrostomy, nephroureteral catheter",
+      "whether the patient can lie on the front for so long, and how else; settled by 5 working days before (source CP)",
+    ],
+    ["A visit is confirmed", "by 2 working days before (source CP)"],
+  ])("has a literal line of %s", (word, says) => {
+    const lines = otherRows(exampleProtocol).flatMap(({ rows: some }) => some);
+    expect(lines.find((line) => line.word === word)?.says).toBe(says);
   });
 });

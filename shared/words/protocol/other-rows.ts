@@ -8,6 +8,7 @@ import {
 import { outputRowWords } from "#shared/words/protocol/output-rows.ts";
 import { passageRowWords, planningRowWords } from "#shared/words/protocol/planning-rows.ts";
 import type { RowWords } from "#shared/words/protocol/row-words.ts";
+import { visitRowWords } from "#shared/words/protocol/visit-rows.ts";
 
 export type RowGroup = { readonly head: string; readonly rows: readonly RowWords[] };
 
@@ -19,5 +20,6 @@ export const otherRows = (protocol: Protocol): readonly RowGroup[] => [
   { head: "Flush, balloon and tip", rows: fluidRowWords(protocol) },
   { head: "What passes through what", rows: passageRowWords(protocol) },
   { head: "Planning an exchange", rows: planningRowWords(protocol) },
+  { head: "Before a visit", rows: visitRowWords(protocol) },
   { head: "Bleeding risk", rows: bleedingRowWords(protocol) },
 ];

@@ -1,6 +1,8 @@
 import type { Protocol } from "#shared/protocol/protocol.ts";
+import type { RoomRow } from "#shared/protocol/visit-rows.ts";
 import type { Length } from "#shared/size/length.ts";
 import { printBoth } from "#shared/size/print-length.ts";
+import { andList } from "#shared/words/and-list.ts";
 import { eachRow, ifAny, NO_ROW, noRows, type RowWords, rowWords } from "#shared/words/protocol/row-words.ts";
 
 function toleranceWords(tolerance: Length | null): string {
@@ -26,11 +28,22 @@ export const passageRowWords = ({ passage }: Protocol): readonly RowWords[] => [
   ),
 ];
 
+const roomWords = ({ minutes, further, needs }: RoomRow): string =>
+  [
+    `${minutes} minutes`,
+    further === null
+      ? "a further tube of the visit counts whole"
+      : `each further tube of the visit ${further} minutes`,
+    needs.length === 0 ? "" : `in a room with ${andList(needs)}`,
+  ]
+    .filter(Boolean)
+    .join("; ");
+
 /** What an exchange is planned by; each part that the version does not hold is told as no row. */
 export function planningRowWords({ planning }: Protocol): readonly RowWords[] {
   if (planning === null) return [noRows("planning", "Planning an exchange")];
   return [
-    ...eachRow("planning.room", planning.room, ({ minutes }) => `${minutes} minutes`),
+    ...eachRow("planning.room", planning.room, roomWords),
     rowWords(
       "planning.upsize",
       planning.upsize,

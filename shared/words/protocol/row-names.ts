@@ -42,6 +42,8 @@ export const rowNames = {
   "planning.findInsides": "Unknown insides",
   "planning.reasons": "Reasons",
   "planning.besideStent": "Removal of a nephrostomy beside a stent",
+  "visits.prerequisites": "Before a visit",
+  "visits.confirmed": "A visit is confirmed",
 } as const satisfies Readonly<Record<string, string>>;
 
 export type RowPath = keyof typeof rowNames;
@@ -64,9 +66,19 @@ const wordsIn = (row: object, name: string): readonly string[] => {
   return Array.isArray(words) ? words.map(String) : [];
 };
 
-/** Whose row of a list it is: by its id, its kind, its kinds, or what they are held by. */
-export const whoseRow = (row: object): string =>
-  keyOf(row) ?? kindsOf({ kinds: [...wordsIn(row, "kinds"), ...wordsIn(row, "retentions")] });
+/** "exchange, check of nephrostomy", "removal of any tube". */
+const actsOf = (acts: readonly string[], kinds: readonly string[]): string =>
+  `${acts.join(", ")} of ${kinds.length === 0 ? "any tube" : kindsOf({ kinds })}`;
+
+/** Whose row of a list it is: by its id, its kind, its kinds, what they are held by, or what is done or settled at a visit. */
+export function whoseRow(row: object): string {
+  const key = keyOf(row);
+  if (key !== null) return key;
+  const kinds = [...wordsIn(row, "kinds"), ...wordsIn(row, "retentions")];
+  const acts = wordsIn(row, "acts");
+  const whose = acts.length === 0 ? kindsOf({ kinds }) : actsOf(acts, kinds);
+  return "thing" in row ? `${String(row.thing)}, for ${whose}` : whose;
+}
 
 /** "Dry: nephrostomy", "Fever": a row in the fewest words that tell it from the others; null is a row of a list that is not there yet. */
 export const rowCalled = (path: string, isList: boolean, row: object | null): string =>

@@ -19,7 +19,7 @@ export function rowWords<T extends Sourced>(line: LineOf, row: T | null, says: (
 }
 
 /** Nothing of a whole group of rows; its address is the path that theirs begin with. */
-export const noRows = (group: "outputRows" | "calls" | "planning", word: string): RowWords => ({
+export const noRows = (group: "outputRows" | "calls" | "planning" | "visits", word: string): RowWords => ({
   word,
   says: NO_ROW,
   address: group,

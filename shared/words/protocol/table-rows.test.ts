@@ -9,6 +9,7 @@ const bare: Protocol = {
   outputRows: null,
   calls: null,
   planning: null,
+  visits: null,
   bleeding: null,
   balloon: null,
 };

@@ -91,7 +91,7 @@ describe("a file that cannot be taken", () => {
     expect(errorsOf(readCells(cells.slice(0, -1)))).toEqual([
       [
         cells.length - 1,
-        'The row "planning.besideStent" has no line for its figure "source". Add one, with a blank value for "no row".',
+        'The row "visits.confirmed" has no line for its figure "source". Add one, with a blank value for "no row".',
       ],
     ]);
   });
