@@ -10,7 +10,7 @@ import { reads } from "#db/schema/reads.ts";
 import { sheetBatches, sheetColumns, sheetRows } from "#db/schema/sheets.ts";
 import { shelfChanges, shelfTypes } from "#db/schema/shelf.ts";
 import { staff } from "#db/schema/staff.ts";
-import { calendarVersions, protocolVersions } from "#db/schema/versions.ts";
+import { calendarVersions, protocolVersions, roomVersions } from "#db/schema/versions.ts";
 
 type RecordTable = {
   readonly table: SQLiteTable;
@@ -27,6 +27,7 @@ export const recordTables = {
   staff: { table: staff, order: ["id"], withheld: { password_hash: "" } },
   protocol_versions: { table: protocolVersions, order: ["version"] },
   calendar_versions: { table: calendarVersions, order: ["version"] },
+  room_versions: { table: roomVersions, order: ["version"] },
   patients: { table: patients, order: ["id"] },
   patient_identifiers: { table: patientIdentifiers, order: ["patient_id", "place"] },
   acts: { table: acts, order: ["recorded_at", "id"] },

@@ -7,6 +7,7 @@ import { addAccount } from "#server/staff/add-account.ts";
 import { dayAt, type Zone } from "#shared/day/instant.ts";
 import { inventedClinic } from "./invented-clinic.ts";
 import { inventedClosures } from "./invented-closures.ts";
+import { inventedRooms } from "./invented-rooms.ts";
 import { people } from "./people.ts";
 import { stockShelf } from "./stock-shelf.ts";
 import { tellStories } from "./tell.ts";
@@ -29,7 +30,7 @@ async function fill(file: string): Promise<void> {
   const at = machineNow();
   const closures = inventedClosures(dayAt(at, zone));
   inTransaction(db, (tx) => {
-    openClinic(tx, { ...clinic, zone, closures }, at);
+    openClinic(tx, { ...clinic, zone, closures, rooms: inventedRooms }, at);
     for (const account of accounts) addAccount(tx, account, at);
   });
   const startDay = today(db);

@@ -59,3 +59,14 @@ export const calendarVersions = sqliteTable(
     ...areJson("calendar_versions", t.content),
   ],
 );
+
+/** The clinic's rooms, all of them in each version. Append only; a clinic that never had a room has none. */
+export const roomVersions = sqliteTable(
+  "room_versions",
+  {
+    version: integer("version").primaryKey(),
+    content: json("content").notNull(),
+    createdAt: instant("created_at").notNull(),
+  },
+  (t) => [check("room_versions_start_at_1", sql`${t.version} >= 1`), ...areJson("room_versions", t.content)],
+);

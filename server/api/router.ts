@@ -9,6 +9,7 @@ import { protocolRouter } from "#server/api/protocol-router.ts";
 import { readingRouter } from "#server/api/reading-router.ts";
 import { recordRouter } from "#server/api/record-router.ts";
 import { reviewRouter } from "#server/api/review-router.ts";
+import { roomsRouter } from "#server/api/rooms-router.ts";
 import { sheetRouter } from "#server/api/sheet-router.ts";
 import { shelfRouter } from "#server/api/shelf-router.ts";
 import { staffRouter } from "#server/api/staff-router.ts";
@@ -27,6 +28,7 @@ export const appRouter = router({
   reading: readingRouter,
   record: recordRouter,
   review: reviewRouter,
+  rooms: roomsRouter,
   sheet: sheetRouter,
   shelf: shelfRouter,
   staff: staffRouter,

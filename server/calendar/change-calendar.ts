@@ -1,4 +1,4 @@
-import { CALENDAR_COMMAND } from "#db/queries/calendar-story.ts";
+import { CALENDAR_COMMAND } from "#db/queries/version-story.ts";
 import { addCalendarVersion } from "#db/queries/versions.ts";
 import { inAct } from "#server/act.ts";
 import { tablesSeen } from "#server/calendar/tables-seen.ts";

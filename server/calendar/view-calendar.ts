@@ -1,5 +1,5 @@
-import { calendarHistory } from "#db/queries/calendar-story.ts";
 import { clinicOf } from "#db/queries/clinic.ts";
+import { calendarHistory } from "#db/queries/version-story.ts";
 import type { Database } from "#db/sqlite.ts";
 import { today } from "#server/clock.ts";
 import { viewProtocol } from "#server/protocol/view-protocol.ts";

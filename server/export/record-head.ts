@@ -8,12 +8,13 @@ export const RECORD_FORMAT = "dwellbook record";
  * The form of the rows. Raised with every change of a table that is exported; an older form is then lifted row by row when it is
  * brought in.
  */
-export const RECORD_VERSION = 5;
+export const RECORD_VERSION = 6;
 
 /** Tables that a file of an earlier form does not have, by the form that brought them. */
 const cameWith: Readonly<Record<number, readonly RecordTableName[]>> = {
   3: ["shelf_types", "shelf_changes"],
   5: ["clinic_changes"],
+  6: ["room_versions"],
 };
 
 /** Enough to tell whose file it is and whether this code reads it. */

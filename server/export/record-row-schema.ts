@@ -11,6 +11,7 @@ import { contactSchema } from "#shared/record/patient/patient-details.ts";
 import { shelfTypeSchema } from "#shared/shelf/shelf-type.ts";
 import { eventKinds } from "#shared/tube/event-kinds.ts";
 import { lift } from "#shared/tube/lift.ts";
+import { roomsSchema } from "#shared/visit/room-schema.ts";
 
 /** By type and, where a name promises more, by name: columns that end in `_at` are instants. */
 function cellSchema({ name, type }: RecordColumn): z.ZodType {
@@ -81,6 +82,7 @@ const contents: Partial<
     ({ content, version }) =>
       clinicCalendarSchema.safeParse({ ...objectSchema.safeParse(content).data, version }).success,
   ],
+  room_versions: ["content", ({ content }) => roomsSchema.safeParse(content).success],
   // Partial: a contact that was written before a field of it came lacks that field.
   patients: ["contact", ({ contact }) => contactSchema.partial().safeParse(contact).success],
   events: ["payload", readsAsEvent],

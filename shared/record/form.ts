@@ -1,7 +1,7 @@
 import type { Day } from "#shared/day/day.ts";
 import type { Instant, Zone } from "#shared/day/instant.ts";
 import type { When } from "#shared/day/when.ts";
-import type { Refusal } from "#shared/errors/refusal.ts";
+import { DomainError, type Refusal } from "#shared/errors/refusal.ts";
 import { type FieldSpecs, readFields, type Texts } from "#shared/record/field-spec.ts";
 import type { ReadingBeside } from "#shared/record/output/reading-beside.ts";
 import type { ShelfType } from "#shared/shelf/shelf-type.ts";
@@ -49,6 +49,12 @@ export type FormContext = {
 export type FormResult<E> =
   | { readonly ok: true; readonly entry: E }
   | { readonly ok: false; readonly refusals: readonly Refusal[] };
+
+/** The entry that a form reads, where it can be read. Throws every refusal. */
+export function entryOf<E>(read: FormResult<E>): E {
+  if (!read.ok) throw new DomainError(read.refusals);
+  return read.entry;
+}
 
 type FormParts<V, E, C> = {
   /** In the order in which they stand; the first is the one that is needed first. */

@@ -16,12 +16,17 @@ export const NOON: Minute = 720;
 /** The clinic's clock reads the half of a day off its minute. */
 export const halfOf = (at: Minute): DayHalf => (at < NOON ? "morning" : "afternoon");
 
+/** Times of one weekday between which a room is not staffed are few: a morning, an afternoon, and two more. */
+export const MOST_SPANS = 4;
+/** Characters of a room's name. */
+export const ROOM_NAME_LIMIT = 60;
+
 /** One room of the clinic: what it can do, when it is staffed, and how much of each day stays free for what is urgent. */
 export type Room = {
   readonly id: string;
   readonly name: string;
   readonly can: readonly Ability[];
-  /** At most a few a weekday, in any order; they do not overlap. */
+  /** At most `MOST_SPANS` a weekday, in any order; they do not overlap. */
   readonly hours: readonly (Span & { readonly weekday: Weekday })[];
   /** Minutes of a day that planned visits leave free. */
   readonly reserve: number;

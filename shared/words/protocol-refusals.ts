@@ -46,4 +46,10 @@ export const protocolRefusals = {
   "row-says-otherwise": ({ text, row }) =>
     `The lines of "${row}" name the row "${text}". Write the same in the column row and here.`,
   "row-cannot-be-none": ({ row }) => `The table cannot do without "${row}". Give its figures.`,
+  "protocol-approved-already": ({ version, by, day }) =>
+    `Version ${version} of the protocol was approved by ${by} on ${day}. There is nothing to approve.`,
+  "not-an-approver": ({ name }) =>
+    `${name} is no approver. Name a physician whose account says so: npm run staff -- list shows who does.`,
+  "name-differs": ({ text }) =>
+    `"${text}" is not the name of this account. Type it in full, as npm run staff -- list shows it.`,
 } satisfies Partial<Record<RefusalCode, (args: RefusalArgs) => string>>;

@@ -3,6 +3,7 @@ import type { Refusal, RefusalArgs } from "#shared/errors/refusal.ts";
 import { calendarRefusals } from "#shared/words/calendar-refusals.ts";
 import { caseRefusals } from "#shared/words/case-refusals.ts";
 import { protocolRefusals } from "#shared/words/protocol-refusals.ts";
+import { roomsRefusals } from "#shared/words/rooms-refusals.ts";
 import { shelfRefusals } from "#shared/words/shelf-refusals.ts";
 
 type Sentence = (args: RefusalArgs) => string;
@@ -285,13 +286,8 @@ const sentences = {
   "alarm-none": () => "No alarm stands for this tube: there is nothing to close.",
   "usual-level-zero": () =>
     "Nothing at all is never usual: a tube that is dry stays an alarm. Type the level that it makes.",
-  "protocol-approved-already": ({ version, by, day }) =>
-    `Version ${version} of the protocol was approved by ${by} on ${day}. There is nothing to approve.`,
-  "not-an-approver": ({ name }) =>
-    `${name} is no approver. Name a physician whose account says so: npm run staff -- list shows who does.`,
-  "name-differs": ({ text }) =>
-    `"${text}" is not the name of this account. Type it in full, as npm run staff -- list shows it.`,
   ...calendarRefusals,
+  ...roomsRefusals,
   ...protocolRefusals,
   ...shelfRefusals,
   ...caseRefusals,

@@ -19,13 +19,14 @@ const broughtBy = {
   shelf_types: 3,
   shelf_changes: 3,
   clinic_changes: 5,
+  room_versions: 6,
 } as const satisfies Partial<Record<RecordTableName, number>>;
 
 /** Cells of a version of the protocol that form 5 brought. */
 const DRAFTED = /,"drafted_by":(?:null|\[[^\]]*\]),"approved_alone":(?:null|true|false)/;
 
 /** An export of today as a file of an earlier form says it; what later forms brought is empty here. */
-export function inForm(version: 1 | 2 | 3 | 4, lines: readonly string[]): string[] {
+export function inForm(version: 1 | 2 | 3 | 4 | 5, lines: readonly string[]): string[] {
   const { rows, tables, ...head } = JSON.parse(`${lines[0]}}}`);
   const later: readonly string[] = Object.entries(broughtBy).flatMap(([name, form]) =>
     form > version ? [name] : [],

@@ -6,7 +6,7 @@ import { closingForm, closureRefusals } from "#shared/record/calendar/closing-fo
 import { halfDayForm } from "#shared/record/calendar/half-day-form.ts";
 import { weekdaysForm } from "#shared/record/calendar/weekdays-form.ts";
 import type { Texts } from "#shared/record/field-spec.ts";
-import type { FormResult } from "#shared/record/form.ts";
+import { entryOf } from "#shared/record/form.ts";
 
 /** One change of the calendar, as it is typed or pressed. A closure is named by its first day, a half day by its day. */
 export type CalendarAsked =
@@ -18,11 +18,6 @@ export type CalendarAsked =
   | { readonly kind: "holidays"; readonly days: readonly { readonly on: Day; readonly name: string }[] };
 
 type Beside = { readonly calendar: ClinicCalendar; readonly today: Day };
-
-function entryOf<E>(read: FormResult<E>): E {
-  if (!read.ok) throw new DomainError(read.refusals);
-  return read.entry;
-}
 
 const gone = (): never => {
   throw new DomainError({ code: "calendar-changed" });

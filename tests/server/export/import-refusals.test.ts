@@ -1,12 +1,15 @@
 import { writeFileSync } from "node:fs";
 import { beforeAll, describe, expect, it } from "vitest";
 import { recordCounts } from "#db/queries/record-rows.ts";
+import { addRoomsVersion } from "#db/queries/versions.ts";
 import { type RecordTableName, recordTableNames } from "#db/record-tables.ts";
+import { inTransaction } from "#db/transaction.ts";
 import { fileLines } from "#server/export/file-lines.ts";
 import { importRecordFile } from "#server/export/import-record-file.ts";
 import { RECORD_VERSION } from "#server/export/record-head.ts";
+import { roomsOf } from "#server/rooms/rooms-of.ts";
 import { refusalSentence } from "#shared/words/refusals.ts";
-import { emptyDatabase, people, testDatabase } from "#tests/support/database.ts";
+import { emptyDatabase, people, SEEDED_AT, testDatabase } from "#tests/support/database.ts";
 import { called, command, placed } from "#tests/support/factories.ts";
 import { testFolder } from "#tests/support/folder.ts";
 import { addInventedPatient, clinicWithPatient, recordAs } from "#tests/support/patient.ts";
@@ -106,6 +109,14 @@ describe("an import", () => {
     },
   );
 
+  it("of form 5, which knew no rooms, is taken without any", () => {
+    using db = emptyDatabase();
+    const before = inForm(5, good);
+    expect(before.join()).not.toContain("room_versions");
+    bringIn(db, before);
+    expect(roomsOf(db)).toEqual({ version: 0, rooms: [] });
+  });
+
   it.each([
     ["whose end is missing", (lines: readonly string[]) => lines.slice(0, rowsOf("events") + 1), "events"],
     [
@@ -152,6 +163,16 @@ describe("an import", () => {
   ])("of %s names table and row", (_, table, change, at) => {
     expect(refused(changed(table, 1, change))).toEqual([
       { code: "record-row-damaged", args: { table, row: 1, ...(at !== undefined && { at }) } },
+    ]);
+  });
+
+  it("of rooms that are none names table and row", () => {
+    using db = clinicWithPatient();
+    inTransaction(db, (tx) =>
+      addRoomsVersion(tx, { version: 1, content: { rooms: [{}] }, createdAt: SEEDED_AT }),
+    );
+    expect(refused(exportedLines(db))).toEqual([
+      { code: "record-row-damaged", args: { table: "room_versions", row: 1, at: "content" } },
     ]);
   });
 

@@ -15,6 +15,7 @@ import { toStored } from "#server/record/stored-event.ts";
 import { zone } from "#shared/day/instant.ts";
 import type { TubeEvent } from "#shared/tube/event.ts";
 import { shelfType } from "#tests/factories/shelf-type.ts";
+import { room } from "#tests/factories/visit.ts";
 import { anyHistory, anyLife } from "#tests/support/any-history.ts";
 import { people, SEEDED_AT } from "#tests/support/database.ts";
 import { command, converted, history, placed } from "#tests/support/factories.ts";
@@ -56,6 +57,7 @@ function write(db: Database, events: readonly TubeEvent[]): void {
 
 const { id: _id, sort: _sort, name: _name, ...facts } = shelfType();
 const shelfFacts = JSON.stringify(facts);
+const rooms = JSON.stringify({ rooms: [room()] });
 
 /** A row in every table that the story of one tube leaves empty: joined, withdrawn, approved, proposed, brought in, seen. */
 function fillTheRest(db: Database): void {
@@ -74,6 +76,7 @@ function fillTheRest(db: Database): void {
     insert into shelf_changes select 'shelf-1', 'type-1', id, 'null',
       '{"sort":"wire","name":"Standard 0.035","facts":${shelfFacts},"inUse":true}', recorded_at from acts;
     insert into clinic_changes select 'clinic-1', id, '{"phone":""}', '{"phone":"555 0100"}', recorded_at from acts;
+    insert into room_versions values (1, '{"rooms":[]}', ${SEEDED_AT}), (2, '${rooms}', ${SEEDED_AT});
     insert into reads values (7, ${SEEDED_AT}, 'staff-nurse', 'tube.view', 'tube', 'tube-1');
   `);
   const texts = { drained: "25", flushGiven: "8", to: "1 jun 2026 08:00" };
