@@ -1,4 +1,5 @@
 import type { Protocol } from "#shared/protocol/protocol.ts";
+import { leadWords } from "#shared/words/prerequisites.ts";
 import { eachRow, ifAny, noRows, type RowWords, rowWords } from "#shared/words/protocol/row-words.ts";
 import { workingDaysWords } from "#shared/words/working-days.ts";
 
@@ -10,7 +11,7 @@ export function visitRowWords({ visits }: Protocol): readonly RowWords[] {
       "visits.prerequisites",
       visits.prerequisites,
       ({ says, workingDaysBefore, leadHours }) =>
-        `${says}; settled by ${workingDaysWords(workingDaysBefore)}${ifAny(leadHours, (hours) => `; where it is needed it takes ${hours} hours before the visit`)}`,
+        `${says}; settled by ${workingDaysWords(workingDaysBefore)}${ifAny(leadHours, (hours) => `; ${leadWords(hours)}`)}`,
     ),
     rowWords(
       "visits.confirmed",
