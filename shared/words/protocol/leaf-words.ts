@@ -129,6 +129,7 @@ const leafNames: Readonly<Record<string, string>> = {
   "planning.reasons.asks": "A reason is asked where, with commas between",
   "planning.reasons.offered": "Reasons on offer, one a line",
   "visits.prerequisites.thing": "What is settled",
+  "visits.prerequisites.kinds": "Kinds of tube, with commas between; blank is any",
   "visits.prerequisites.workingDaysBefore": "By so many working days before the visit",
   "visits.prerequisites.leadHours": "Where it is needed it takes, hours before the visit",
   "visits.confirmed.workingDaysBefore": "By so many working days before the visit",

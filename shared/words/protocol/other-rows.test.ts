@@ -79,19 +79,19 @@ describe("the rows of a version in words", () => {
       "20 minutes; a further tube of the visit counts whole (source CP)",
     ],
     [
-      "Before a visit: allergies, for exchange, check, removal of any tube",
+      "Before a visit: allergies, for exchange, check and removal of any tube",
       "contrast, antibiotics, latex, skin preparation; if a premedication is ordered, by mouth 13, 7 and 1 hours before; settled by 3 working days before; where it is needed it takes 13 hours before the visit (source the hours: MEM; rest CP)",
     ],
     [
-      "Before a visit: isolation, for exchange, check, removal of any tube",
+      "Before a visit: isolation, for exchange, check and removal of any tube",
       "which, in a room that can; last of the list; settled by 1 working day before (source CP)",
     ],
     [
-      "Before a visit: pregnancy test, for exchange, check of any tube",
+      "Before a visit: pregnancy test, for exchange and check of any tube",
       "where a pregnancy is possible and X-rays are used; settled by the day of the visit (source CP)",
     ],
     [
-      "Before a visit: lies prone, for exchange, check of nephrostomy, nephroureteral catheter",
+      "Before a visit: lies prone, for exchange and check of nephrostomy, nephroureteral catheter",
       "whether the patient can lie on the front for so long, and how else; settled by 5 working days before (source CP)",
     ],
     ["A visit is confirmed", "by 2 working days before (source CP)"],

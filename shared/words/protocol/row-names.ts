@@ -1,4 +1,5 @@
 import { keyOf } from "#shared/protocol/rows/address.ts";
+import { andList } from "#shared/words/and-list.ts";
 
 /** What each sort of row is called, by its path in the table. */
 export const rowNames = {
@@ -66,9 +67,9 @@ const wordsIn = (row: object, name: string): readonly string[] => {
   return Array.isArray(words) ? words.map(String) : [];
 };
 
-/** "exchange, check of nephrostomy", "removal of any tube". */
+/** "exchange and check of nephrostomy", "removal of any tube". */
 const actsOf = (acts: readonly string[], kinds: readonly string[]): string =>
-  `${acts.join(", ")} of ${kinds.length === 0 ? "any tube" : kindsOf({ kinds })}`;
+  `${andList(acts)} of ${kinds.length === 0 ? "any tube" : kindsOf({ kinds })}`;
 
 /** Whose row of a list it is: by its id, its kind, its kinds, what they are held by, or what is done or settled at a visit. */
 export function whoseRow(row: object): string {
