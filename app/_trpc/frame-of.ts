@@ -49,6 +49,12 @@ const books: readonly (Book & { readonly asks: Procedure | null })[] = [
     asks: "calendar.view",
   },
   {
+    href: "/rooms",
+    word: "Rooms",
+    says: "what each room can do, when it is staffed, and what stays free for urgent visits",
+    asks: "rooms.view",
+  },
+  {
     href: "/import",
     word: "Bring in a list",
     says: "a sheet of tubes that were followed elsewhere, row by row",

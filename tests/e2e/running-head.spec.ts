@@ -15,7 +15,7 @@ const middles = (page: Page): Promise<number[]> =>
     );
 
 const daily = ["Today", "Exchanges", "Reviews", "Patients", "Clinic's books"];
-const ofEveryone = ["Sizes", "Shelf", "Protocol", "Proposed dates", "Calendar"];
+const ofEveryone = ["Sizes", "Shelf", "Protocol", "Proposed dates", "Calendar", "Rooms"];
 
 const booksOf = {
   caller: [...ofEveryone, "Staff", "Keys"],

@@ -1,8 +1,9 @@
 import type { Metadata } from "next";
 import type { ReactNode } from "react";
 import { ClosingForm } from "#app/calendar/calendar-form.tsx";
-import { ChangingPage, NoLongerThere } from "#app/calendar/calendar-page.tsx";
+import { calendarBook, NoLongerThere } from "#app/calendar/calendar-page.tsx";
 import type { Query } from "#app/lists/filter-address.ts";
+import { ChangingPage } from "#app/record/changing-page.tsx";
 
 export const metadata: Metadata = { title: "Close the clinic - Dwellbook" };
 
@@ -13,6 +14,7 @@ export default async function ClosePage({ searchParams }: ClosePageProps): Promi
   const { moves: from } = await searchParams;
   return (
     <ChangingPage
+      book={calendarBook}
       heading={from === undefined ? "When is the clinic closed?" : "To when is the closure moved?"}
       content={async (api) => {
         const { today, calendar } = await api.calendar.view();

@@ -1,8 +1,9 @@
 import type { Metadata } from "next";
 import type { ReactNode } from "react";
 import { HalfDayForm } from "#app/calendar/calendar-form.tsx";
-import { ChangingPage, NoLongerThere } from "#app/calendar/calendar-page.tsx";
+import { calendarBook, NoLongerThere } from "#app/calendar/calendar-page.tsx";
 import type { Query } from "#app/lists/filter-address.ts";
+import { ChangingPage } from "#app/record/changing-page.tsx";
 
 export const metadata: Metadata = { title: "Open half a day - Dwellbook" };
 
@@ -13,6 +14,7 @@ export default async function HalfDayPage({ searchParams }: HalfDayPageProps): P
   const { moves: on } = await searchParams;
   return (
     <ChangingPage
+      book={calendarBook}
       heading={on === undefined ? "On which day is half a day open?" : "To when is the half day moved?"}
       content={async (api) => {
         const { today, calendar } = await api.calendar.view();

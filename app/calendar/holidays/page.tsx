@@ -1,9 +1,10 @@
 import type { Metadata } from "next";
 import type { ReactNode } from "react";
 import styles from "#app/calendar/calendar.module.css";
-import { ChangingPage } from "#app/calendar/calendar-page.tsx";
+import { calendarBook } from "#app/calendar/calendar-page.tsx";
 import { HolidayBoxes } from "#app/calendar/holiday-boxes.tsx";
 import type { Query } from "#app/lists/filter-address.ts";
+import { ChangingPage } from "#app/record/changing-page.tsx";
 import type { Choice } from "#shared/record/field-spec.ts";
 
 export const metadata: Metadata = { title: "Propose holidays - Dwellbook" };
@@ -21,6 +22,7 @@ export default async function HolidaysPage({ searchParams }: HolidaysPageProps):
   const query = await searchParams;
   return (
     <ChangingPage
+      book={calendarBook}
       heading="Which holidays does the clinic keep?"
       content={async (api) => {
         const { today } = await api.calendar.view();

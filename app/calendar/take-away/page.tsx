@@ -1,8 +1,9 @@
 import type { Metadata } from "next";
 import type { ReactNode } from "react";
-import { ChangingPage, NoLongerThere } from "#app/calendar/calendar-page.tsx";
+import { calendarBook, NoLongerThere } from "#app/calendar/calendar-page.tsx";
 import { TakeAway } from "#app/calendar/take-away.tsx";
 import type { Query } from "#app/lists/filter-address.ts";
+import { ChangingPage } from "#app/record/changing-page.tsx";
 import type { ClinicCalendar } from "#shared/day/clinic-days.ts";
 import type { CalendarAsked } from "#shared/record/calendar/asked.ts";
 
@@ -23,6 +24,7 @@ export default async function TakeAwayPage({ searchParams }: TakeAwayPageProps):
   const query = await searchParams;
   return (
     <ChangingPage
+      book={calendarBook}
       heading="Is this taken out of the calendar?"
       content={async (api) => {
         const { calendar } = await api.calendar.view();

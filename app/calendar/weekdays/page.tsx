@@ -1,7 +1,8 @@
 import type { Metadata } from "next";
 import type { ReactNode } from "react";
 import { WeekdaysForm } from "#app/calendar/calendar-form.tsx";
-import { ChangingPage } from "#app/calendar/calendar-page.tsx";
+import { calendarBook } from "#app/calendar/calendar-page.tsx";
+import { ChangingPage } from "#app/record/changing-page.tsx";
 
 export const metadata: Metadata = { title: "Open weekdays - Dwellbook" };
 
@@ -9,6 +10,7 @@ export const metadata: Metadata = { title: "Open weekdays - Dwellbook" };
 export default function WeekdaysPage(): ReactNode {
   return (
     <ChangingPage
+      book={calendarBook}
       heading="On which days of the week is the clinic open?"
       content={async (api) => {
         const { calendar } = await api.calendar.view();

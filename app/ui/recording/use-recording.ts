@@ -8,7 +8,12 @@ import type { Refusal } from "#shared/errors/refusal.ts";
 import { type FieldSpecs, namesOf, readFields, type Texts } from "#shared/record/field-spec.ts";
 
 /** The page that was typed on is old. */
-const staleCodes: readonly RefusalCode[] = ["changed-meanwhile", "draft-changed", "calendar-changed"];
+const staleCodes: readonly RefusalCode[] = [
+  "changed-meanwhile",
+  "draft-changed",
+  "calendar-changed",
+  "rooms-changed",
+];
 
 /** What goes with every act: its id, and the sequence of the last event of the patient that the page had seen. */
 export type Act = { readonly actId: string; readonly lastSeen: number };
