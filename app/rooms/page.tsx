@@ -24,7 +24,7 @@ export default async function RoomsPage(): Promise<ReactNode> {
           columns={mayChange ? roomColumns.withActs : roomColumns.plain}
           rows={rooms}
           keyOf={({ id }) => id}
-          none="No room yet: no slot can be found for a visit until the lead adds one."
+          none={`No room ${version === 0 ? "yet" : "any more"}: no slot can be found for a visit until the lead adds one.`}
         />
       </div>
       {version > 0 && (
