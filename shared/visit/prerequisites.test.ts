@@ -277,6 +277,7 @@ describe("when a visit can begin by lead times", () => {
       from: hour(6),
       cannotTell: ["escort", "isolation"],
     });
+    expect(readyFrom(asked, [needs("escort")], NOW)).toEqual({ from: null, cannotTell: ["escort"] });
     expect(things(openOf(asked, [needs("escort")]))).toContain("escort");
   });
 });

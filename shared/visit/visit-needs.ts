@@ -33,10 +33,8 @@ type Found = { readonly tube: VisitTube; readonly row: RoomRow; readonly at: str
 
 const shorter = ({ further, minutes }: RoomRow): number => further ?? minutes;
 
-const compareTubes = (a: VisitTube, b: VisitTube): number => {
-  const [one, other] = [a, b].map(({ tubeId, act, kind }) => JSON.stringify([tubeId, act, kind]));
-  return (one ?? "") < (other ?? "") ? -1 : 1;
-};
+const orderOf = ({ tubeId, act, kind }: VisitTube): string => JSON.stringify([tubeId, act, kind]);
+const compareTubes = (a: VisitTube, b: VisitTube): number => (orderOf(a) < orderOf(b) ? -1 : 1);
 
 /** The longest first. Of two equally long, the one whose further time is shorter is the first: the visit is then not booked too short. */
 const longestFirst = (a: Found, b: Found): number =>

@@ -4,8 +4,8 @@ import { defineConfig } from "vitest/config";
 export default defineConfig({
   test: {
     include: [
-      "shared/{size,fit,output,review}/**/*.test.ts",
-      "shared/words/{passage,criterion,alarm-why,trend,chart,output,fluid-tests,together}.test.ts",
+      "shared/{size,fit,output,review,visit}/**/*.test.ts",
+      "shared/words/{passage,criterion,alarm-why,trend,chart,output,fluid-tests,together,offers,prerequisites}.test.ts",
       "shared/step/{alarm-step,ask-again,review-steps}.test.ts",
       "shared/record/output/reading-doubts.test.ts",
       "tests/app/bore-drawing.test.ts",
