@@ -1,7 +1,13 @@
 import type { Database } from "#db/sqlite.ts";
 
 /** Each projection with the column that names its rows. */
-const projections = { tubes: "id", open_steps: "id", patient_states: "patient_id" } as const;
+const projections = {
+  tubes: "id",
+  open_steps: "id",
+  visits: "id",
+  next_visits: "tube_id",
+  patient_states: "patient_id",
+} as const;
 type ProjectionTable = keyof typeof projections;
 const projectionTables = Object.keys(projections) as readonly ProjectionTable[];
 

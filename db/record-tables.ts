@@ -55,6 +55,8 @@ export const disposableTables: Readonly<Record<string, string>> = {
   event_kinds: "The program writes the kinds that it knows whenever it opens a database.",
   tubes: "Computed from events.",
   open_steps: "Computed from events.",
+  visits: "Computed from events.",
+  next_visits: "Computed from events.",
   patient_states: "Computed from events.",
   protocol_draft: "Rows that nobody has signed: what is signed is a version.",
   drafts: "What was typed and not saved: gone after 7 days.",

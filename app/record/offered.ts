@@ -44,6 +44,9 @@ export const formOfStep = {
   "cap or clamp trial": "clamp trial started",
   refer: "decision done",
   "hand over": "handed over",
+  visit: null,
+  "prepare visit": null,
+  rebook: null,
 } as const satisfies Record<StepKind, TubeForm | null>;
 
 /** The same of a step that is the patient's: its form stands on the patient's page. */

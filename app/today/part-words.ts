@@ -15,7 +15,8 @@ export const partWords = {
   },
   "past-latest": { head: "Past latest", none: "No tube is past its latest date." },
   undated: { head: "Without a date", none: "No tube waits for its date to be found." },
-  due: { head: "Visits and steps due", none: "No exchange is planned for today and no step is due." },
+  visits: { head: "Visits", none: "No visit is booked for today, and none waits for an answer." },
+  due: { head: "Exchanges and steps due", none: "No exchange is planned for today and no step is due." },
   calls: { head: "Calls due", none: "No call is due." },
   "loose-ends": { head: "Loose ends", none: "No record waits for a missing fact." },
 } as const satisfies Record<DayPart, PartWords>;

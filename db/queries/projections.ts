@@ -1,12 +1,14 @@
 import { asc, eq, sql } from "drizzle-orm";
 import { inserter, prepared } from "#db/prepared.ts";
-import { openSteps, patientStates, tubes } from "#db/schema/projections.ts";
+import { nextVisits, openSteps, patientStates, tubes, visits } from "#db/schema/projections.ts";
 import type { Database } from "#db/sqlite.ts";
 import type { Tx } from "#db/transaction.ts";
 
 export type TubeRow = typeof tubes.$inferSelect;
 export type StepRow = typeof openSteps.$inferSelect;
 
+export type VisitRow = typeof visits.$inferSelect;
+export type NextVisitRow = typeof nextVisits.$inferSelect;
 export type PatientStateRow = typeof patientStates.$inferSelect;
 
 /** All that is computed from one patient's events. */
@@ -14,6 +16,8 @@ export type Projection = {
   readonly patient: PatientStateRow | undefined;
   readonly tubes: readonly TubeRow[];
   readonly steps: readonly StepRow[];
+  readonly visits: readonly VisitRow[];
+  readonly nextVisits: readonly NextVisitRow[];
 };
 
 const stateOfPatient = prepared((orm) =>
@@ -49,6 +53,37 @@ const stepsOfPatient = prepared((orm) =>
     .prepare(),
 );
 
+const visitsOfPatient = prepared((orm) =>
+  orm
+    .select()
+    .from(visits)
+    .where(eq(visits.patientId, sql.placeholder("patientId")))
+    .orderBy(asc(visits.id))
+    .prepare(),
+);
+const dropVisit = prepared((orm) =>
+  orm
+    .delete(visits)
+    .where(eq(visits.id, sql.placeholder("id")))
+    .prepare(),
+);
+const insertVisit = inserter(visits);
+const nextOfPatient = prepared((orm) =>
+  orm
+    .select()
+    .from(nextVisits)
+    .where(eq(nextVisits.patientId, sql.placeholder("patientId")))
+    .orderBy(asc(nextVisits.tubeId))
+    .prepare(),
+);
+const dropNext = prepared((orm) =>
+  orm
+    .delete(nextVisits)
+    .where(eq(nextVisits.patientId, sql.placeholder("patientId")))
+    .prepare(),
+);
+const insertNext = inserter(nextVisits);
+
 const dropSteps = prepared((orm) =>
   orm
     .delete(openSteps)
@@ -80,10 +115,15 @@ const insertStep = inserter(openSteps);
 export const stepsOf = (db: Database, patientId: string): readonly StepRow[] =>
   stepsOfPatient(db).all({ patientId });
 
+export const visitsOf = (db: Database, patientId: string): readonly VisitRow[] =>
+  visitsOfPatient(db).all({ patientId });
+
 export const projectionOf = (db: Database, patientId: string): Projection => ({
   patient: stateOfPatient(db).get({ patientId }),
   tubes: tubesOfPatient(db).all({ patientId }),
   steps: stepsOf(db, patientId),
+  visits: visitsOf(db, patientId),
+  nextVisits: nextOfPatient(db).all({ patientId }),
 });
 
 type Row = { readonly id: string };
@@ -101,6 +141,20 @@ function others<R extends Row>(rows: readonly R[], than: readonly R[]): readonly
   return rows.filter((row) => !isSame(row, byId.get(row.id)));
 }
 
+type Sides = { readonly stood: Projection; readonly next: Projection };
+
+/** Visits, then which of them is each tube's next. */
+function replaceVisits(tx: Tx, patientId: string, { stood, next }: Sides): void {
+  const gone = others(stood.visits, next.visits);
+  const come = others(next.visits, stood.visits);
+  const same = JSON.stringify(stood.nextVisits) === JSON.stringify(next.nextVisits);
+  if (gone.length === 0 && come.length === 0 && same) return;
+  dropNext(tx).run({ patientId });
+  for (const { id } of gone) dropVisit(tx).run({ id });
+  for (const visit of come) insertVisit(tx, visit);
+  for (const row of next.nextVisits) insertNext(tx, row);
+}
+
 /**
  * Writes what the events make in place of what stood. A tube whose opening was voided is gone with it. What stands as it should is left
  * alone: most readings change no tube and no step, and to write them again would cost more than the reading.
@@ -111,6 +165,7 @@ export function replaceProjection(tx: Tx, patientId: string, next: Projection): 
     dropState(tx).run({ patientId });
     insertState(tx, next.patient);
   }
+  replaceVisits(tx, patientId, { stood, next });
   if (others(stood.tubes, next.tubes).length > 0 || others(next.tubes, stood.tubes).length > 0) {
     dropSteps(tx).run({ patientId });
     dropTubes(tx).run({ patientId });
@@ -125,6 +180,8 @@ export function replaceProjection(tx: Tx, patientId: string, next: Projection): 
 /** Before a rebuild: nothing computed is left. */
 export function emptyProjections(tx: Tx): void {
   tx.orm.delete(openSteps).run();
+  tx.orm.delete(nextVisits).run();
+  tx.orm.delete(visits).run();
   tx.orm.delete(tubes).run();
   tx.orm.delete(patientStates).run();
 }

@@ -130,7 +130,7 @@ const pastLatest = part(
 );
 
 /** Exchanges planned for today, whose latest date has not passed. */
-const visits = part((orm) =>
+const planned = part((orm) =>
   // The plus keeps the planner, which has no statistics, from walking the whole due list for the few planned tubes.
   and(sql`+${openSteps.rank} = ${listRank.clock}`, onTime(), plannedToday(orm)),
 );
@@ -157,13 +157,13 @@ const isLooseEnd = () =>
   );
 
 /** Exchanges planned for today, then what else has come due. */
-const visitsThenDue: Part<Asked> = {
+const plannedThenDue: Part<Asked> = {
   lines: (db, asked) => {
     const end = asked.skip + asked.limit;
     const fromFirst = { ...asked, skip: 0, limit: end };
-    return [...visits.lines(db, fromFirst), ...due.lines(db, fromFirst)].slice(asked.skip, end);
+    return [...planned.lines(db, fromFirst), ...due.lines(db, fromFirst)].slice(asked.skip, end);
   },
-  count: (db, asked) => visits.count(db, asked) + due.count(db, asked),
+  count: (db, asked) => planned.count(db, asked) + due.count(db, asked),
 };
 
 /** What each part of Today holds: its lines, and how many stand behind it. */
@@ -171,7 +171,8 @@ export const stepsOfPart: Readonly<Record<DayPart, Part<Asked>>> = {
   out: urgent,
   "past-latest": pastLatest,
   undated,
-  due: visitsThenDue,
+  visits: part(() => and(eq(openSteps.rank, listRank.visit), lte(openSteps.dueOn, today))),
+  due: plannedThenDue,
   calls,
   "loose-ends": part(isLooseEnd),
 };

@@ -8,6 +8,7 @@ import { calendarVersions, protocolVersions } from "#db/schema/versions.ts";
 import { type StaffRole, staffRoles } from "#shared/access/roles.ts";
 import type { Length } from "#shared/size/length.ts";
 import type { ListRank } from "#shared/step/list-rank.ts";
+import { type Visit, type VisitState, visitStates } from "#shared/visit/visit.ts";
 
 /** Projection: one row a tube, computed from its patient's events and written again with each of them. */
 export const tubes = sqliteTable(
@@ -129,6 +130,71 @@ export const openSteps = sqliteTable(
     index("open_steps_by_kind").on(t.kind, t.dueOn, t.id),
     // query: steps of one person (before an account closes)
     index("open_steps_by_owner").on(t.ownerStaffId),
+  ],
+);
+
+/** Projection: every visit that was booked, with what a list, a day and the rooms' time ask of it. */
+export const visits = sqliteTable(
+  "visits",
+  {
+    /** That of the entry that booked it. */
+    id: id("id").primaryKey(),
+    patientId: id("patient_id")
+      .notNull()
+      .references(() => patients.id, { onDelete: "restrict" }),
+    state: text("state").$type<VisitState>().notNull(),
+    visitOn: dayText("visit_on").notNull(),
+    /** Null of one that is booked elsewhere. */
+    roomId: text("room_id"),
+    /** Minutes after midnight by the clinic's clock, and of the room's time. */
+    fromMinute: integer("from_minute"),
+    minutes: integer("minutes"),
+    /** Nobody else can have that time of the room. */
+    takesRoom: flag("takes_room").notNull(),
+    urgent: flag("urgent").notNull(),
+    /** By when something that is still open is to be settled. */
+    settleBy: dayText("settle_by"),
+    visit: json("visit").$type<Visit>().notNull(),
+    rulesVersion: integer("rules_version").notNull(),
+  },
+  (t) => [
+    check("visits_state_known", isOneOf(t.state, visitStates)),
+    check("visits_room_whole", sql`(${t.roomId} is null) = (${t.minutes} is null)`),
+    check(
+      "visits_takes_a_room",
+      sql`${t.takesRoom} = 0 or (${t.roomId} is not null and ${t.fromMinute} is not null)`,
+    ),
+    check(
+      "visits_minutes_of_a_day",
+      sql`${t.fromMinute} between 0 and 1440 and ${t.minutes} between 1 and 1440`,
+    ),
+    ...areDays("visits", t.visitOn, t.settleBy),
+    ...areFlags("visits", t.takesRoom, t.urgent),
+    ...areJson("visits", t.visit),
+    // query: visits of a span of days, and what takes the rooms' time
+    index("visits_by_day").on(t.visitOn, t.fromMinute, t.id),
+    // query: visits of one patient
+    index("visits_by_patient").on(t.patientId, t.id),
+    // query: visits that stand in a way: not confirmed, not attended
+    index("visits_by_state").on(t.state, t.visitOn, t.id),
+  ],
+);
+
+/** Projection: the next visit that is booked for a tube. Beside the tubes, whose rows are long. */
+export const nextVisits = sqliteTable(
+  "next_visits",
+  {
+    tubeId: id("tube_id").primaryKey(),
+    patientId: id("patient_id")
+      .notNull()
+      .references(() => patients.id, { onDelete: "restrict" }),
+    visitId: id("visit_id")
+      .notNull()
+      .references(() => visits.id, { onDelete: "restrict" }),
+  },
+  (t) => [
+    // query: those of one patient, written with the patient's visits
+    index("next_visits_by_patient").on(t.patientId, t.tubeId),
   ],
 );
 

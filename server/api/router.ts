@@ -15,6 +15,7 @@ import { shelfRouter } from "#server/api/shelf-router.ts";
 import { staffRouter } from "#server/api/staff-router.ts";
 import { createCallerFactory, router } from "#server/api/trpc.ts";
 import { tubeRouter } from "#server/api/tube-router.ts";
+import { visitRouter } from "#server/api/visit-router.ts";
 
 export const appRouter = router({
   calendar: calendarRouter,
@@ -33,6 +34,7 @@ export const appRouter = router({
   shelf: shelfRouter,
   staff: staffRouter,
   tube: tubeRouter,
+  visit: visitRouter,
 });
 
 export type AppRouter = typeof appRouter;

@@ -24,6 +24,7 @@ export function todayList(db: Database, texts: FilterTexts = {}) {
       out: of("out"),
       "past-latest": of("past-latest"),
       undated: of("undated"),
+      visits: of("visits"),
       due: of("due"),
       calls: of("calls"),
       "loose-ends": of("loose-ends"),

@@ -11,6 +11,7 @@ import { passFromClosed } from "#server/record/pass-from-closed.ts";
 import { type Computed, projectionFrom } from "#server/record/project.ts";
 import { refuseClosedRecord } from "#server/record/refuse-closed-record.ts";
 import { toStored } from "#server/record/stored-event.ts";
+import { refuseTakenSlots } from "#server/visits/refuse-taken-slots.ts";
 import type { Instant } from "#shared/day/instant.ts";
 import { DomainError } from "#shared/errors/refusal.ts";
 import { byVolume } from "#shared/output/criterion/by-volume.ts";
@@ -89,6 +90,7 @@ export function append(tx: Tx, recording: Recording, commands: readonly Command[
   const all = [...asked.added, ...added];
   const stored = { patientId, actId, recordedAt: at, recordedBy: staffId, zone: clinicOf(tx).zone };
   for (const event of all) appendEvent(tx, toStored(event, stored));
+  refuseTakenSlots(tx, at, { patientId, visits: computed.state.visits, today: now.today });
   const parted = partRecords(tx, record, { own, actId, at });
   write(tx, record, added.length === 0 ? computed : compute({ ...record, events }));
   for (const id of parted) append(tx, { ...recording, patientId: id }, []);

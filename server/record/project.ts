@@ -1,4 +1,4 @@
-import type { Projection, StepRow, TubeRow } from "#db/queries/projections.ts";
+import type { NextVisitRow, Projection, StepRow, TubeRow, VisitRow } from "#db/queries/projections.ts";
 import type { Day } from "#shared/day/day.ts";
 import { asksNothing, type OutputAsks } from "#shared/review/output-asks.ts";
 import { type ListRank, rankOf } from "#shared/step/list-rank.ts";
@@ -7,6 +7,22 @@ import { known } from "#shared/tube/certainty.ts";
 import { tubeName } from "#shared/tube/name.ts";
 import type { PatientTubes, TubeState } from "#shared/tube/state.ts";
 import { marksOf } from "#shared/tube/strip.ts";
+import { bookingOf, isOpenVisit, openTubes, type Visit } from "#shared/visit/visit.ts";
+
+/** The next that is booked for a tube and not answered yet. */
+const nextVisit = (id: string, visits: readonly Visit[]): Visit | undefined =>
+  visits
+    .filter(isOpenVisit)
+    .filter((visit) => openTubes(visit).some(({ tubeId }) => tubeId === id))
+    .toSorted((a, b) => (a.on < b.on ? -1 : 1))[0];
+
+const nextVisits = ({ tubes, visits }: PatientTubes, patientId: string): NextVisitRow[] =>
+  tubes
+    .flatMap(({ id: tubeId }): NextVisitRow[] => {
+      const visitId = nextVisit(tubeId, visits)?.id;
+      return visitId === undefined ? [] : [{ tubeId, patientId, visitId }];
+    })
+    .toSorted((a, b) => (a.tubeId < b.tubeId ? -1 : 1));
 
 function tubeRow(tube: TubeState, patientId: string, asks: OutputAsks): TubeRow {
   return {
@@ -49,6 +65,26 @@ const stepRow = (step: OpenStep, rank: ListRank): Omit<StepRow, "patientId"> => 
   rulesVersion: RULES_VERSION,
 });
 
+function visitRow(visit: Visit, patientId: string, steps: readonly OpenStep[]): VisitRow {
+  const { id, state, on, place, urgent } = visit;
+  const here = place.kind === "here" ? place : null;
+  const toSettle = steps.find((step) => step.id === `${id}:prepare visit`);
+  return {
+    id,
+    patientId,
+    state,
+    visitOn: on,
+    roomId: here?.roomId ?? null,
+    fromMinute: place.from,
+    minutes: here?.minutes ?? null,
+    takesRoom: bookingOf(visit) !== null,
+    urgent,
+    settleBy: toSettle?.dueOn ?? null,
+    visit,
+    rulesVersion: RULES_VERSION,
+  };
+}
+
 /**
  * A patient as the steps are computed from where no log of readings is asked: of each story its first line. How many entries there are is
  * not of it, or each would write it again.
@@ -77,4 +113,6 @@ export const projectionFrom = (patientId: string, { state, steps, asks, bornOn }
   patient: { patientId, state: inShort(state, bornOn), rulesVersion: RULES_VERSION },
   tubes: state.tubes.map((tube) => tubeRow(tube, patientId, asks.get(tube.id) ?? asksNothing)),
   steps: steps.map((step) => ({ patientId, ...stepRow(step, rankOf(step, steps)) })),
+  visits: state.visits.map((visit) => visitRow(visit, patientId, steps)),
+  nextVisits: nextVisits(state, patientId),
 });

@@ -146,6 +146,13 @@ export const access = {
   "tube.output": everyone,
   "tube.urine": everyone,
   "tube.view": everyone,
+  "visit.booked": everyone,
+  "visit.days": everyone,
+  "visit.moved": everyone,
+  "visit.noted": everyone,
+  "visit.offers": everyone,
+  "visit.prepared": everyone,
+  "visit.view": everyone,
 } as const satisfies Record<string, readonly Actor[]>;
 
 export type Procedure = keyof typeof access;

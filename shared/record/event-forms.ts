@@ -50,9 +50,13 @@ import {
 } from "#shared/record/tube/trouble-forms.ts";
 import { verifyForm } from "#shared/record/tube/verify-form.ts";
 import type { EventKind } from "#shared/tube/payloads.ts";
+import type { visitPayloads } from "#shared/tube/visit-payloads.ts";
 
-/** Kinds that a form of their own records; an amendment is the form of the entry that it mends, with a reason. */
-export type FormKind = Exclude<EventKind, "dates confirmed" | "records joined" | "amended" | "voided">;
+/** Kinds that a form of their own records, visits apart: those are held against the clinic's rooms. An amendment is the form of the entry that it mends, with a reason. */
+export type FormKind = Exclude<
+  EventKind,
+  "dates confirmed" | "records joined" | "amended" | "voided" | keyof typeof visitPayloads
+>;
 
 type OpeningKind = "placed" | "taken over";
 

@@ -21,7 +21,7 @@ const step = (kind: StepKind, tubeId = "tube-1"): OpenStep => ({
   pins: { protocol: 1, calendar: 1 },
 });
 
-const { urgent, clock, call, looseEnd } = listRank;
+const { urgent, clock, call, looseEnd, visit } = listRank;
 
 /** Beside an exchange of the same tube. */
 const ranks = {
@@ -50,6 +50,9 @@ const ranks = {
   hospice: looseEnd,
   reconcile: looseEnd,
   "which tube out": looseEnd,
+  visit,
+  "prepare visit": visit,
+  rebook: visit,
   "flush differently": clock,
   "to suction": clock,
   reposition: clock,

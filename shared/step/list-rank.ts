@@ -1,4 +1,4 @@
-import { betweenVisits, isLooseEnd, isUrgent, type OpenStep } from "#shared/step/step.ts";
+import { betweenVisits, isLooseEnd, isUrgent, type OpenStep, visitKinds } from "#shared/step/step.ts";
 
 /** The parts of the lists, in the order in which they are read. Stored with each step, so that a list is one indexed query. */
 export const listRank = {
@@ -10,6 +10,8 @@ export const listRank = {
   call: 2,
   /** Something is missing or does not agree; the tube's own dates stand beside it. */
   looseEnd: 3,
+  /** What a booked visit asks for, beside the dates of its tubes. */
+  visit: 4,
 } as const;
 export type ListRank = (typeof listRank)[keyof typeof listRank];
 
@@ -28,6 +30,7 @@ function standsForItsTube(step: OpenStep, all: readonly OpenStep[]): boolean {
 /** In which part of the lists a step stands, among all steps of its patient. */
 export function rankOf(step: OpenStep, all: readonly OpenStep[]): ListRank {
   if (isUrgent(step.kind)) return listRank.urgent;
+  if (visitKinds.includes(step.kind)) return listRank.visit;
   if (betweenVisits.includes(step.kind)) return listRank.call;
   if (ofTheClock(step) || (asksForDate(step) && standsForItsTube(step, all))) return listRank.clock;
   return isLooseEnd(step.kind) ? listRank.looseEnd : listRank.clock;

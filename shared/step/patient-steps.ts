@@ -2,6 +2,7 @@ import { addDays, type Day } from "#shared/day/day.ts";
 import { dueOn, NO_PINS, why } from "#shared/step/draft.ts";
 import type { Books } from "#shared/step/open-steps.ts";
 import { defaultOwner, type OpenStep, type Why } from "#shared/step/step.ts";
+import { visitSteps } from "#shared/step/visit-steps.ts";
 import type { Pins } from "#shared/tube/event.ts";
 import { numberedTitle } from "#shared/tube/name.ts";
 import type { PatientTubes } from "#shared/tube/state.ts";
@@ -64,5 +65,5 @@ export function patientSteps(patient: PatientTubes, books: Books): OpenStep[] {
   const where = open === undefined ? [] : whereaboutsAsked(patient, books, pins);
   const born = birthDateAsked(patient, books.bornOn);
   const asked = [...where, ...born, ...reconciles, ...whichOutAsked(patient)];
-  return asked.map((step) => ofPatient(pins, step));
+  return [...asked.map((step) => ofPatient(pins, step)), ...visitSteps(patient, books)];
 }

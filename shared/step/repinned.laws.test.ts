@@ -68,7 +68,7 @@ describe("what newer tables would move, of any history", () => {
         const moved = movedSteps(patient, of, newest);
         const expected = daysById(openSteps(repinnedAfresh(events), of));
         const told = daysById(openSteps(patient, of));
-        const byStep = new Map(moved.map((step) => [`${step.tubeId}:${step.kind}`, step]));
+        const byStep = new Map(moved.map((step) => [step.stepId, step]));
         for (const id of new Set([...expected.keys(), ...told.keys()])) {
           const step = byStep.get(id);
           const stood = JSON.stringify(told.get(id));

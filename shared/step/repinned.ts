@@ -10,6 +10,7 @@ export type StepDays = Readonly<Pick<OpenStep, (typeof stepDays)[number]>>;
 
 /** One step of a tube that other pins would date otherwise; null where one of them has no such step. */
 export type MovedStep = {
+  readonly stepId: string;
   readonly tubeId: string;
   readonly kind: StepKind;
   readonly stood: StepDays | null;
@@ -50,6 +51,6 @@ export function movedSteps(patient: PatientTubes, books: Books, pins: Pins): Mov
     const before = stands.has(step.id) ? daysOf(step) : null;
     const after = daysOf(next.get(step.id));
     if (tubeId === undefined || isSame(before, after)) return [];
-    return [{ tubeId, kind: step.kind, stood: before, proposed: after }];
+    return [{ stepId: step.id, tubeId, kind: step.kind, stood: before, proposed: after }];
   });
 }

@@ -83,6 +83,9 @@ export const whyCodes = [
   "alarm-found-while-shut",
   "alarm-soaking-leak",
   "usual-level",
+  "visit",
+  "to-settle",
+  "missed",
 ] as const;
 export type WhyCode = (typeof whyCodes)[number];
 
@@ -145,6 +148,9 @@ export const defaultOwner = {
   whereabouts: "caller",
   reconcile: "nurse",
   "which tube out": "nurse",
+  visit: "nurse",
+  "prepare visit": "nurse",
+  rebook: "nurse",
   "flush differently": "nurse",
   "to suction": "nurse",
   reposition: "nurse",
@@ -186,6 +192,9 @@ export const betweenVisits: readonly StepKind[] = [
   "balloon check",
   "whereabouts",
 ];
+
+/** What a booked visit asks for; the dates of its tubes stand beside it. */
+export const visitKinds: readonly StepKind[] = ["visit", "prepare visit", "rebook"];
 
 export const isUrgent = (kind: StepKind): boolean => urgentKinds.includes(kind);
 export const isLooseEnd = (kind: StepKind): boolean => looseEndKinds.includes(kind);

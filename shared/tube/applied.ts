@@ -23,6 +23,10 @@ type OtherKind =
   | "reconciled"
   | "reported out"
   | "records joined"
+  | "visit booked"
+  | "visit moved"
+  | "visit noted"
+  | "visit prepared"
   | "amended"
   | "voided";
 

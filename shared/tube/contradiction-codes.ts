@@ -13,5 +13,7 @@ export const contradictionCodes = [
   "already-on-trial",
   "not-on-trial",
   "no-balloon",
+  "visit-not-booked",
+  "visit-over",
 ] as const;
 export type ContradictionCode = (typeof contradictionCodes)[number];

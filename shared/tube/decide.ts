@@ -130,6 +130,10 @@ function tubesInside({ kind, payload }: Command): readonly string[] {
     const read = payloads.reconciled.safeParse(payload);
     return read.success ? read.data.sides.map(idOf) : [];
   }
+  if (kind === "visit booked") {
+    const read = payloads["visit booked"].safeParse(payload);
+    return read.success ? read.data.tubes.map(idOf) : [];
+  }
   const read = kind === "reported out" ? payloads["reported out"].safeParse(payload) : null;
   return read?.success ? read.data.candidates.map(idOf) : [];
 }

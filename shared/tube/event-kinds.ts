@@ -1,7 +1,16 @@
 import type { EventKind } from "#shared/tube/payloads.ts";
 
 /** What an event changes: a save conflicts only with a later event on the same tube that touches the same. */
-export type Aspect = "clock" | "status" | "mode" | "facts" | "plan" | "owner" | "conditions" | "history";
+export type Aspect =
+  | "clock"
+  | "status"
+  | "mode"
+  | "facts"
+  | "plan"
+  | "owner"
+  | "conditions"
+  | "history"
+  | "visit";
 
 export type EventRule = {
   readonly touches: readonly Aspect[];
@@ -82,6 +91,10 @@ export const eventRules = {
   "decision done": { ...adds, touches: ["plan"] },
   "alarm closed": adds,
   "usual level accepted": adds,
+  "visit booked": { touches: ["visit"], resets: "neither", pins: false, tubes: 0 },
+  "visit moved": { touches: ["visit"], resets: "neither", pins: false, tubes: 0 },
+  "visit noted": { touches: ["visit"], resets: "neither", pins: false, tubes: 0 },
+  "visit prepared": { ...adds, tubes: 0 },
 } as const satisfies Record<EventKind, EventRule>;
 
 export const eventKinds = Object.keys(eventRules) as EventKind[];

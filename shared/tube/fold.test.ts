@@ -295,7 +295,7 @@ describe("a patient's tubes", () => {
       reconciles: [],
       reportedOut: [],
     };
-    expect(state()).toEqual({ ...notes, died: null, tubes: [], contradictions: [], lastSeq: 0 });
+    expect(state()).toEqual({ ...notes, visits: [], died: null, tubes: [], contradictions: [], lastSeq: 0 });
   });
 });
 

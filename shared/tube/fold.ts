@@ -1,6 +1,7 @@
 import { endedBy, type OneTubeEvent, restsOn } from "#shared/tube/applied.ts";
 import { applyToTube } from "#shared/tube/apply.ts";
 import { notedOfPatient, nothingNoted, type PatientNotes } from "#shared/tube/apply-patient.ts";
+import { answeredVisits, notedOfVisit, type VisitEvent } from "#shared/tube/apply-visit.ts";
 import type { ContradictionCode } from "#shared/tube/contradiction-codes.ts";
 import type { EventOf, TubeEvent } from "#shared/tube/event.ts";
 import { mayFollowEnd } from "#shared/tube/event-kinds.ts";
@@ -10,6 +11,7 @@ import type { Opening } from "#shared/tube/payloads.ts";
 import { stillUnanswered } from "#shared/tube/reported-out.ts";
 import { spellsOver, withFound } from "#shared/tube/shut-spells.ts";
 import type { Contradiction, PatientTubes, StoryLine, TubeState } from "#shared/tube/state.ts";
+import type { Visit } from "#shared/visit/visit.ts";
 
 /** A record that opens without pins has no table to compute from; the example's first version stands in, and it is said. */
 const FIRST_PINS = { protocol: 1, calendar: 1 } as const;
@@ -17,6 +19,7 @@ const FIRST_PINS = { protocol: 1, calendar: 1 } as const;
 type Folding = {
   tubes: Map<string, TubeState>;
   notes: PatientNotes;
+  visits: readonly Visit[];
   died: PatientTubes["died"];
 };
 
@@ -29,7 +32,7 @@ const NOTHING: readonly Found[] = [];
  * exception, and the record stays open.
  */
 export function fold(events: readonly TubeEvent[]): PatientTubes {
-  const folding: Folding = { tubes: new Map(), notes: nothingNoted, died: null };
+  const folding: Folding = { tubes: new Map(), notes: nothingNoted, visits: [], died: null };
   const contradictions = standingEvents(events).flatMap((at) =>
     step(folding, at).map(
       (found): Contradiction => ({ ...found, eventId: at.event.id, recordedOn: at.event.recordedOn }),
@@ -38,6 +41,7 @@ export function fold(events: readonly TubeEvent[]): PatientTubes {
   return {
     ...folding.notes,
     reportedOut: stillUnanswered(folding.notes.reportedOut, folding.tubes),
+    visits: folding.visits,
     died: folding.died,
     tubes: [...folding.tubes.values()].toSorted((a, b) => a.number - b.number || (a.id < b.id ? -1 : 1)),
     contradictions,
@@ -45,8 +49,14 @@ export function fold(events: readonly TubeEvent[]): PatientTubes {
   };
 }
 
-/** Takes one event into the folding; returns what in it cannot be true. */
+/** Takes one event into the folding, and what it answers of visits; returns what in it cannot be true. */
 function step(folding: Folding, at: Standing): readonly Found[] {
+  const found = applied(folding, at);
+  folding.visits = answeredVisits(folding.visits, at, folding.tubes);
+  return found;
+}
+
+function applied(folding: Folding, at: Standing): readonly Found[] {
   const { event } = at;
   switch (event.kind) {
     case "amended":
@@ -70,6 +80,11 @@ function step(folding: Folding, at: Standing): readonly Found[] {
     case "records joined":
       folding.notes = notedOfPatient(folding.notes, event, at);
       return renumber(folding, event);
+    case "visit booked":
+    case "visit moved":
+    case "visit noted":
+    case "visit prepared":
+      return toVisit(folding, event);
     case "died":
       return die(folding, at);
     case "placed":
@@ -138,6 +153,13 @@ const notOpened = ({ tubes }: Folding, named: readonly { readonly tube: string }
   named.flatMap(({ tube: tubeId }) =>
     tubes.has(tubeId) ? [] : [{ code: "event-before-opening" as const, tubeId }],
   );
+
+function toVisit(folding: Folding, event: VisitEvent): readonly Found[] {
+  const { visits, contradiction } = notedOfVisit(folding.visits, event);
+  folding.visits = visits;
+  const unknown = event.kind === "visit booked" ? notOpened(folding, event.payload.tubes) : NOTHING;
+  return contradiction === undefined ? unknown : [...unknown, { code: contradiction, tubeId: null }];
+}
 
 /** A number is one tube's within the patient: those of the joined record that were taken are given anew. */
 function renumber(folding: Folding, { payload }: EventOf<"records joined">): readonly Found[] {

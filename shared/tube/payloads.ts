@@ -11,6 +11,7 @@ import { tubeKinds } from "#shared/tube/kind/kinds.ts";
 import { ownerSchema } from "#shared/tube/owner-schema.ts";
 import { reviewPayloads } from "#shared/tube/review-payloads.ts";
 import { stepKinds } from "#shared/tube/step-kinds.ts";
+import { visitPayloads } from "#shared/tube/visit-payloads.ts";
 import { callOutcomes, modes, roles, sides } from "#shared/tube/vocabulary.ts";
 
 export const operatorPlanSchema = z.strictObject({
@@ -144,6 +145,7 @@ export const payloads = {
   ...carePayloads,
   ...reviewPayloads,
   ...alarmPayloads,
+  ...visitPayloads,
 } as const;
 
 export type EventKind = keyof typeof payloads;

@@ -21,6 +21,7 @@ import type {
   Side,
   TroubleKind,
 } from "#shared/tube/vocabulary.ts";
+import type { Visit } from "#shared/visit/visit.ts";
 
 /** `ended` is the only status without an open step. */
 export const statuses = [
@@ -204,6 +205,8 @@ export type PatientTubes = {
   readonly reconciles: readonly (RestsOn & Pick<Payload<"reconcile asked">, "about" | "says">)[];
   /** Reports that nobody has answered yet. */
   readonly reportedOut: readonly ReportedOut[];
+  /** Every visit that was booked, in the order of booking. */
+  readonly visits: readonly Visit[];
   readonly died: { readonly eventId: string; readonly when: When } | null;
   readonly tubes: readonly TubeState[];
   readonly contradictions: readonly Contradiction[];

@@ -27,6 +27,9 @@ export const stepKinds = [
   "whereabouts",
   "reconcile",
   "which tube out",
+  "visit",
+  "prepare visit",
+  "rebook",
   ...decidedKinds,
 ] as const;
 export type StepKind = (typeof stepKinds)[number];

@@ -62,4 +62,8 @@ export const actLabels = {
   "decision done": "Record a decision as done",
   "alarm closed": "Close the alarm",
   "usual level accepted": "Accept as usual level",
+  "visit booked": "Book a visit",
+  "visit moved": "Move the visit",
+  "visit noted": "Note how the visit stands",
+  "visit prepared": "Note what is settled before the visit",
 } as const satisfies Record<EventKind, string>;

@@ -4,6 +4,7 @@ import { carePayloads } from "#shared/tube/care-payloads.ts";
 import { coursePayloads } from "#shared/tube/course-payloads.ts";
 import { eventKinds } from "#shared/tube/event-kinds.ts";
 import { type EventKind, payloads } from "#shared/tube/payloads.ts";
+import { visitPayloads } from "#shared/tube/visit-payloads.ts";
 import { actLabels } from "./acts.ts";
 import { storySentence } from "./events.ts";
 
@@ -259,11 +260,12 @@ describe("an entry in the story", () => {
     expect(storySentence({ kind, payload }, nameOf)).toBe(sentence);
   });
 
-  it("has an example of every kind here or in course-events.test.ts, and an act that records it", () => {
+  it("has an example of every kind here, in course-events.test.ts or in visit-events.test.ts, and an act that records it", () => {
     const elsewhere: readonly string[] = [
       "downsized",
       ...Object.keys(coursePayloads),
       ...Object.keys(carePayloads),
+      ...Object.keys(visitPayloads),
     ];
     const here = eventKinds.filter((kind) => !elsewhere.includes(kind));
     expect(new Set(told.map(([kind]) => kind))).toEqual(new Set(here));

@@ -22,6 +22,7 @@ import {
   yesNo,
 } from "#shared/words/sentence.ts";
 import { stepNames } from "#shared/words/steps.ts";
+import { visitSentences } from "#shared/words/visit-events.ts";
 
 const planned = (plan: Opening["plan"]): Part => (plan === null ? null : `plan: ${printPlan(plan)}`);
 
@@ -181,6 +182,7 @@ const sentences: { readonly [K in EventKind]: Tell<K> } = {
   ...careSentences,
   ...reviewSentences,
   ...alarmSentences,
+  ...visitSentences,
 };
 
 /** An entry as the story tells it, in the past tense. The payload is one of that kind, as its schema read it. */

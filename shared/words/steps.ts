@@ -32,6 +32,9 @@ export const stepNames = {
   whereabouts: "Ask where the patient is",
   reconcile: "Reconcile",
   "which tube out": "Find which tube is out",
+  visit: "Visit",
+  "prepare visit": "Prepare the visit",
+  rebook: "Book again",
   ...decidedNames,
 } as const satisfies Record<StepKind, string>;
 
@@ -64,6 +67,9 @@ export const stepAsks = {
   reconcile: "Find which is right, then record it.",
   "which tube out":
     "Ask whoever took it out which of them it was, then record that removal. Until then the dates of all of them stand.",
+  visit: "Record what was done: the visit is done with it. Or that nobody came, or that it is cancelled.",
+  "prepare visit": "Settle what is open before the visit, each with who said so.",
+  rebook: "Nobody came: find out why and book again. The tube's own date has not waited.",
   ...decidedAsks,
 } as const satisfies Record<StepKind, string>;
 
@@ -119,6 +125,8 @@ const subjects: Partial<Record<StepKind, string>> = {
   "tip position": "tip to confirm",
   hospice: "decision on hospice",
   whereabouts: "asked again",
+  visit: "visit",
+  "prepare visit": "to be settled",
 };
 
 /** Where a step with a window stands: past latest, past its target, due, window open, or still to come. */
@@ -177,7 +185,11 @@ export function standingBesideName(step: OpenStep, today: Day): string {
     case "cap or clamp trial":
     case "refer":
     case "hand over":
+    case "visit":
+    case "prepare visit":
       return windowStanding(step, today);
+    case "rebook":
+      return "did not attend: not booked again";
     case "tube out":
       return `out since ${printDay(step.dueOn)}: not decided`;
     case "part out":

@@ -236,6 +236,38 @@ const sentences: readonly (readonly [WhyCode, Args, string])[] = [
     { where: "ward 4", day: "2026-08-17", days: null, ward: null, source: null },
     "An inpatient on ward 4, told on Mon 17 Aug 2026: asked again now, no row.",
   ],
+  [
+    "visit",
+    { what: "exchange", day: "2026-11-04", from: 570, where: null, state: "booked", urgent: null },
+    "Booked: exchange, Wed 4 Nov 2026, 09:30.",
+  ],
+  [
+    "visit",
+    {
+      what: "removal",
+      day: "2026-11-04",
+      from: null,
+      where: "Far Dale",
+      state: "confirmed",
+      urgent: "urgent",
+    },
+    "Confirmed elsewhere, Far Dale: removal, Wed 4 Nov 2026, urgent.",
+  ],
+  [
+    "to-settle",
+    { thing: "labs", says: "INR, platelets", day: "2026-11-02" },
+    "Open: labs, INR, platelets; settled by Mon 2 Nov 2026.",
+  ],
+  [
+    "missed",
+    { day: "2026-11-04", reason: "no transport", times: 3 },
+    "Nobody came on Wed 4 Nov 2026 (no transport), 3 times by now. The tube's own date has not waited.",
+  ],
+  [
+    "missed",
+    { day: "2026-11-04", reason: null, times: 1 },
+    "Nobody came on Wed 4 Nov 2026. The tube's own date has not waited.",
+  ],
   ["reconcile", { about: "sides", says: "It says right." }, "Not agreed: sides. It says right."],
   [
     "reported-out",

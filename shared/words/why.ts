@@ -6,6 +6,7 @@ import type { ContradictionCode } from "#shared/tube/contradiction-codes.ts";
 import { kindOf, tubeKinds } from "#shared/tube/kind/kinds.ts";
 import { stepKinds } from "#shared/tube/step-kinds.ts";
 import { alarmWhy } from "#shared/words/alarm-why.ts";
+import { printMinute } from "#shared/words/offers.ts";
 import { stepNames } from "#shared/words/steps.ts";
 
 type Args = Why["args"];
@@ -69,6 +70,8 @@ const contradictions = {
   "already-on-trial": "a clamp trial was started while one was running",
   "not-on-trial": "a clamp trial came out that had not been started",
   "no-balloon": "water was found in a balloon where no balloon holds it",
+  "visit-not-booked": "an entry speaks of a visit that is not booked",
+  "visit-over": "an entry changes a visit that was over",
 } as const satisfies Record<ContradictionCode, string>;
 
 const contradiction = (code: Value): string =>
@@ -169,6 +172,12 @@ const sentences = {
   "reported-out": ({ tubes, toldBy, day }) =>
     `Told by ${toldBy} that one was taken out${said(day, (text) => ` on ${on(text)}`)}, and not which: ${tubes}.`,
   ...alarmLines,
+  visit: ({ what, day, from, where, state, urgent }) =>
+    `${capital(String(state))}${said(where, (place) => ` elsewhere, ${place}`)}: ${what}, ${on(day)}${said(from, (at) => `, ${printMinute(Number(at))}`)}${said(urgent, (word) => `, ${word}`)}.`,
+  "to-settle": ({ thing, says, day }) =>
+    `Open: ${thing}${said(says, (words) => `, ${words}`)}${said(day, (by) => `; settled by ${on(by)}`)}.`,
+  missed: ({ day, reason, times }) =>
+    `Nobody came on ${on(day)}${said(reason, (words) => ` (${words})`)}${Number(times) > 1 ? `, ${times} times by now` : ""}. The tube's own date has not waited.`,
   "usual-level": ({ row, mlPer24h, day, acceptedBy }) =>
     `Accepted by ${acceptedBy} as usual until ${on(day)}: ${mlPer24h} mL/24 h, in place of the row for ${row} output.`,
 } as const satisfies Record<WhyCode, Sentence>;

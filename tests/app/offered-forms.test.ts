@@ -9,6 +9,7 @@ import {
   tubeProcedures,
 } from "#app/record/procedures.ts";
 import { isProcedure } from "#shared/access/may.ts";
+import { visitKinds } from "#shared/step/step.ts";
 import { confirmed, unknownFact } from "#shared/tube/certainty.ts";
 import { statuses } from "#shared/tube/state.ts";
 
@@ -109,11 +110,11 @@ describe("the address of a form", () => {
     expect(tubeFormOf(slug)).toBeUndefined();
   });
 
-  it("every step but two entries that disagree, and one of several tubes out, leads to one form, of the tube or of the patient", () => {
+  it("every step but two entries that disagree, one of several tubes out, and those of a visit, leads to one form, of the tube or of the patient", () => {
     const without = Object.entries(formOfStep).filter(([, form]) => form === null);
     const manyAnswers = ["contradiction", "which tube out"];
     expect(without.map(([kind]) => kind).toSorted()).toEqual(
-      [...manyAnswers, ...Object.keys(patientFormOfStep)].toSorted(),
+      [...manyAnswers, ...visitKinds, ...Object.keys(patientFormOfStep)].toSorted(),
     );
   });
 });

@@ -26,7 +26,7 @@ const contentsOf = (sqlite: Sqlite.Database): Contents =>
   );
 
 /** What an upgrade may write anew: the list of migrations, and what is computed from events. */
-const madeAnew = ["migrations", "tubes", "open_steps"];
+const madeAnew = ["migrations", "tubes", "open_steps", "patient_states"];
 /** A column that is made from the row's others may be written anew too: what the finder compares. */
 const withoutSearch = (rows: readonly unknown[]): readonly unknown[] =>
   rows.map((row) => ({ ...(row as object), search: undefined }));

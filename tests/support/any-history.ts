@@ -4,7 +4,11 @@ import { confirmed, type Fact, unknownFact } from "#shared/tube/certainty.ts";
 import type { TubeEvent } from "#shared/tube/event.ts";
 import { tubeKinds } from "#shared/tube/kind/kinds.ts";
 import { feelings, findOuts, goingOn, reconcileAbouts, sides, whereabouts } from "#shared/tube/vocabulary.ts";
+import { prerequisiteThings } from "#shared/visit/prerequisite-things.ts";
+import { answerStates } from "#shared/visit/prerequisites.ts";
+import { visitActs } from "#shared/visit/visit-acts.ts";
 import * as make from "#tests/support/factories.ts";
+import { visitBooked, visitMoved, visitNoted, visitPrepared } from "#tests/support/visit-factories.ts";
 
 /**
  * Histories that no clinic would write: events before the placement, of tubes that nobody placed, after the end, twice, in any
@@ -119,6 +123,23 @@ const tubeEntry = fc.oneof(
   fc.tuple(said, anyDay).map(([of, by]) => make.planRecorded({ ...of, act: "remove", by })),
 );
 
+const aVisit = { visit: "e4" };
+const anyVisit = fc.oneof(
+  fc
+    .tuple(said, anyDay, fc.subarray([...tubes], { minLength: 1 }), fc.constantFrom(...visitActs))
+    .map(([of, visitOn, named, act]) => ({
+      ...visitBooked({ ...of, visitOn, tubes: named.map((tubeId) => ({ tubeId, act })) }),
+      id: undefined,
+    })),
+  fc.tuple(said, anyDay).map(([of, visitOn]) => visitMoved({ ...of, ...aVisit, visitOn })),
+  fc
+    .tuple(said, fc.constantFrom("confirmed", "arrived", "done", "did not attend", "cancelled"))
+    .map(([of, state]) => visitNoted({ ...of, ...aVisit, state })),
+  fc
+    .tuple(said, fc.constantFrom(...prerequisiteThings), fc.constantFrom(...answerStates))
+    .map(([of, thing, state]) => visitPrepared({ ...of, ...aVisit, thing, state })),
+);
+
 const patientEntry = fc.oneof(
   fc
     .tuple(said, opens, anyTube, anyTube)
@@ -138,6 +159,7 @@ const patientEntry = fc.oneof(
   fc
     .tuple(said, fc.constantFrom(...feelings))
     .map(([of, feels]) => make.clinicalStateNoted({ ...of, findings: { feels: confirmed(feels) } })),
+  anyVisit,
   fc
     .tuple(said, fc.constantFrom(...reconcileAbouts))
     .map(([of, about]) => make.reconcileAsked({ ...of, about })),

@@ -8,6 +8,7 @@ import { fluidPatients } from "#tests/support/freeze-fluid.ts";
 import { patient } from "#tests/support/freeze-patient.ts";
 import { reviewPatients } from "#tests/support/freeze-review.ts";
 import { toldPatients } from "#tests/support/freeze-told.ts";
+import { visitPatients } from "#tests/support/freeze-visits.ts";
 import { type FrozenEvents, freeze, frozenEvents, frozenReleases } from "#tests/support/frozen.ts";
 
 /**
@@ -114,6 +115,7 @@ const patients = [
   ...reviewPatients,
   ...fluidPatients,
   ...alarmPatients,
+  ...visitPatients,
 ];
 const frozenBefore = new Set(
   frozenReleases().flatMap((earlier) => frozenEvents(earlier).patients.map(({ name }) => name)),

@@ -4,25 +4,12 @@ import { printWeekdays, readWeekdays } from "#shared/day/weekdays.ts";
 import { type Parsed, parsed, type Refusal, unread } from "#shared/errors/refusal.ts";
 import type { FieldWords } from "#shared/record/field/field-words.ts";
 import type { FieldSpec } from "#shared/record/field-spec.ts";
+import { readMinute } from "#shared/visit/read-minute.ts";
 import { type Minute, MOST_SPANS, type Room, type Span } from "#shared/visit/room.ts";
 import { hoursWords } from "#shared/words/hours.ts";
 import { printMinute } from "#shared/words/offers.ts";
 
 type Hours = Room["hours"];
-
-const DAY_END: Minute = 1440;
-
-/** `8`, `8:30`, `8.30`, `8h30`, `0830`, `4 pm`; `24` and `24:00` are the end of the day. */
-const TIME_SHAPE = /^(\d{1,2})(?:[:.h]?(\d{2}))? ?(am|pm)?$/;
-
-function readMinute(text: string): Minute | null {
-  const [, hour = "", minute = "0", half] = TIME_SHAPE.exec(text) ?? [];
-  if (hour === "" || Number(minute) > 59) return null;
-  const past = Number(hour) * 60 + Number(minute);
-  if (half === undefined) return past > DAY_END ? null : past;
-  if (Number(hour) < 1 || Number(hour) > 12) return null;
-  return ((Number(hour) % 12) + (half === "pm" ? 12 : 0)) * 60 + Number(minute);
-}
 
 function readSpan(text: string): Parsed<Span> {
   const [first = "", last = "", ...more] = text.split("-");

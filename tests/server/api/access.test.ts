@@ -137,6 +137,13 @@ const matrix: Record<string, string> = {
   "tube.output": "NCPAL",
   "tube.urine": "NCPAL",
   "tube.view": "NCPAL",
+  "visit.booked": "NCPAL",
+  "visit.days": "NCPAL",
+  "visit.moved": "NCPAL",
+  "visit.noted": "NCPAL",
+  "visit.offers": "NCPAL",
+  "visit.prepared": "NCPAL",
+  "visit.view": "NCPAL",
 };
 
 const who: Record<string, Person> = {

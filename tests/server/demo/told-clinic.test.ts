@@ -116,6 +116,7 @@ describe.each(days)("the invented clinic begun on %s", (_name, startDay) => {
       out: [3, 8],
       "past-latest": [2, 8],
       undated: [1, 6],
+      visits: [0, 16],
       due: [4, 20],
       calls: [3, 16],
       "loose-ends": [5, 16],

@@ -43,7 +43,7 @@ describe("an act of the record", () => {
     );
     expect(codes).toEqual(["event-before-opening"]);
     expect(eventsOfPatient(db, "patient-1")).toEqual([]);
-    expect(projectionOf(db, "patient-1")).toEqual({ tubes: [], steps: [] });
+    expect(projectionOf(db, "patient-1")).toEqual({ tubes: [], steps: [], visits: [], nextVisits: [] });
   });
 
   it("hard case 13: a death closes every step; undone, everything is as before", () => {

@@ -1,0 +1,73 @@
+import { and, asc, eq, gte, lte, sql } from "drizzle-orm";
+import { prepared } from "#db/prepared.ts";
+import type { VisitRow } from "#db/queries/projections.ts";
+import { patientIdentifiers, patients } from "#db/schema/patients.ts";
+import { visits } from "#db/schema/projections.ts";
+import type { Database } from "#db/sqlite.ts";
+import type { Day } from "#shared/day/day.ts";
+
+const taken = prepared((orm) =>
+  orm
+    .select({
+      id: visits.id,
+      patientId: visits.patientId,
+      roomId: visits.roomId,
+      on: visits.visitOn,
+      from: visits.fromMinute,
+      minutes: visits.minutes,
+    })
+    .from(visits)
+    .where(and(gte(visits.visitOn, sql.placeholder("from")), eq(visits.takesRoom, true)))
+    .orderBy(asc(visits.visitOn), asc(visits.fromMinute), asc(visits.id))
+    .prepare(),
+);
+
+/** What takes the rooms' time from a day on, in order of time. */
+export const takenFrom = (db: Database, from: Day) => taken(db).all({ from });
+
+const rows = (orm: Database["orm"]) =>
+  orm
+    .select({
+      visit: visits,
+      familyName: patients.familyName,
+      givenName: patients.givenName,
+      birthOn: patients.birthOn,
+      number: patientIdentifiers.value,
+    })
+    .from(visits)
+    .innerJoin(patients, eq(patients.id, visits.patientId))
+    .leftJoin(
+      patientIdentifiers,
+      and(eq(patientIdentifiers.patientId, visits.patientId), eq(patientIdentifiers.place, 1)),
+    )
+    .$dynamic();
+
+/** A visit with whose it is. */
+export type VisitLine = {
+  readonly visit: VisitRow;
+  readonly familyName: string;
+  readonly givenName: string;
+  readonly birthOn: Day | null;
+  readonly number: string | null;
+};
+
+const ofDays = prepared((orm) =>
+  rows(orm)
+    .where(and(gte(visits.visitOn, sql.placeholder("from")), lte(visits.visitOn, sql.placeholder("to"))))
+    .orderBy(asc(visits.visitOn), asc(visits.fromMinute), asc(visits.id))
+    .prepare(),
+);
+
+/** Every visit of a span of days, cancelled ones too, in order of time. */
+export const visitsOfDays = (
+  db: Database,
+  span: { readonly from: Day; readonly to: Day },
+): readonly VisitLine[] => ofDays(db).all(span);
+
+const byId = prepared((orm) =>
+  rows(orm)
+    .where(eq(visits.id, sql.placeholder("id")))
+    .prepare(),
+);
+
+export const visitLineById = (db: Database, id: string): VisitLine | undefined => byId(db).get({ id });
