@@ -1,6 +1,8 @@
 import type { StaffRole } from "#shared/access/roles.ts";
 import type { FormKind } from "#shared/record/event-forms.ts";
 import type { Texts } from "#shared/record/field-spec.ts";
+import type { NotedState } from "#shared/visit/visit.ts";
+import type { VisitAct } from "#shared/visit/visit-acts.ts";
 
 /** When somebody sat down to type: days before the demo's start day, the clock time, and who. */
 type Typing = { readonly daysAgo: number; readonly at: string; readonly by: StaffRole };
@@ -32,7 +34,24 @@ export type Joining = Typing & {
   readonly texts: Texts;
 };
 
-export type Act = Recording | Correcting | Joining;
+/** A visit: booked in the first slot that is free from a day on, or elsewhere; moved; said of. */
+export type Visiting = Typing & {
+  /** The story's own word for the visit. */
+  readonly visit: string;
+  readonly texts: Texts;
+} & (
+    | {
+        readonly form: "visit booked";
+        readonly tubes: readonly (readonly [tube: string, act: VisitAct])[];
+        /** Days from the booking; left out where it is typed, elsewhere. */
+        readonly inDays?: number;
+      }
+    | { readonly form: "visit moved"; readonly inDays: number }
+    | { readonly form: "visit noted"; readonly state: NotedState }
+    | { readonly form: "visit prepared" }
+  );
+
+export type Act = Recording | Correcting | Joining | Visiting;
 
 /** One invented patient: what the clinic typed about them, oldest first. */
 export type Story = {
@@ -69,6 +88,14 @@ export const join = (daysAgo: number, said: Said<Omit<Joining, "form">>): Joinin
   daysAgo,
   ...said,
 });
+
+type WithoutTyping<A> = A extends unknown ? Omit<A, "daysAgo" | "at" | "by"> : never;
+
+/** The same for a visit. */
+export const visit = (
+  daysAgo: number,
+  said: WithoutTyping<Visiting> & Partial<Pick<Act, "at" | "by">>,
+): Visiting => ({ ...plainly, daysAgo, ...said });
 
 /** A tube placed or taken over, in five fields and what else was typed. */
 export const tube = (daysAgo: number, word: string, texts: Texts): Act =>

@@ -1,6 +1,7 @@
-import { allStaff } from "#db/queries/staff.ts";
 import type { Database } from "#db/sqlite.ts";
-import type { Act, Correcting, Joining, Recording, Story } from "#seed-demo/story.ts";
+import { type Known, named, type OfPatient, staffOf } from "#seed-demo/known.ts";
+import type { Act, Correcting, Joining, Recording, Story, Visiting } from "#seed-demo/story.ts";
+import { tellVisiting } from "#seed-demo/tell-visit.ts";
 import { newId } from "#server/ids.ts";
 import { recordReading } from "#server/output/record-reading.ts";
 import { registerPatient } from "#server/patients/register-patient.ts";
@@ -11,7 +12,6 @@ import { recordAmendment } from "#server/record/record-amendment.ts";
 import { recordEvent } from "#server/record/record-event.ts";
 import { undoAct } from "#server/record/undo-act.ts";
 import { voidEntry } from "#server/record/void-entry.ts";
-import type { StaffRole } from "#shared/access/roles.ts";
 import type { Instant } from "#shared/day/instant.ts";
 import { amendForm } from "#shared/record/amend/amend-form.ts";
 import { voidForm } from "#shared/record/amend/void-form.ts";
@@ -21,29 +21,7 @@ import type { FormContext } from "#shared/record/form.ts";
 import { readingForm } from "#shared/record/output/reading-form.ts";
 import { patientForm } from "#shared/record/patient/patient-form.ts";
 
-type Entry = { readonly actId: string; readonly eventId: string };
-
-/** What has been told so far: patients by their story; tubes and entries by patient and the story's own word. */
-export type Known = {
-  readonly patients: Map<Story, string>;
-  readonly tubes: Map<string, string>;
-  readonly entries: Map<string, Entry>;
-};
-
 type Told = { readonly story: Story; readonly act: Act; readonly instant: Instant };
-type OfPatient<A> = { readonly patientId: string; readonly act: A; readonly instant: Instant };
-
-function staffOf(db: Database, role: StaffRole) {
-  const person = allStaff(db).find((staff) => staff.role === role);
-  if (person === undefined) throw new Error(`nobody is ${role}`);
-  return person;
-}
-
-function named<T>(known: Map<string, T>, patientId: string, word: string | undefined): T {
-  const found = known.get(`${patientId} ${word}`);
-  if (found === undefined) throw new Error(`the story has no ${word} yet`);
-  return found;
-}
 
 /** A form as it opens, with what the story types into it. */
 function typedInto(fields: FieldSpecs<unknown>, typed: Texts): Texts {
@@ -122,6 +100,8 @@ function tellJoining(db: Database, { patients }: Known, { patientId, act }: OfPa
 const isCorrecting = (act: Act): act is Correcting =>
   act.form === "amended" || act.form === "voided" || act.form === "undone";
 
+const isVisiting = (act: Act): act is Visiting => "visit" in act;
+
 /**
  * Tells one act through its use case, as that person of the clinic, at the instant that the clock stands at. Throws, with whose act it was,
  * when the app refuses it: a story that cannot be true is none.
@@ -131,6 +111,7 @@ export function tellAct(db: Database, known: Known, { story, act, instant }: Tol
     const patientId = known.patients.get(story) ?? register(db, story, instant);
     known.patients.set(story, patientId);
     if (isCorrecting(act)) tellCorrecting(db, known, { patientId, act, instant });
+    else if (isVisiting(act)) tellVisiting(db, known, { patientId, act, instant });
     else if (act.form === "records joined") tellJoining(db, known, { patientId, act, instant });
     else tellRecording(db, known, { patientId, act, instant });
   } catch (cause) {

@@ -1,8 +1,10 @@
 import { clinicOf, setClockOffset } from "#db/queries/clinic.ts";
 import type { Database } from "#db/sqlite.ts";
 import { inTransaction, type Tx } from "#db/transaction.ts";
+import { bookAhead } from "#seed-demo/book-ahead.ts";
+import type { Known } from "#seed-demo/known.ts";
 import type { Act, Story } from "#seed-demo/story.ts";
-import { type Known, tellAct } from "#seed-demo/tell-act.ts";
+import { tellAct } from "#seed-demo/tell-act.ts";
 import { machineNow, now } from "#server/clock.ts";
 import { addDays, type Day } from "#shared/day/day.ts";
 import { type Instant, instantAt } from "#shared/day/instant.ts";
@@ -35,12 +37,13 @@ export const setClock = (tx: Tx, to: Instant): void => setClockOffset(tx, to - m
  * left out. In one transaction: a clinic is told whole or not at all, and the disk is waited for once.
  */
 export function tellStories(teller: Teller, stories: readonly Story[]): void {
-  const known: Known = { patients: new Map(), tubes: new Map(), entries: new Map() };
+  const known: Known = { patients: new Map(), tubes: new Map(), entries: new Map(), visits: new Map() };
   inTransaction(teller.db, (tx) => {
     for (const { story, act, instant } of inTime(teller, stories)) {
       setClock(tx, instant);
       tellAct(tx, known, { story, act, instant });
     }
     setClockOffset(tx, 0);
+    bookAhead(tx);
   });
 }

@@ -45,6 +45,7 @@ import { alwaysSixty } from "#seed-demo/stories/38-always-sixty.ts";
 import { afterTheRelief } from "#seed-demo/stories/39-after-the-relief.ts";
 import { trialOverTheWeekend } from "#seed-demo/stories/40-trial-over-the-weekend.ts";
 import { stepsThatWereHers } from "#seed-demo/stories/41-steps-that-were-hers.ts";
+import { bookedInTheHospital } from "#seed-demo/stories/42-booked-in-the-hospital.ts";
 import { anotherTube } from "#seed-demo/stories/another-tube.ts";
 import { bileDuctStent } from "#seed-demo/stories/bile-duct-stent.ts";
 import { blockedAndRunAgain } from "#seed-demo/stories/blocked-and-run-again.ts";
@@ -64,6 +65,7 @@ import { takenElsewhere } from "#seed-demo/stories/taken-elsewhere.ts";
 import { toldByTelephone } from "#seed-demo/stories/told-by-telephone.ts";
 import { trialPassed } from "#seed-demo/stories/trial-passed.ts";
 import { twoStents } from "#seed-demo/stories/two-stents.ts";
+import { visitMovedAndConfirmed } from "#seed-demo/stories/visit-moved-and-confirmed.ts";
 import type { Story } from "#seed-demo/story.ts";
 import type { Day } from "#shared/day/day.ts";
 
@@ -113,6 +115,7 @@ const onAnyDay: readonly Story[] = [
   alwaysSixty,
   afterTheRelief,
   stepsThatWereHers,
+  bookedInTheHospital,
   anotherTube,
   bileDuctStent,
   blockedAndRunAgain,
@@ -132,6 +135,7 @@ const onAnyDay: readonly Story[] = [
   toldByTelephone,
   trialPassed,
   twoStents,
+  visitMovedAndConfirmed,
 ];
 
 /** The stories written by hand, one a file: a hard case of the trade each, and what a clinic sees beside them. */

@@ -5,6 +5,7 @@ import { DomainError } from "#shared/errors/refusal.ts";
 const missingCodes: readonly RefusalCode[] = [
   "patient-unknown",
   "tube-unknown",
+  "visit-not-booked",
   "entry-unknown",
   "sheet-gone",
   "nothing-to-undo",

@@ -1,6 +1,6 @@
-import { act, call, noAnswer, person, type Story, tube } from "#seed-demo/story.ts";
+import { call, noAnswer, person, type Story, tube, visit } from "#seed-demo/story.ts";
 
-/** Rebooked three times: each plan is newer than the last, and the tube is as old as it is. */
+/** Rebooked three times: each visit is newer than the last, and the tube is as old as it is. */
 export const rebookedThreeTimes: Story = {
   patient: person("Laterbridge", "Ignatius", {
     number: "004750",
@@ -10,25 +10,38 @@ export const rebookedThreeTimes: Story = {
   acts: [
     tube(95, "left", { kind: "pcn l", size: "8 f", takes: ".035 in", retention: "locking loop" }),
     call(93, "left", "Well."),
-    act(26, {
-      form: "exchange planned",
-      tube: "left",
-      texts: { on: "+8", wire: ".035 in", size: "8 f", takes: ".038 in" },
+    visit(26, { form: "visit booked", visit: "first", tubes: [["left", "exchange"]], inDays: 2, texts: {} }),
+    visit(18, {
+      form: "visit noted",
+      visit: "first",
+      state: "did not attend",
+      texts: { reason: "A burst pipe at home." },
     }),
     call(18, "left", "Did not come: a burst pipe at home. Rebooked."),
-    act(18, {
+    visit(18, {
       at: "15:00",
-      form: "exchange planned",
-      tube: "left",
-      texts: { on: "+7", wire: ".035 in", size: "8 f", takes: ".038 in" },
+      form: "visit booked",
+      visit: "second",
+      tubes: [["left", "exchange"]],
+      inDays: 2,
+      texts: {},
+    }),
+    visit(11, {
+      form: "visit noted",
+      visit: "second",
+      state: "did not attend",
+      texts: { reason: "No transport." },
     }),
     call(11, "left", "Did not come: no transport. Rebooked."),
-    act(11, {
+    visit(11, {
       at: "15:00",
-      form: "exchange planned",
-      tube: "left",
-      texts: { on: "+7", wire: ".035 in", size: "8 f", takes: ".038 in" },
+      form: "visit booked",
+      visit: "third",
+      tubes: [["left", "exchange"]],
+      inDays: 2,
+      texts: {},
     }),
+    visit(4, { form: "visit noted", visit: "third", state: "did not attend", texts: {} }),
     noAnswer(4, "left", "Did not come. No answer at either number."),
   ],
 };

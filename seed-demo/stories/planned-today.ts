@@ -1,4 +1,4 @@
-import { act, call, person, type Story, tube } from "#seed-demo/story.ts";
+import { act, call, person, type Story, tube, visit } from "#seed-demo/story.ts";
 
 /** An exchange planned for today with a wire that the package of the tube in place does not promise to take. */
 export const plannedToday: Story = {
@@ -13,6 +13,15 @@ export const plannedToday: Story = {
       bores: "hub 2.0 mm, shaft 1.9 mm, end hole .035 in",
     }),
     call(75, "left", "Knows the date of the exchange."),
+    visit(6, {
+      at: "10:10",
+      form: "visit booked",
+      visit: "today",
+      tubes: [["left", "exchange"]],
+      inDays: 6,
+      texts: {},
+    }),
+    visit(2, { form: "visit noted", visit: "today", state: "confirmed", texts: { by: "the patient" } }),
     act(6, {
       form: "exchange planned",
       tube: "left",

@@ -39,7 +39,7 @@ export function bookVisit({ db, staff }: Doing, input: BookingVisit): VisitRecor
     refuseSlot(tx, { ...entry, asked: asked.asked(minutesIn(entry.place), notOn) }, clinic);
     const named = asked.own.map(({ tube, act }) => ({ tube: tube.id, number: tube.number, act }));
     const payload = { ...entry, tubes: named, urgent, needs: [...needs], notOn: [...notOn] };
-    return recordOfVisit(tx, { kind: "visit booked", payload }, { ...input, staff, at });
+    return recordOfVisit(tx, [{ kind: "visit booked", payload }], { ...input, staff, at });
   });
 }
 
@@ -54,6 +54,6 @@ export function moveVisit({ db, staff }: Doing, input: MovingVisit): VisitRecord
     const entry = entryOf(movingForm.read(texts, { today: clinic.now.on, rooms: clinic.rooms, minutes }));
     refuseSlot(tx, { ...entry, asked: asked.asked(minutesIn(entry.place), visit.notOn) }, clinic);
     const payload = { ...entry, visit: visitId, urgent };
-    return recordOfVisit(tx, { kind: "visit moved", payload }, { ...input, staff, at });
+    return recordOfVisit(tx, [{ kind: "visit moved", payload }], { ...input, staff, at });
   });
 }

@@ -2,6 +2,7 @@ import { inAct } from "#server/act.ts";
 import { today } from "#server/clock.ts";
 import type { Doing } from "#server/record/record-event.ts";
 import { minuteAt } from "#server/visits/clinic-slots.ts";
+import { viewVisit } from "#server/visits/view-visit.ts";
 import { recordOfVisit, type VisitRecorded, type VisitSubmit, visitOf } from "#server/visits/visit-act.ts";
 import { printDay } from "#shared/day/print-day.ts";
 import { DomainError } from "#shared/errors/refusal.ts";
@@ -9,11 +10,7 @@ import type { Texts } from "#shared/record/field-spec.ts";
 import { entryOf } from "#shared/record/form.ts";
 import { cancellingForm, notingForm } from "#shared/record/visit/noting-form.ts";
 import { preparingForm } from "#shared/record/visit/preparing-form.ts";
-import type { Payload } from "#shared/tube/payloads.ts";
-import type { PrerequisiteThing } from "#shared/visit/prerequisite-things.ts";
-import type { Visit } from "#shared/visit/visit.ts";
-
-export type NotedState = Payload<"visit noted">["state"];
+import type { NotedState, Visit } from "#shared/visit/visit.ts";
 
 export type NotingVisit = VisitSubmit & {
   readonly visitId: string;
@@ -21,11 +18,7 @@ export type NotingVisit = VisitSubmit & {
   readonly texts: Texts;
 };
 
-export type PreparingVisit = VisitSubmit & {
-  readonly visitId: string;
-  readonly thing: PrerequisiteThing;
-  readonly texts: Texts;
-};
+export type PreparingVisit = VisitSubmit & { readonly visitId: string; readonly texts: Texts };
 
 /** What can only be said once the day, or the time, of the visit has come. */
 const onlyThen: readonly NotedState[] = ["arrived", "done", "did not attend"];
@@ -45,16 +38,21 @@ export function noteVisit({ db, staff }: Doing, input: NotingVisit): VisitRecord
     refuseTooSoon(visit, state, { on: today(tx), at: minuteAt(tx, at) });
     const form = state === "cancelled" ? cancellingForm : notingForm;
     const payload = { visit: visitId, state, ...entryOf(form.read(texts, undefined)) };
-    return recordOfVisit(tx, { kind: "visit noted", payload }, { ...input, staff, at });
+    return recordOfVisit(tx, [{ kind: "visit noted", payload }], { ...input, staff, at });
   });
 }
 
-/** Notes how one of the things stands that are to be settled first, and who said so. */
+/** Notes how the things stand that are to be settled first, by the rows of today. Throws what is to mend. */
 export function prepareVisit({ db, staff }: Doing, input: PreparingVisit): VisitRecorded {
-  const { actId, patientId, visitId, thing, texts } = input;
+  const { actId, patientId, visitId, texts } = input;
   return inAct({ db, staff, actId, command: "visit: prepare", input }, (tx, at) => {
-    visitOf(tx, { patientId, visitId });
-    const payload = { visit: visitId, thing, ...entryOf(preparingForm.read(texts, undefined)) };
-    return recordOfVisit(tx, { kind: "visit prepared", payload }, { ...input, staff, at });
+    const { prerequisites } = viewVisit(tx, { patientId, visitId });
+    const things = prerequisites.map(({ thing }) => ({ thing, hint: "" }));
+    const [first, ...more] = entryOf(preparingForm.read(texts, { things })).map((answer) => ({
+      kind: "visit prepared" as const,
+      payload: { visit: visitId, by: null, ...answer },
+    }));
+    if (first === undefined) throw new DomainError({ code: "nothing-said" });
+    return recordOfVisit(tx, [first, ...more], { ...input, staff, at });
   });
 }

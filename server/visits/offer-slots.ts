@@ -1,22 +1,31 @@
-import { stepsOf } from "#db/queries/projections.ts";
+import { clinicOf } from "#db/queries/clinic.ts";
+import { projectionOf } from "#db/queries/projections.ts";
 import type { Database } from "#db/sqlite.ts";
 import { now } from "#server/clock.ts";
+import { viewTube } from "#server/tubes/view-tube.ts";
 import { clinicSlots } from "#server/visits/clinic-slots.ts";
 import { visitOf } from "#server/visits/visit-act.ts";
-import { type VisitAsked, visitAsked } from "#server/visits/visit-asked.ts";
+import { stepOf, type VisitAsked, visitAsked } from "#server/visits/visit-asked.ts";
 import { visitNames } from "#server/visits/visit-names.ts";
 import { addDays, type Day, daysBetween } from "#shared/day/day.ts";
-import { catheterAge, tractAge } from "#shared/tube/clocks.ts";
+import type { Instant } from "#shared/day/instant.ts";
+import { catheterAge } from "#shared/tube/clocks.ts";
+import { outSince } from "#shared/tube/out-since.ts";
+import type { TubeState } from "#shared/tube/state.ts";
 import type { Clinic } from "#shared/visit/may-book.ts";
 import type { SlotQuestion } from "#shared/visit/offers.ts";
 import { type Offer, offers } from "#shared/visit/sooner.ts";
+import { likelyAct, tubesTogether } from "#shared/visit/tubes-together.ts";
 import { type ActOnTube, type NotOn, openTubes } from "#shared/visit/visit.ts";
+import { catheterWords, immatureWords, outSinceWords, tractWords } from "#shared/words/clocks.ts";
 import { placeWords, slotWords, soonerWords } from "#shared/words/offers.ts";
 
 export type AskingSlots = {
   readonly patientId: string;
-  /** Left out where a visit is moved: its own tubes count. */
+  /** Left out: those that come together, or, where a visit is moved, its own. */
   readonly tubes?: readonly ActOnTube[] | undefined;
+  /** The tube that it is about, where nobody has said yet which come along. */
+  readonly first?: string | undefined;
   readonly moves?: string | undefined;
   /** Left out: what the patient said the last time. */
   readonly notOn?: NotOn | undefined;
@@ -44,6 +53,20 @@ type ToAsk = {
   readonly urgent: boolean;
 };
 
+/** What a tube that is out brings along: for how long, how old its tract is, what its row says of a tract of that age. */
+function outWords(db: Database, { id, dislodged, story, tract, ...tube }: TubeState, at: Instant): string {
+  const { row, tractAge: age } = viewTube(db, id);
+  const time = story.find(({ eventId }) => eventId === dislodged?.eventId)?.time ?? null;
+  const since = dislodged === null ? null : outSince({ when: dislodged.when, time }, at, clinicOf(db).zone);
+  const limit = row.found === "row" ? immatureWords(age, row.row.immatureUnder) : null;
+  const part = tube.status === "in" ? "partly " : "";
+  return [
+    `${part}${outSinceWords(since)}`,
+    `tract ${tractWords(age, tract)}`,
+    limit ?? "no row for the tract",
+  ].join("; ");
+}
+
 export const slotQuestion = ({ clinic, asked, minutes, notOn, urgent }: ToAsk): SlotQuestion => ({
   clinic,
   asked: asked.asked(minutes, notOn),
@@ -60,7 +83,15 @@ export function offerSlots(db: Database, asking: AskingSlots) {
   const { patientId } = asking;
   const at = now(db);
   const moves = asking.moves === undefined ? null : visitOf(db, { patientId, visitId: asking.moves });
-  const tubes = asking.tubes ?? (moves === null ? [] : openTubes(moves));
+  const projection = projectionOf(db, patientId);
+  const steps = projection.steps.map(stepOf);
+  const inCare = projection.tubes.filter(({ status }) => status !== "ended");
+  const states = inCare.map(({ state }) => state as TubeState);
+  const booked = new Set(projection.nextVisits.map(({ tubeId }) => tubeId));
+  const unbooked = states.filter(({ id }) => id === asking.first || !booked.has(id));
+  const tubes =
+    asking.tubes ??
+    (moves === null ? tubesTogether(steps, unbooked, asking.first ?? null) : openTubes(moves));
   const clinic = clinicSlots(db, at, moves?.id ?? null);
   const asked = visitAsked(db, at, { patientId, tubes, moves });
   const minutes =
@@ -75,7 +106,6 @@ export function offerSlots(db: Database, asking: AskingSlots) {
     notSooner: soonerWords(offer.sooner, names),
   });
   const question = minutes === null ? null : slotQuestion({ clinic, asked, minutes, notOn, urgent });
-  const steps = stepsOf(db, patientId);
   return {
     today: clinic.now.on,
     moves,
@@ -83,10 +113,15 @@ export function offerSlots(db: Database, asking: AskingSlots) {
       tubeId: row.id,
       name: row.name,
       act,
-      catheterAge: catheterAge(tube, clinic.now.on),
-      tractAge: tractAge(tube, clinic.now.on),
-      dislodged: tube.dislodged,
-      latest: steps.find(({ tubeId, kind }) => tubeId === row.id && kind === "exchange")?.latestOn ?? null,
+      inPlace: catheterWords(catheterAge(tube, clinic.now.on), tube.catheter),
+      out: tube.dislodged === null ? null : outWords(db, tube, at),
+      latest: steps.find(({ tubeId, kind }) => tubeId === row.id && kind === "exchange")?.latest ?? null,
+    })),
+    /** Every tube of the patient that can be seen, with what it is most likely seen for. */
+    inCare: inCare.map((row, n) => ({
+      tubeId: row.id,
+      name: row.name,
+      act: states[n] === undefined ? null : likelyAct(steps, states[n]),
     })),
     needs: asked.needs,
     window: asked.window,

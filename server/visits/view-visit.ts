@@ -79,6 +79,7 @@ export function viewVisit(db: Database, { patientId, visitId }: { patientId: str
     /** Both classes are shown beside "who agreed the plan?"; nothing is computed. */
     bleeding: protocol.bleeding,
     conditions: state.conditions,
+    clinical: state.clinical,
     against: standsAgainst(db, visit),
     steps: openSteps(state, record.books).filter(
       ({ tubeId }) => tubeId !== null && visit.tubes.some((one) => one.tubeId === tubeId),

@@ -34,27 +34,26 @@ export function visitOf(db: Database, { patientId, visitId }: { patientId: strin
 type VisitKind = keyof typeof visitPayloads;
 type Says<K extends VisitKind> = { readonly kind: K; readonly payload: Payload<K> };
 
-/** Records one entry about a visit, now. An entry that books one is named by its own id. */
+/** Records what an act says of a visit, now: at least one entry, all of one visit. An entry that books one is named by its own id. */
 export function recordOfVisit<K extends VisitKind>(
   tx: Tx,
-  { kind, payload }: Says<K>,
+  says: readonly [Says<K>, ...Says<K>[]],
   by: VisitSubmit & { readonly staff: Doing["staff"]; readonly at: Instant },
 ): VisitRecorded {
   const { actId, patientId, lastSeen, staff, at } = by;
-  const eventId = newId();
   const now = clinicNow(tx, at);
-  append(tx, { patientId, actId, staffId: staff.id, at }, [
-    {
-      eventId,
-      kind,
-      tubes: [],
-      when: onDay(now.today),
-      time: now.time,
-      daySequence: 0,
-      payload,
-      amends: null,
-      lastSeen,
-    },
-  ]);
-  return { actId, patientId, visitId: "visit" in payload ? payload.visit : eventId };
+  const commands = says.map(({ kind, payload }) => ({
+    eventId: newId(),
+    kind,
+    tubes: [],
+    when: onDay(now.today),
+    time: now.time,
+    daySequence: 0,
+    payload,
+    amends: null,
+    lastSeen,
+  }));
+  append(tx, { patientId, actId, staffId: staff.id, at }, commands);
+  const [{ payload }] = says;
+  return { actId, patientId, visitId: "visit" in payload ? payload.visit : (commands[0]?.eventId ?? "") };
 }

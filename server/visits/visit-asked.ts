@@ -22,9 +22,11 @@ export type VisitFor = {
   readonly moves: Visit | null;
 };
 
-const stepOf = ({ tubeId, kind, earliestOn, targetOn, latestOn }: StepRow) => ({
+/** A step as far as visits read it. */
+export const stepOf = ({ tubeId, kind, dueOn, earliestOn, targetOn, latestOn }: StepRow) => ({
   tubeId,
   kind: kind as StepKind,
+  dueOn,
   earliest: earliestOn,
   target: targetOn,
   latest: latestOn,

@@ -226,6 +226,8 @@ export const refusalCodes = [
   "visit-without-place",
   "visit-minutes-unknown",
   "visit-minutes-not-understood",
+  "prepared-not-understood",
+  "prepared-without-words",
   "clock-not-understood",
   "slot-past",
   "slot-room-unknown",

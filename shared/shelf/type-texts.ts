@@ -13,7 +13,7 @@ const inUnits =
     printExactly(length, units);
 
 /** A fact as it is typed: "~8 F" where it is estimated; `unknown` where nobody knows. */
-function factText<T>(fact: Fact<T>, print: (value: T) => string, unknown = ""): string {
+export function factText<T>(fact: Fact<T>, print: (value: T) => string, unknown = ""): string {
   if (fact.certainty === "unknown") return unknown;
   return `${fact.certainty === "estimated" ? "~" : ""}${print(fact.value)}`;
 }

@@ -16,6 +16,8 @@ export const visitStates = [
   "cancelled",
 ] as const;
 export type VisitState = (typeof visitStates)[number];
+/** What an entry can say of one that is booked. */
+export type NotedState = Exclude<VisitState, "proposed">;
 
 /** Still to come, or running. */
 export const openVisitStates = ["proposed", "booked", "confirmed", "arrived"] as const;

@@ -1,5 +1,6 @@
 import { printWhen } from "#shared/day/print-day.ts";
 import type { Age } from "#shared/tube/clocks.ts";
+import type { OutSince } from "#shared/tube/out-since.ts";
 import type { Clock } from "#shared/tube/state.ts";
 
 const days = (count: number): string => `${count} ${count === 1 ? "day" : "days"}`;
@@ -26,4 +27,11 @@ export function immatureWords(age: Age, immatureUnder: number | null): string | 
   return age.days < immatureUnder
     ? `Immature: ${row}. If access is lost now, it becomes a new puncture.`
     : `Past the row's limit for an immature tract, ${days(immatureUnder)}.`;
+}
+
+/** "out for 3 hours"; "out for up to 9 hours, the time is not known"; that it cannot be told. */
+export function outSinceWords(out: OutSince): string {
+  if (out === null) return "out since an unknown day";
+  const hours = `${out.hours} ${out.hours === 1 ? "hour" : "hours"}`;
+  return out.exact ? `out for ${hours}` : `out for up to ${hours}, the time is not known`;
 }

@@ -18,6 +18,10 @@ export const visitRefusals = {
   "visit-minutes-unknown": () => "No row says how long this takes. Type the minutes.",
   "visit-minutes-not-understood": ({ text }) =>
     `"${text}" is not a number of minutes from 1 to 1440. Type it in digits, like 45.`,
+  "prepared-not-understood": ({ text }) =>
+    `"${text}" does not say how it stands. Type settled, does not apply, needed or ?, and after a colon what was agreed.`,
+  "prepared-without-words": () =>
+    'Type after a colon who agreed the plan, like "settled: plan agreed with" and a name.',
   "clock-not-understood": ({ text }) => `"${text}" is not a time of day. Type it like 9:30 or 14:00.`,
   "slot-past": ({ slot }) => `${slot} is past. Type a day and time that are still to come.`,
   "slot-room-unknown": () => "The clinic no longer has this room. Choose another.",

@@ -7,6 +7,7 @@ import { openClinic } from "#server/clinic/open-clinic.ts";
 import type { Closure } from "#shared/day/clinic-days.ts";
 import { instant } from "#shared/day/instant.ts";
 import { eventKinds } from "#shared/tube/event-kinds.ts";
+import type { Room } from "#shared/visit/room.ts";
 
 /** Everything in a test database was made then. */
 export const SEEDED_AT = instant(Date.UTC(2026, 0, 5, 8));
@@ -33,7 +34,11 @@ export const people = {
   lead: { ...person, id: "staff-lead", userName: "lorne", fullName: "Lorne Leadbeater", role: "lead" },
 } as const satisfies Record<string, StaffRow>;
 
-type Sort = { readonly isDemo: boolean; readonly closures?: readonly Closure[] };
+type Sort = {
+  readonly isDemo: boolean;
+  readonly closures?: readonly Closure[];
+  readonly rooms?: readonly Room[];
+};
 
 let empty: Buffer | undefined;
 const images = new Map<boolean, Buffer>();
@@ -49,17 +54,24 @@ function migratedImage(): Buffer {
   return empty;
 }
 
-function clinicImage({ isDemo, closures }: Sort): Buffer {
-  const made = closures === undefined ? images.get(isDemo) : undefined;
+function clinicImage({ isDemo, closures, rooms }: Sort): Buffer {
+  const made = closures === undefined && rooms === undefined ? images.get(isDemo) : undefined;
   if (made !== undefined) return made;
   const db = connect(migratedImage());
   inTransaction(db, (tx) => {
-    const clinic = { name: "Quillmere Tube Clinic", zone: "Europe/London", phone: "", isDemo, closures };
+    const clinic = {
+      name: "Quillmere Tube Clinic",
+      zone: "Europe/London",
+      phone: "",
+      isDemo,
+      closures,
+      rooms,
+    };
     openClinic(tx, clinic, SEEDED_AT);
     for (const person of Object.values(people)) addStaffRow(tx, person);
   });
   const image = db.sqlite.serialize();
-  if (closures === undefined) images.set(isDemo, image);
+  if (closures === undefined && rooms === undefined) images.set(isDemo, image);
   db.sqlite.close();
   return image;
 }

@@ -36,7 +36,7 @@ function inOrder(all: NotOn): NotOn {
 }
 
 /** Weekdays, and halves of them, on which somebody cannot come: "mon wed, fri pm". Blank or "none": there are none. */
-function readNotOn(text: string): Parsed<NotOn> {
+export function readNotOn(text: string): Parsed<NotOn> {
   const typed = text.trim().toLowerCase();
   if (typed === "" || typed === "none") return parsed([]);
   const all: NotOn[number][] = [];

@@ -3,7 +3,6 @@ import { dayHalves } from "#shared/day/clinic-days.ts";
 import { daySchema } from "#shared/day/when-schema.ts";
 import { aboutPatientSchema } from "#shared/record/act.ts";
 import { visitPayloads } from "#shared/tube/visit-payloads.ts";
-import { prerequisiteThings } from "#shared/visit/prerequisite-things.ts";
 import { visitActs } from "#shared/visit/visit-acts.ts";
 
 /** Longest span of days that is looked at in one go. */
@@ -18,6 +17,7 @@ const notOn = z.array(
 export const askingSlotsSchema = z.strictObject({
   patientId: id,
   tubes: tubes.optional(),
+  first: id.optional(),
   moves: id.optional(),
   notOn: notOn.optional(),
   minutes: z.int().min(1).max(1440).optional(),
@@ -29,6 +29,6 @@ const ofVisit = { ...aboutPatientSchema.shape, visitId: id };
 export const bookingSchema = z.strictObject({ ...aboutPatientSchema.shape, tubes, urgent: z.boolean() });
 export const movingSchema = z.strictObject({ ...ofVisit, urgent: z.boolean() });
 export const notingSchema = z.strictObject({ ...ofVisit, state: visitPayloads["visit noted"].shape.state });
-export const preparingSchema = z.strictObject({ ...ofVisit, thing: z.enum(prerequisiteThings) });
+export const preparingSchema = z.strictObject(ofVisit);
 export const visitQuerySchema = z.strictObject({ patientId: id, visitId: id });
 export const visitDaysSchema = z.strictObject({ from: daySchema, days: z.int().min(1).max(MOST_DAYS) });

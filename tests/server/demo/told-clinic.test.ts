@@ -2,6 +2,7 @@ import { afterAll, beforeAll, describe, expect, it, vi } from "vitest";
 import { patientsWithEvents } from "#db/queries/events.ts";
 import { inventedClinic } from "#seed-demo/invented-clinic.ts";
 import { inventedClosures, SHUT_FROM } from "#seed-demo/invented-closures.ts";
+import { inventedRooms } from "#seed-demo/invented-rooms.ts";
 import { tellStories } from "#seed-demo/tell.ts";
 import { today } from "#server/clock.ts";
 import { todayList } from "#server/lists/today-list.ts";
@@ -32,7 +33,11 @@ const median = (counts: readonly number[]): number =>
 /** Told whole: an act that the app refuses would throw. */
 function toldOn(startDay: string) {
   vi.useFakeTimers({ toFake: ["Date"], now: new Date(`${startDay}T09:30:00Z`) });
-  const db = testDatabase({ isDemo: true, closures: inventedClosures(day(startDay)) });
+  const db = testDatabase({
+    isDemo: true,
+    closures: inventedClosures(day(startDay)),
+    rooms: inventedRooms,
+  });
   tellStories({ db, startDay: day(startDay) }, inventedClinic({ startDay: day(startDay), seed: 20 }));
   const patients = patientsWithEvents(db).map((patientId) => {
     const { events } = loadRecord(db, patientId);

@@ -14,16 +14,23 @@ import { namesOfStaff } from "#app/staff/names-of-staff.ts";
 import { PageFrame } from "#app/ui/page-frame.tsx";
 import { planBeside } from "#shared/fit/tube-in-place.ts";
 import { numberedTubes } from "#shared/record/numbered-tubes.ts";
+import { plannedTexts } from "#shared/record/tube/planned-texts.ts";
 import { tubeInForm } from "#shared/record/tube-in-form.ts";
 import { tubeName } from "#shared/tube/name.ts";
 import { actLabels } from "#shared/words/acts.ts";
 
 export const metadata: Metadata = { title: "Record - Dwellbook" };
 
-type RecordTubePageProps = { readonly params: Promise<{ readonly id: string; readonly act: string }> };
+type RecordTubePageProps = {
+  readonly params: Promise<{ readonly id: string; readonly act: string }>;
+  readonly searchParams: Promise<{ readonly planned?: string | string[] }>;
+};
 
 /** One form about one tube, with patient, tube and side in sight. */
-export default async function RecordTubePage({ params }: RecordTubePageProps): Promise<ReactNode> {
+export default async function RecordTubePage({
+  params,
+  searchParams,
+}: RecordTubePageProps): Promise<ReactNode> {
   const { id: tubeId, act } = await params;
   const kind = tubeFormOf(act);
   if (kind === undefined) notFound();
@@ -32,6 +39,8 @@ export default async function RecordTubePage({ params }: RecordTubePageProps): P
   const { tube, patient } = view;
   const nameOf = namesOfStaff(await api.staff.list());
   const leaveTo = `/tubes/${tubeId}`;
+  const beside = await api.record.beside();
+  const planned = (await searchParams).planned === "yes" ? tube.plannedExchange : null;
   return (
     <PageFrame frame={frame} heading={actLabels[kind]} identity={identityOf(patient, tubeName(tube))}>
       <HowItStands
@@ -50,7 +59,7 @@ export default async function RecordTubePage({ params }: RecordTubePageProps): P
           patientId={patient.id}
           tubeId={tubeId}
           context={{
-            ...(await api.record.beside()),
+            ...beside,
             tube: tubeInForm(tube, view.steps.find((step) => step.kind === "alarm")?.why),
             tubes: kind === "removed" ? numberedTubes(view.others) : [],
             opens: { tubeId: "", number: 0 },
@@ -59,6 +68,7 @@ export default async function RecordTubePage({ params }: RecordTubePageProps): P
           lastSeen={view.lastSeen}
           draft={await api.draft.load({ form: `record.${slugOf(kind)}`, subject: tubeId })}
           leaveTo={leaveTo}
+          {...(planned !== null && { begun: plannedTexts(planned, beside.shelf) })}
           amends={null}
           plan={kind === "exchange planned" ? { ...planBeside(view), before: tube.plannedExchange } : null}
         />
