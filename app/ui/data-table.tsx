@@ -21,6 +21,8 @@ type DataTableProps<Row> = {
   readonly before?: number | undefined;
   /** How many there are, where that is more than the rows shown. */
   readonly total?: number;
+  /** Said in place of how many rows there are, where rows are of more than one sort. */
+  readonly count?: string;
   /** Said in place of the table when it has no rows: what that means, not only that it is empty. */
   readonly none: string;
 };
@@ -39,6 +41,7 @@ export function DataTable<Row>({
   keyOf,
   before = 0,
   total = rows.length,
+  count = countOf({ shown: rows.length, before, total }),
   none,
 }: DataTableProps<Row>): ReactNode {
   if (rows.length === 0) {
@@ -53,7 +56,7 @@ export function DataTable<Row>({
     <table className={styles.table}>
       <caption className={styles.caption}>
         {caption}
-        <span className={styles.count}>{countOf({ shown: rows.length, before, total })}</span>
+        <span className={styles.count}>{count}</span>
       </caption>
       <thead className={styles.head}>
         <tr>

@@ -31,6 +31,7 @@ export type Book = { readonly href: string; readonly word: string; readonly says
 const places = [
   { href: "/", word: "Today" },
   { href: "/exchanges", word: "Exchanges" },
+  { href: "/visits", word: "Visits" },
   { href: "/reviews", word: "Reviews" },
   // Goes on to the finder, which then has the focus.
   { href: `/patients#${FINDER_ID}`, word: "Patients" },

@@ -2,7 +2,7 @@ import { and, asc, eq, gte, lte, sql } from "drizzle-orm";
 import { prepared } from "#db/prepared.ts";
 import type { VisitRow } from "#db/queries/projections.ts";
 import { patientIdentifiers, patients } from "#db/schema/patients.ts";
-import { visits } from "#db/schema/projections.ts";
+import { openSteps, visits } from "#db/schema/projections.ts";
 import type { Database } from "#db/sqlite.ts";
 import type { Day } from "#shared/day/day.ts";
 
@@ -33,6 +33,7 @@ const rows = (orm: Database["orm"]) =>
       givenName: patients.givenName,
       birthOn: patients.birthOn,
       number: patientIdentifiers.value,
+      preparing: openSteps.why,
     })
     .from(visits)
     .innerJoin(patients, eq(patients.id, visits.patientId))
@@ -40,6 +41,7 @@ const rows = (orm: Database["orm"]) =>
       patientIdentifiers,
       and(eq(patientIdentifiers.patientId, visits.patientId), eq(patientIdentifiers.place, 1)),
     )
+    .leftJoin(openSteps, eq(openSteps.id, sql`${visits.id} || ':prepare visit'`))
     .$dynamic();
 
 /** A visit with whose it is. */
@@ -49,6 +51,8 @@ export type VisitLine = {
   readonly givenName: string;
   readonly birthOn: Day | null;
   readonly number: string | null;
+  /** The why of its step that asks to settle what is open; null where nothing is. */
+  readonly preparing: unknown;
 };
 
 const ofDays = prepared((orm) =>
@@ -71,3 +75,27 @@ const byId = prepared((orm) =>
 );
 
 export const visitLineById = (db: Database, id: string): VisitLine | undefined => byId(db).get({ id });
+
+const rowsFrom = prepared((orm) =>
+  orm
+    .select()
+    .from(visits)
+    .where(gte(visits.visitOn, sql.placeholder("from")))
+    .orderBy(asc(visits.visitOn), asc(visits.fromMinute), asc(visits.id))
+    .prepare(),
+);
+
+/** Visits on a day or after it, cancelled ones too. */
+export const visitsFrom = (db: Database, from: Day): readonly VisitRow[] => rowsFrom(db).all({ from });
+
+const coming = prepared((orm) =>
+  orm
+    .select({ id: visits.id })
+    .from(visits)
+    .where(gte(visits.visitOn, sql.placeholder("from")))
+    .limit(1)
+    .prepare(),
+);
+
+/** Whether any visit, cancelled ones too, lies on a day or after it. */
+export const isAnyFrom = (db: Database, from: Day): boolean => coming(db).get({ from }) !== undefined;

@@ -4,6 +4,7 @@ import { noteVisit, prepareVisit } from "#server/visits/note-visit.ts";
 import { offerSlots } from "#server/visits/offer-slots.ts";
 import { viewDays } from "#server/visits/view-days.ts";
 import { viewVisit } from "#server/visits/view-visit.ts";
+import { visitsCalendar } from "#server/visits/visits-calendar.ts";
 import {
   askingSlotsSchema,
   bookingSchema,
@@ -25,6 +26,9 @@ export const visitRouter = router({
     .meta({ subject: { kind: "list", name: "visits" } })
     .input(visitDaysSchema)
     .query(({ ctx, input }) => viewDays(ctx.db, input)),
+  calendarFile: procedure
+    .meta({ subject: { kind: "export", name: "visits.ics" } })
+    .query(({ ctx }) => visitsCalendar(ctx.db)),
   booked: recording.input(bookingSchema).mutation(({ ctx, input }) => bookVisit(ctx, input)),
   moved: recording.input(movingSchema).mutation(({ ctx, input }) => moveVisit(ctx, input)),
   noted: recording.input(notingSchema).mutation(({ ctx, input }) => noteVisit(ctx, input)),

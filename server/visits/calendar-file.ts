@@ -1,19 +1,22 @@
 import ical, { ICalCalendarMethod, ICalEventStatus } from "ical-generator";
+import type { Day } from "#shared/day/day.ts";
 import type { Instant } from "#shared/day/instant.ts";
 
 /** A visit as a calendar outside shows it: nothing of whose visit it is. */
 export type CalendarVisit = {
   /** Opaque and stable: the same through every move, never a number of the patient. Letters, digits, `-` and `_`. */
   readonly id: string;
-  /** Rises by one or more with each move, change and cancellation; by it a calendar knows which of two is newer. */
+  /** Never falls and rises with each move, change and cancellation; by it a calendar knows which of two is newer. */
   readonly revision: number;
-  /** The room's name, or where else it was booked. */
+  /** The room's name; of one elsewhere no name that somebody typed. */
   readonly where: string;
-  readonly start: Instant;
-  readonly minutes: number;
+  /** A moment and for how long, where that is known, or a day whose time is not. */
+  readonly when:
+    | { readonly kind: "from"; readonly start: Instant; readonly minutes: number | null }
+    | { readonly kind: "day"; readonly on: Day };
   /** "exchange, 2 tubes". */
   readonly acts: string;
-  readonly cancelled: boolean;
+  readonly stands: "proposed" | "booked" | "cancelled";
   readonly changedAt: Instant;
 };
 
@@ -26,24 +29,43 @@ function uidOf(id: string): string {
   return `${id}@dwellbook`;
 }
 
-const inOrder = (a: CalendarVisit, b: CalendarVisit): number =>
-  a.start - b.start || (a.id < b.id ? -1 : Number(a.id > b.id));
+/** Of a day, its first moment in UTC: the same on every machine, and a date alone is written of it. */
+const dateOf = (on: Day): Date => new Date(`${on}T00:00:00Z`);
 
-function eventOf(
-  { id, revision, where, start, minutes, acts, cancelled, changedAt }: CalendarVisit,
-  at: Instant,
-) {
+const startOf = ({ when }: CalendarVisit): number =>
+  when.kind === "from" ? when.start : dateOf(when.on).getTime();
+
+const inOrder = (a: CalendarVisit, b: CalendarVisit): number =>
+  startOf(a) - startOf(b) || (a.id < b.id ? -1 : Number(a.id > b.id));
+
+function timeOf({ when }: CalendarVisit) {
+  if (when.kind === "day") return { start: dateOf(when.on), allDay: true };
+  const { start, minutes } = when;
+  return {
+    start: new Date(start),
+    ...(minutes === null ? {} : { end: new Date(start + minutes * MINUTE_MS) }),
+  };
+}
+
+/** Many calendars show a cancelled event, and one that nobody has agreed to, as if it stood: the words say so too. */
+const standing = {
+  proposed: { says: "Proposed: ", status: ICalEventStatus.TENTATIVE },
+  booked: { says: "", status: ICalEventStatus.CONFIRMED },
+  cancelled: { says: "Cancelled: ", status: ICalEventStatus.CANCELLED },
+} as const;
+
+function eventOf(visit: CalendarVisit, at: Instant) {
+  const { id, revision, where, acts, stands, changedAt } = visit;
+  const { says, status } = standing[stands];
   return {
     id: uidOf(id),
     sequence: revision,
     stamp: new Date(at),
     lastModified: new Date(changedAt),
-    start: new Date(start),
-    end: new Date(start + minutes * MINUTE_MS),
-    // Many calendars show a cancelled event as if it stood.
-    summary: cancelled ? `Cancelled: ${acts}` : acts,
+    ...timeOf(visit),
+    summary: `${says}${acts}`,
     location: where,
-    status: cancelled ? ICalEventStatus.CANCELLED : ICalEventStatus.CONFIRMED,
+    status,
   };
 }
 

@@ -6,29 +6,15 @@ import { now } from "#server/clock.ts";
 import { viewProtocol } from "#server/protocol/view-protocol.ts";
 import { loadRecord } from "#server/record/load-record.ts";
 import { clinicSlots } from "#server/visits/clinic-slots.ts";
+import { standsAgainst } from "#server/visits/stands-against.ts";
 import { visitOf } from "#server/visits/visit-act.ts";
 import { visitNames } from "#server/visits/visit-names.ts";
 import { DomainError } from "#shared/errors/refusal.ts";
 import { openSteps } from "#shared/step/open-steps.ts";
 import { catheterAge, tractAge } from "#shared/tube/clocks.ts";
 import { fold } from "#shared/tube/fold.ts";
-import { allAgainst } from "#shared/visit/may-book.ts";
 import { openOf, prerequisitesOf } from "#shared/visit/prerequisites.ts";
-import { isOpenVisit, openTubes, type Visit } from "#shared/visit/visit.ts";
-import { againstRefusal } from "#shared/words/against.ts";
-
-/** Why a visit that is booked could not be booked there now: a closure, a change of the room, another visit. */
-export function standsAgainst(db: Database, visit: Visit) {
-  if (!isOpenVisit(visit) || visit.place.kind === "elsewhere") return [];
-  const clinic = clinicSlots(db, now(db), visit.id);
-  const { roomId, from, minutes } = visit.place;
-  const slot = { roomId, on: visit.on, from, minutes };
-  const asked = { minutes, needs: visit.needs, notOn: visit.notOn, readyFrom: null };
-  const names = visitNames(db, clinic);
-  return allAgainst(slot, asked, clinic)
-    .filter(({ code }) => code !== "past")
-    .map((against) => againstRefusal(against, slot, { clinic, names }));
-}
+import { openTubes } from "#shared/visit/visit.ts";
 
 /** Everything that a visit's page shows: whose, which tubes with their ages, what is to be settled first, what stands against it. */
 export function viewVisit(db: Database, { patientId, visitId }: { patientId: string; visitId: string }) {
@@ -36,7 +22,8 @@ export function viewVisit(db: Database, { patientId, visitId }: { patientId: str
   const record = loadRecord(db, patientId);
   const state = fold(record.events);
   const at = now(db);
-  const clinic = clinicSlots(db, at, visitId);
+  const clinic = clinicSlots(db, at);
+  const names = visitNames(db, clinic);
   const { protocol, calendar } = viewProtocol(db);
   const tubes = visit.tubes.flatMap(({ tubeId, act }) => {
     const tube = state.tubes.find(({ id }) => id === tubeId);
@@ -69,7 +56,7 @@ export function viewVisit(db: Database, { patientId, visitId }: { patientId: str
     patient: { ...identity, identifiers: identifiersOf(db, patientId) },
     visit,
     tubes,
-    room: visit.place.kind === "here" ? visitNames(db, clinic).room(visit.place.roomId) : null,
+    room: visit.place.kind === "here" ? names.room(visit.place.roomId) : null,
     rooms: clinic.rooms.map(({ id, name }) => ({ id, name })),
     prerequisites: asked.map((one) => ({
       ...one,
@@ -80,7 +67,7 @@ export function viewVisit(db: Database, { patientId, visitId }: { patientId: str
     bleeding: protocol.bleeding,
     conditions: state.conditions,
     clinical: state.clinical,
-    against: standsAgainst(db, visit),
+    against: standsAgainst(visit, { clinic, names }),
     steps: openSteps(state, record.books).filter(
       ({ tubeId }) => tubeId !== null && visit.tubes.some((one) => one.tubeId === tubeId),
     ),

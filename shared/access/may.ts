@@ -147,6 +147,7 @@ export const access = {
   "tube.urine": everyone,
   "tube.view": everyone,
   "visit.booked": everyone,
+  "visit.calendarFile": everyone,
   "visit.days": everyone,
   "visit.moved": everyone,
   "visit.noted": everyone,

@@ -219,6 +219,7 @@ export const refusalCodes = [
   "row-says-otherwise",
   // visits
   "visit-to-come",
+  "visits-none-to-come",
   "visit-without-tube",
   "visit-tube-ended",
   "visit-tube-booked",

@@ -7,6 +7,8 @@ export const visitRefusals = {
   "visit-over": () => "This visit is over or cancelled already. Book a new one.",
   "visit-to-come": ({ day }) =>
     `This visit is on ${day}, and has not come yet. Move it first if it takes place sooner, or cancel it.`,
+  "visits-none-to-come": () =>
+    "No visit is booked from today on, and a calendar file cannot be empty. Book a visit first.",
   "visit-without-tube": () => "Choose at least one tube, and what is done with it.",
   "visit-tube-ended": ({ tube }) =>
     `The record of the ${tube} has ended. Leave it out, or look whether that is right.`,

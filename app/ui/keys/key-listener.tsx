@@ -6,16 +6,22 @@ import { keys } from "#app/ui/keys/keys.ts";
 const isTyping = (target: EventTarget | null): boolean =>
   target instanceof HTMLElement && target.closest("input, select, textarea, dialog") !== null;
 
+/** What a key does on this page. Several pages give one key a link of their own: the one that is here counts. */
+function actOf(key: string): (() => void) | undefined {
+  for (const { to, field, link } of keys.filter((one) => one.key === key)) {
+    if (to !== undefined) return () => location.assign(to);
+    const found = document.getElementById(field ?? link ?? "");
+    if (found !== null) return () => (link === undefined ? found.focus() : found.click());
+  }
+  return undefined;
+}
+
 function onKey(event: KeyboardEvent): void {
   if (event.ctrlKey || event.metaKey || event.altKey || isTyping(event.target)) return;
-  const pressed = keys.find(({ key }) => key === event.key);
-  if (pressed === undefined) return;
-  const { to, field, link } = pressed;
-  if (to === undefined && field === undefined && link === undefined) return;
+  const act = actOf(event.key);
+  if (act === undefined) return;
   event.preventDefault();
-  if (to !== undefined) location.assign(to);
-  else if (field !== undefined) document.getElementById(field)?.focus();
-  else document.getElementById(link ?? "")?.click();
+  act();
 }
 
 /** The keys that work anywhere, except while something is typed. */

@@ -138,6 +138,7 @@ const matrix: Record<string, string> = {
   "tube.urine": "NCPAL",
   "tube.view": "NCPAL",
   "visit.booked": "NCPAL",
+  "visit.calendarFile": "NCPAL",
   "visit.days": "NCPAL",
   "visit.moved": "NCPAL",
   "visit.noted": "NCPAL",
