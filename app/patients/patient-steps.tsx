@@ -4,9 +4,10 @@ import { asksBirthDate, BirthDateLink } from "#app/patients/birth-date-link.tsx"
 import styles from "#app/patients/patient.module.css";
 import type { PatientPage } from "#app/patients/patient-page.ts";
 import { type Meant, RecordsMeant } from "#app/patients/records-meant.tsx";
-import { ActLinks } from "#app/record/act-links.tsx";
+import { ActButton, ActLinks } from "#app/record/act-links.tsx";
 import { formsOfPatientStep } from "#app/record/offered.ts";
 import { mayRecord, patientFormHref, tubeFormHref } from "#app/record/procedures.ts";
+import { visitStepAct } from "#app/visit/visit-pages.ts";
 import type { Person } from "#shared/access/person.ts";
 import type { Day } from "#shared/day/day.ts";
 import type { OpenStep } from "#shared/step/step.ts";
@@ -72,6 +73,7 @@ function PatientStep({
         person={person}
         label={`Ways to answer: ${stepNames[step.kind]}`}
       />
+      <VisitStep step={step} patientId={patientId} />
       {asksBirthDate(step) && (
         <p data-screen-only>
           <BirthDateLink patientId={patientId} person={person} />
@@ -79,6 +81,12 @@ function PatientStep({
       )}
     </article>
   );
+}
+
+/** A step of a visit is answered on the visit's own page. */
+function VisitStep({ step, patientId }: { readonly step: OpenStep; readonly patientId: string }): ReactNode {
+  const act = visitStepAct(step, patientId);
+  return act === null ? null : <ActButton href={act.href}>{act.word}</ActButton>;
 }
 
 const reconcileOf = ({ why }: OpenStep) => why.find(({ code }) => code === "reconcile")?.args.about;

@@ -7,6 +7,7 @@ import { ownerToday } from "#app/tubes/step-owner.ts";
 import { StepWhy } from "#app/tubes/step-why.tsx";
 import { ExampleMark } from "#app/ui/example-mark.tsx";
 import { Now } from "#app/ui/now.tsx";
+import { visitStepAct } from "#app/visit/visit-pages.ts";
 import type { Person } from "#shared/access/person.ts";
 import type { Day } from "#shared/day/day.ts";
 import { printDay } from "#shared/day/print-day.ts";
@@ -92,10 +93,10 @@ function StepActs({ step, tube, person, patientId }: StepProps): ReactNode {
 type ActsOf = Pick<StepProps, "tube" | "person" | "patientId">;
 
 /** The form that a step most likely ends in, of the tube or of the patient, where this person may record it. */
-function actOf(
-  { kind }: OpenStep,
-  { tube, person, patientId }: ActsOf,
-): { href: string; word: string } | null {
+function actOf(step: OpenStep, { tube, person, patientId }: ActsOf): { href: string; word: string } | null {
+  const { kind } = step;
+  const ofVisit = visitStepAct(step, patientId);
+  if (ofVisit !== null) return ofVisit;
   const form = formOfStep[kind];
   if (form !== null && mayRecord(person, form))
     return { href: tubeFormHref(tube.id, form), word: actLabels[form] };

@@ -33,6 +33,8 @@ export function viewTube(db: Database, tubeId: string) {
     mayBeOut: state.reportedOut.filter(({ candidates }) => candidates.some((one) => one.tube === tubeId)),
     tube,
     others: state.tubes.filter(({ id }) => id !== tubeId),
+    /** Visits of the patient, and whose tubes they may be for. */
+    visiting: { visits: state.visits, tubes: state.tubes },
     kind: kindOf(tube.kind),
     catheterAge: catheterAge(tube, day),
     tractAge: tractAge(tube, day),

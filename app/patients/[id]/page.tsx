@@ -20,6 +20,7 @@ import { namesOfStaff } from "#app/staff/names-of-staff.ts";
 import { Story } from "#app/story/story.tsx";
 import { Now } from "#app/ui/now.tsx";
 import { PageFrame } from "#app/ui/page-frame.tsx";
+import { VisitsOf } from "#app/visit/visits-of.tsx";
 import { may } from "#shared/access/may.ts";
 import { printInstant, printWhen } from "#shared/day/print-day.ts";
 import type { Contact } from "#shared/record/patient/patient-details.ts";
@@ -82,6 +83,7 @@ export default async function PatientPage({ params }: PatientPageProps): Promise
         </p>
       )}
       <TubesTable {...{ state, steps, charts, today, person }} />
+      <VisitsOf patientId={patientId} state={state} tubeId={null} />
       <PatientSteps {...{ state, steps, patientId, today, person, meant }} />
       <div className={styles.acts}>
         <ActLinks

@@ -21,6 +21,7 @@ import { Steps } from "#app/tubes/steps.tsx";
 import styles from "#app/tubes/tube.module.css";
 import { factsOfTube } from "#app/tubes/tube-facts.ts";
 import { PageFrame } from "#app/ui/page-frame.tsx";
+import { VisitsOf } from "#app/visit/visits-of.tsx";
 import { may } from "#shared/access/may.ts";
 import { tubeName } from "#shared/tube/name.ts";
 
@@ -49,6 +50,7 @@ export default async function TubePage({ params }: TubePageProps): Promise<React
         <Steps steps={view.steps} tube={tube} patientId={patient.id} {...{ today, person, nameOf }} />
         <Clocks view={view} />
       </div>
+      <VisitsOf patientId={patient.id} state={view.visiting} tubeId={tubeId} />
       <section className={styles.section} aria-label="Dwell">
         <TallStrip tube={tube} steps={view.steps} today={today} />
       </section>

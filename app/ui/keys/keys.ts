@@ -1,3 +1,4 @@
+import { BOOK_VISIT_ID } from "#app/ui/book-visit-id.ts";
 import { FINDER_ID } from "#app/ui/finder-id.ts";
 
 /** Every key of the program; the page of keys shows them. From anywhere, `to` is the page that a key leads to, `field` what it focuses, `link` what it follows where the page has it. */
@@ -8,12 +9,22 @@ export const keys: readonly {
   readonly to?: string;
   readonly field?: string;
   readonly link?: string;
+  /** Works in a field too: no letter is typed by it. */
+  readonly whileTyping?: boolean;
 }[] = [
   {
     key: "/",
     where: "anywhere",
     does: "find a patient by name, number, birth date or telephone",
     field: FINDER_ID,
+  },
+  { key: "v", where: "on a patient or a tube", does: "book a visit: three slots", link: BOOK_VISIT_ID },
+  {
+    key: "F2",
+    where: "on a patient, a tube or its call, also while typing",
+    does: "the same; what was typed is kept",
+    link: BOOK_VISIT_ID,
+    whileTyping: true,
   },
   { key: "[", where: "in a review", does: "the tube before it in the queue", link: "queue-before" },
   { key: "]", where: "in a review", does: "the tube after it in the queue", link: "queue-after" },
