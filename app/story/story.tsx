@@ -6,9 +6,21 @@ import { may, mayUndo } from "#shared/access/may.ts";
 import type { Person } from "#shared/access/person.ts";
 import type { Zone } from "#shared/day/instant.ts";
 import { printInstant, printWhen } from "#shared/day/print-day.ts";
+import type { FormKind } from "#shared/record/event-forms.ts";
+import type { EventKind } from "#shared/tube/payloads.ts";
 import { storySentence } from "#shared/words/events.ts";
 import type { NameOf } from "#shared/words/sentence.ts";
 import styles from "./story.module.css";
+
+/** What no form can correct: a visit is moved or said of on its own page. */
+const withoutForm = [
+  "dates confirmed",
+  "records joined",
+  "visit booked",
+  "visit moved",
+  "visit noted",
+  "visit prepared",
+] as const satisfies readonly Exclude<EventKind, FormKind>[];
 
 export type StoryEntry = Awaited<ReturnType<SignedIn["api"]["patient"]["view"]>>["story"][number];
 
@@ -95,7 +107,7 @@ type ChangeCellProps = Pick<StoryProps, "patientId" | "person"> & { readonly ent
 function ChangeCell({ entry, patientId, person }: ChangeCellProps): ReactNode {
   if (isUndone(entry)) return "";
   const { eventId, actId, kind } = entry;
-  const hasForm = kind !== "dates confirmed" && kind !== "records joined";
+  const hasForm = !withoutForm.some((other) => other === kind);
   const mayCorrect = may(person, "record.amended") && hasForm;
   return (
     <span className={styles.change}>

@@ -3,6 +3,7 @@
 import type { KeyboardEvent, ReactNode } from "react";
 import { Recorded } from "#app/record/recorded.tsx";
 import { fieldId } from "#app/ui/field.tsx";
+import { Now } from "#app/ui/now.tsx";
 import type { LaidOut } from "#app/ui/recording-form.tsx";
 import { RecordingForm } from "#app/ui/recording-form.tsx";
 import { type SendSlot, sendSlot } from "#app/visit/send-slot.ts";
@@ -10,6 +11,7 @@ import { type SlotsPage, visitHref } from "#app/visit/visit-pages.ts";
 import { printDay } from "#shared/day/print-day.ts";
 import { parsed, unread } from "#shared/errors/refusal.ts";
 import type { FieldSpecs, Texts } from "#shared/record/field-spec.ts";
+import { capital } from "#shared/words/capital.ts";
 import { printMinute } from "#shared/words/offers.ts";
 import styles from "./visit.module.css";
 
@@ -105,7 +107,13 @@ function Slots({ slots, texts, problems }: SlotsProps): ReactNode {
             <b>
               {n + 1} {offer.says}
             </b>
-            <span className={styles.why}>{offer.stands}.</span>
+            <span className={styles.why}>
+              {offer.place === "past the latest" ? (
+                <Now>{capital(offer.stands)}.</Now>
+              ) : (
+                `${capital(offer.stands)}.`
+              )}
+            </span>
             <span className={styles.why}>Why not sooner: {offer.notSooner}</span>
           </span>
         </label>

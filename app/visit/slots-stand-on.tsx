@@ -3,6 +3,7 @@ import { Now } from "#app/ui/now.tsx";
 import type { SlotsPage } from "#app/visit/visit-pages.ts";
 import { printDay } from "#shared/day/print-day.ts";
 import type { Visit } from "#shared/visit/visit.ts";
+import { capital } from "#shared/words/capital.ts";
 import { slotPhrase, visitStateWords } from "#shared/words/visit-events.ts";
 import { needLineWords, visitNeedsWords } from "#shared/words/visit-needs.ts";
 import styles from "./visit.module.css";
@@ -19,8 +20,8 @@ export function SlotsStandOn({ slots }: { readonly slots: SlotsPage }): ReactNod
     <dl className={styles.facts}>
       <dt>Window</dt>
       <dd>
-        {dayOr(window.earliest, "no earliest date")} to {dayOr(window.latest, "no latest date")}, target{" "}
-        {dayOr(window.target, "none: the sooner the better")}
+        {capital(dayOr(window.earliest, "no earliest date"))} to {dayOr(window.latest, "no latest date")},
+        target {dayOr(window.target, "none: the sooner the better")}
         {window.latestOf !== null &&
           tubes.length > 1 &&
           `; the latest date is that of ${nameOf(window.latestOf)}`}
@@ -62,8 +63,6 @@ export function SlotsStandOn({ slots }: { readonly slots: SlotsPage }): ReactNod
     </dl>
   );
 }
-
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 function BeforeLine({ visit }: { readonly visit: Visit }): ReactNode {
   return (

@@ -28,7 +28,7 @@ export type Sooner =
 export type Offer = {
   readonly slot: Slot;
   readonly rank: SlotRank;
-  readonly place: "inside the window" | "before the earliest" | "past the latest";
+  readonly place: "inside the window" | "before the earliest" | "past the latest" | "no window";
   readonly takesReserve: boolean;
   /** Minutes of that room's day that stay free. */
   readonly left: number;
@@ -65,12 +65,16 @@ function soonerThan(rank: SlotRank, question: SlotQuestion): Sooner {
   return { kind: "free", slot: best.slot, behind: behindIn(best.rank, rank) };
 }
 
+/** No date asks for anything: the sooner the better. */
+const isOpenWindow = ({ earliest, target, latest }: SlotQuestion["window"]): boolean =>
+  earliest === null && target === null && latest === null;
+
 /** The three best slots now, in order, each with what it stands on and why not sooner; none where nothing is free. */
 export const offers = (question: SlotQuestion): Offer[] =>
   bestSlots(question).map(({ slot, rank }) => ({
     slot,
     rank,
-    place: places[rank[0]],
+    place: isOpenWindow(question.window) ? "no window" : places[rank[0]],
     takesReserve: rank[1] === 1,
     left: reserveBeside(slot, question.clinic).left,
     sooner: soonerThan(rank, question),

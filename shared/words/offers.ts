@@ -69,4 +69,4 @@ export function soonerWords(sooner: Sooner, names: VisitNames): string {
 
 /** What a slot stands on: its place in the window, and what it leaves for urgent visits. */
 export const placeWords = ({ place, takesReserve, left }: Offer): string =>
-  `${place}; ${takesReserve ? "takes from" : "keeps"} what is kept for urgent visits: ${left} min of that day stay free`;
+  `${place === "no window" ? "no date asks for it: the sooner the better" : place}; ${takesReserve ? "takes from" : "keeps"} what is kept for urgent visits: ${left} min of that day stay free`;

@@ -8,6 +8,8 @@ export type DemoAddresses = {
   /** The newest entry of that patient: its event and its act. */
   readonly entry: (familyName: string) => { readonly event: string; readonly act: string };
   readonly reading: (familyName: string) => string;
+  /** The visit of that patient that was booked last. */
+  readonly visit: (familyName: string) => string;
   readonly person: (userName: string) => string;
   /** A type on the shelf by its name. */
   readonly type: (name: string) => string;
@@ -39,6 +41,8 @@ export function withDemoAddresses<T>(database: string, work: (demo: DemoAddresse
       patient: (name) => `/patients/${patientId(name)}`,
       tube: (name) => `/tubes/${tubeId(name)}`,
       entry: (name) => ({ event: newest("id", name), act: newest("act_id", name) }),
+      visit: (name) =>
+        `/patients/${patientId(name)}/visits/${one("select id from visits where patient_id = ? order by rowid desc limit 1", patientId(name))}`,
       reading: (name) => one("select id from readings where tube_id = ? limit 1", tubeId(name)),
       type: (name) => `/shelf/${one("select id from shelf_types where name = ?", name)}`,
       closure: () => one("select content ->> '$.closures[0].from' from calendar_versions where version = 1"),

@@ -34,6 +34,12 @@ export default async function VisitActPage({ params, searchParams }: VisitActPag
   return (
     <PageFrame frame={frame} heading={visitPageActs[act]} identity={identityOf(view.patient, null)}>
       <VisitFacts view={view} />
+      {act === "settle" && (
+        <p>
+          Type settled, does not apply, needed or ?, and after a colon what was agreed and by whom. A blank
+          leaves it as it stands.
+        </p>
+      )}
       {act === "move" ? (
         <Move view={view} api={api} query={await searchParams} draft={draft} />
       ) : (
