@@ -10,6 +10,7 @@ import { newActId } from "#app/ui/recording/act-id.ts";
 import { sendAct } from "#app/ui/recording/send-act.ts";
 import { unsavedSentence } from "#app/ui/recording/unsaved-sentence.ts";
 import { UndoNotice } from "#app/ui/undo-notice.tsx";
+import { LostSlots } from "#app/visit/lost-slots.tsx";
 import type { CalendarAsked } from "#shared/record/calendar/asked.ts";
 import { calendarChangeWords } from "#shared/words/calendar.ts";
 import { proposedWords, touchedWords, waitingWords } from "#shared/words/proposed-days.ts";
@@ -60,7 +61,8 @@ export function Touched({ looked, press, back, made }: TouchedProps): ReactNode 
     setDone(sent.result);
   };
 
-  if (done !== null) return <MadeNotice made={done} seen={seen} said={wordsOf(preview)} />;
+  if (done !== null)
+    return <MadeNotice made={done} seen={seen} said={wordsOf(preview)} lost={preview.lost.length} />;
   if (preview.changes.length === 0)
     return <NoticeLine>The calendar stands like this already: there is nothing to save. {back}</NoticeLine>;
   return (
@@ -81,6 +83,7 @@ export function Touched({ looked, press, back, made }: TouchedProps): ReactNode 
         {back}
         {problem !== null && <strong>{problem}</strong>}
       </NoticeLine>
+      <LostSlots lost={preview.lost} />
       <TouchedDates looked={looked} />
     </section>
   );
@@ -114,9 +117,15 @@ function TouchedDates({ looked: { seen, asked, preview } }: { readonly looked: L
   );
 }
 
-type MadeNoticeProps = { readonly made: Made; readonly seen: number; readonly said: string };
+type MadeNoticeProps = {
+  readonly made: Made;
+  readonly seen: number;
+  readonly said: string;
+  /** How many visits it leaves where none can be booked any more. */
+  readonly lost: number;
+};
 
-function MadeNotice({ made: { version, tubes }, seen, said }: MadeNoticeProps): ReactNode {
+function MadeNotice({ made: { version, tubes }, seen, said, lost }: MadeNoticeProps): ReactNode {
   const [actId] = useState(newActId);
   const notice = useRef<HTMLDivElement>(null);
   useEffect(() => notice.current?.focus(), []);
@@ -128,6 +137,7 @@ function MadeNotice({ made: { version, tubes }, seen, said }: MadeNoticeProps): 
         undo={undo}
         after="The calendar before stands again, and nothing is proposed by the change."
       >
+        {lost > 0 && <a href="/visits">Move the visits that cannot stay</a>}
         {tubes > 0 && <a href="/dates">Look at the proposed dates</a>}
         <a href="/calendar">To the calendar</a>
       </UndoNotice>

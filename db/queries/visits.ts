@@ -68,6 +68,16 @@ export const visitsOfDays = (
   span: { readonly from: Day; readonly to: Day },
 ): readonly VisitLine[] => ofDays(db).all(span);
 
+const allFrom = prepared((orm) =>
+  rows(orm)
+    .where(gte(visits.visitOn, sql.placeholder("from")))
+    .orderBy(asc(visits.visitOn), asc(visits.fromMinute), asc(visits.id))
+    .prepare(),
+);
+
+/** The same from a day on, with whose they are. */
+export const visitLinesFrom = (db: Database, from: Day): readonly VisitLine[] => allFrom(db).all({ from });
+
 const byId = prepared((orm) =>
   rows(orm)
     .where(eq(visits.id, sql.placeholder("id")))

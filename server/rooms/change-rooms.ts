@@ -4,6 +4,7 @@ import { inAct } from "#server/act.ts";
 import { newId } from "#server/ids.ts";
 import type { Doing } from "#server/record/record-event.ts";
 import { roomsIn, roomsOf } from "#server/rooms/rooms-of.ts";
+import { type LostSlot, lostSlots } from "#server/visits/lost-slots.ts";
 import { DomainError } from "#shared/errors/refusal.ts";
 import { roomsAsked } from "#shared/record/rooms/asked.ts";
 import type { ChangingRooms, RestoringRooms } from "#shared/record/rooms/asked-schema.ts";
@@ -25,6 +26,8 @@ export type RoomsChanged = {
   readonly version: number;
   readonly changed: boolean;
   readonly changes: readonly RoomsChange[];
+  /** Booked visits that the change leaves where none can be booked any more. */
+  readonly lost: readonly LostSlot[];
 };
 
 /**
@@ -37,18 +40,12 @@ function changeRooms({ db, staff }: Doing, { actId, seen, input, change }: Rooms
     if (stands.version !== seen) throw new DomainError({ code: "rooms-changed" });
     const rooms = change(stands.rooms);
     const changes = roomsChanges(stands.rooms, rooms);
+    const lost = changes.length === 0 ? [] : lostSlots(tx, { rooms });
     const version = changes.length === 0 ? seen : seen + 1;
     if (version > seen) addRoomsVersion(tx, { version, content: { rooms }, createdAt: at });
-    return whatChanged(version, changes);
+    return { version, changed: changes.length > 0, changes, lost };
   });
 }
-
-/** What a change answers, told once its version stands. */
-const whatChanged = (version: number, changes: readonly RoomsChange[]): RoomsChanged => ({
-  version,
-  changed: changes.length > 0,
-  changes,
-});
 
 /** What was typed or pressed. Throws every field to mend. */
 export const askRooms = (doing: Doing, { actId, seen, asked }: ChangingRooms): RoomsChanged =>

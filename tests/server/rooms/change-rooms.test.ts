@@ -83,7 +83,7 @@ describe("the rooms of a clinic", () => {
       roomId,
       texts: texts({ can: "sedation, fluoro", reserve: "1 h" }),
     } as const;
-    expect(ask(db, same)).toEqual({ version: 1, changed: false, changes: [] });
+    expect(ask(db, same)).toEqual({ version: 1, changed: false, changes: [], lost: [] });
     expect(roomsStory(db).versions).toHaveLength(1);
   });
 

@@ -3,13 +3,17 @@ import { visitsOf } from "#db/queries/projections.ts";
 import { newId } from "#server/ids.ts";
 import { undoAct } from "#server/record/undo-act.ts";
 import { bookVisit } from "#server/visits/book-visit.ts";
+import { clinicSlots } from "#server/visits/clinic-slots.ts";
 import { prepareVisit } from "#server/visits/note-visit.ts";
-import { standsAgainst, viewVisit } from "#server/visits/view-visit.ts";
+import { standsAgainst } from "#server/visits/stands-against.ts";
+import { viewVisit } from "#server/visits/view-visit.ts";
+import { visitNames } from "#server/visits/visit-names.ts";
+import { instant } from "#shared/day/instant.ts";
 import type { Texts } from "#shared/record/field-spec.ts";
+import { book, clinic, codes, doing, move, NOW, note, slot, states } from "#tests/support/booking-clinic.ts";
 import { people } from "#tests/support/database.ts";
 import { command, died, exchanged } from "#tests/support/factories.ts";
 import { recordAs } from "#tests/support/patient.ts";
-import { book, clinic, codes, doing, move, NOW, note, slot, states } from "#tests/support/booking-clinic.ts";
 
 beforeEach(() => vi.useFakeTimers({ toFake: ["Date"], now: new Date(NOW) }));
 afterEach(() => vi.useRealTimers());
@@ -133,7 +137,9 @@ describe("an undo", () => {
     expect(states(db)).toEqual([["booked", "2026-11-04", 570, true]]);
     const visit = visitsOf(db, "patient-1")[0]!.visit;
     expect(visit.id).toBe(visitId);
-    expect(standsAgainst(db, visit).map(({ code }) => code)).toEqual(["slot-taken"]);
+    const slots = clinicSlots(db, instant(Date.parse(NOW)));
+    const beside = { clinic: slots, names: visitNames(db, slots) };
+    expect(standsAgainst(visit, beside).map(({ code }) => code)).toEqual(["slot-taken"]);
   });
 });
 

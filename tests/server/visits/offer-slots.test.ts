@@ -10,9 +10,9 @@ import { instant } from "#shared/day/instant.ts";
 import { printDay } from "#shared/day/print-day.ts";
 import type { Texts } from "#shared/record/field-spec.ts";
 import { printMinute } from "#shared/words/offers.ts";
+import { book, clinic, codes, NOW, slot } from "#tests/support/booking-clinic.ts";
 import { command, fellOut } from "#tests/support/factories.ts";
 import { recordAs } from "#tests/support/patient.ts";
-import { book, clinic, codes, NOW, slot } from "#tests/support/booking-clinic.ts";
 
 beforeEach(() => vi.useFakeTimers({ toFake: ["Date"], now: new Date(NOW) }));
 afterEach(() => vi.useRealTimers());
