@@ -61,6 +61,8 @@ export const disposableTables: Readonly<Record<string, string>> = {
   protocol_draft: "Rows that nobody has signed: what is signed is a version.",
   drafts: "What was typed and not saved: gone after 7 days.",
   sheets: "A sheet that waits for its answers: gone after 7 days, like a draft.",
+  saved_filters: "How one person looks at lists, nothing of the record: saved again under its name.",
+  own_orders: "In which order one person goes through a list, nothing of the record: put again.",
   sessions: "Whoever was signed in signs in again.",
   sign_in_refusals: "Waits after wrong sign-ins: forgotten after two hours.",
 };

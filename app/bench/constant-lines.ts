@@ -41,6 +41,7 @@ const constantLine = (row: number): ListLine => ({
     plannedOn: null,
     marks: [],
   },
+  visit: null,
   row: "example",
 });
 

@@ -1,4 +1,5 @@
 import type { ReactNode } from "react";
+import cells from "#app/lists/cells.module.css";
 import type { DuePage, ListLine } from "#app/lists/list-line.ts";
 import { PatientCell } from "#app/lists/patient-cell.tsx";
 import { StandingCell } from "#app/lists/standing-cell.tsx";
@@ -10,6 +11,7 @@ import { marksText } from "#app/strip/strip-words.ts";
 import { ExampleMark } from "#app/ui/example-mark.tsx";
 import type { Day } from "#shared/day/day.ts";
 import { isUndated } from "#shared/step/undated.ts";
+import { visitInShort } from "#shared/words/next-visit.ts";
 import { ownerText } from "#shared/words/steps.ts";
 import styles from "./exchange-table.module.css";
 
@@ -59,6 +61,7 @@ function ExchangeRow({ line, today, marksExample }: ExchangeRowProps): ReactNode
       </td>
       <td className={styles.standing}>
         <StandingCell line={line} today={today} marksExample={marksExample} />
+        {line.visit !== null && <span className={cells.detail}>{visitInShort(line.visit)}</span>}
       </td>
       <td className={styles.owner}>{ownerText(line.owner)}</td>
     </tr>

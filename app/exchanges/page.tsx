@@ -3,13 +3,16 @@ import { redirect } from "next/navigation";
 import type { ReactNode } from "react";
 import { signedIn } from "#app/_trpc/server.ts";
 import { ExchangeTable } from "#app/exchanges/exchange-table.tsx";
-import { placeFromAddress, placeInAddress } from "#app/exchanges/place.ts";
 import { filterInQuery, hasBlanks, listHref, type Query } from "#app/lists/filter-address.ts";
 import { FilterLine } from "#app/lists/filter-line.tsx";
+import { listFileHref } from "#app/lists/list-href.ts";
 import type { DuePage } from "#app/lists/list-line.ts";
+import { OwnFilters } from "#app/lists/own-filters.tsx";
 import pages from "#app/lists/pages.module.css";
+import { placeFromAddress, placeInAddress } from "#app/lists/place.ts";
 import { StripKey } from "#app/strip/strip-key.tsx";
 import { PageFrame } from "#app/ui/page-frame.tsx";
+import { may } from "#shared/access/may.ts";
 import styles from "./exchanges.module.css";
 
 export const metadata: Metadata = { title: "Exchanges - Dwellbook" };
@@ -22,13 +25,13 @@ export default async function ExchangesPage({
 }: {
   readonly searchParams: Promise<Query>;
 }): Promise<ReactNode> {
-  const { api, frame } = await signedIn();
+  const { api, frame, person } = await signedIn();
   const query = await searchParams;
   const filter = filterInQuery(query);
   if (hasBlanks(query)) redirect(listHref(PATH, filter));
   const place = placeFromAddress(typeof query.after === "string" ? query.after : undefined);
   const page = await api.list.exchanges({ filter, place });
-  const { today, lines, next, asked, proposed } = page;
+  const { today, lines, next, asked, saved, proposed } = page;
   return (
     <PageFrame
       frame={frame}
@@ -45,6 +48,7 @@ export default async function ExchangesPage({
         </p>
       )}
       <FilterLine path={PATH} asked={asked} />
+      <OwnFilters list="exchanges" asked={asked} saved={saved} />
       {asked.refusals.length === 0 && (
         <div className={styles.list}>
           {lines.length === 0 ? (
@@ -63,6 +67,10 @@ export default async function ExchangesPage({
           <a href={listHref(PATH, asked.texts, { after: placeInAddress(next) })} rel="next">
             The tubes after these
           </a>
+        )}
+        <a href={listHref("/lists", asked.texts)}>Lists: due, overdue, unconfirmed and more</a>
+        {may(person, "list.file") && asked.refusals.length === 0 && (
+          <a href={listHref(listFileHref("exchanges"), asked.texts)}>This list as a file (CSV)</a>
         )}
       </nav>
       {lines.length > 0 && <StripKey />}

@@ -34,6 +34,7 @@ export function FilterLine({ path, asked }: FilterLineProps): ReactNode {
           <Chooser name="role" word="with" label="Role of the tube" any="any role" asked={asked} />
           <Chooser name="owner" word="owned by" label="Owner" any="anyone" asked={asked} />
           <Chooser name="service" word="for" label="Responsible service" any="any service" asked={asked} />
+          <Chooser name="visit" word="and" label="Visit" any="any visit or none" asked={asked} />
           <span className={styles.part}>
             <button className={styles.show} type="submit">
               Show

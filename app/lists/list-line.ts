@@ -6,6 +6,13 @@ type Lists = SignedIn["api"]["list"];
 export type DuePage = Awaited<ReturnType<Lists["exchanges"]>>;
 export type TodayPage = Awaited<ReturnType<Lists["today"]>>;
 
+/** A list by what is to be done, and all of them with their counts. */
+export type WorkListPage = Awaited<ReturnType<Lists["work"]>>;
+export type AllListsPage = Awaited<ReturnType<Lists["all"]>>;
+
+/** A filter that somebody saved, of one list. */
+export type SavedFilter = WorkListPage["saved"][number];
+
 /** The filter under which they stand. */
 export type AskedFilter = DuePage["asked"];
 

@@ -69,6 +69,10 @@ export function behind(line: ListLine, today: Day): string {
       return "due now until a plan names a date";
     case "call":
       return whyOf(step, "call-attempts") || whyOf(step, "first-call");
+    case "prepare visit":
+      return whyOf(step, "to-settle") || stepAsks[step.kind];
+    case "rebook":
+      return whyOf(step, "missed") || stepAsks[step.kind];
     case "contradiction":
       return whyOf(step, "contradiction");
     case "handover":

@@ -6,7 +6,7 @@ import { TubeCell } from "#app/lists/tube-cell.tsx";
 import { asksBirthDate, BirthDateLink } from "#app/patients/birth-date-link.tsx";
 import { formOfStep, patientFormOfStep } from "#app/record/offered.ts";
 import { mayRecord, patientFormHref, tubeFormHref } from "#app/record/procedures.ts";
-import { DataTable } from "#app/ui/data-table.tsx";
+import { type Column, DataTable } from "#app/ui/data-table.tsx";
 import { visitStepAct } from "#app/visit/visit-pages.ts";
 import type { Person } from "#shared/access/person.ts";
 import type { Day } from "#shared/day/day.ts";
@@ -34,14 +34,7 @@ export function StepsTable(props: StepsTableProps): ReactNode {
     <div>
       <DataTable
         caption={caption}
-        columns={[
-          { head: "What", cell: ({ step }) => stepNames[step.kind] },
-          { head: "Whose", cell: ({ patient }) => <PatientCell patient={patient} /> },
-          { head: "Tube", cell: ({ tube }) => <TubeCell tube={tube} /> },
-          { head: "Why now", cell: (line) => <StandingCell {...{ line, today, marksExample }} /> },
-          { head: "Owner", cell: ({ owner }) => ownerText(owner) },
-          { head: "Act", cell: (line) => <ActLink line={line} person={person} /> },
-        ]}
+        columns={stepColumns({ today, person, marksExample })}
         rows={lines}
         keyOf={({ step }) => step.id}
         before={before}
@@ -56,6 +49,20 @@ export function StepsTable(props: StepsTableProps): ReactNode {
     </div>
   );
 }
+
+/** What stands of an open step in a list: what, whose, why now, with whom, and the act that it needs. */
+export const stepColumns = ({
+  today,
+  person,
+  marksExample,
+}: Pick<StepsTableProps, "today" | "person" | "marksExample">): readonly Column<ListLine>[] => [
+  { head: "What", cell: ({ step }) => stepNames[step.kind] },
+  { head: "Whose", cell: ({ patient }) => <PatientCell patient={patient} /> },
+  { head: "Tube", cell: ({ tube, visit }) => <TubeCell tube={tube} several={visit?.tubes} /> },
+  { head: "Why now", cell: (line) => <StandingCell {...{ line, today, marksExample }} /> },
+  { head: "Owner", cell: ({ owner }) => ownerText(owner) },
+  { head: "Act", cell: (line) => <ActLink line={line} person={person} /> },
+];
 
 /** Leads to the form that the step most likely ends in, or, for who may not record it, to where it is seen. */
 function ActLink({ line, person }: { readonly line: ListLine; readonly person: Person }): ReactNode {

@@ -1,6 +1,6 @@
 import { and, eq, inArray, isNotNull, isNull, ne, notInArray, or, type SQL, sql } from "drizzle-orm";
 import { patients } from "#db/schema/patients.ts";
-import { openSteps, tubes } from "#db/schema/projections.ts";
+import { nextVisits, openSteps, tubes } from "#db/schema/projections.ts";
 import type { Database } from "#db/sqlite.ts";
 import { type ListFilter, UNKNOWN } from "#shared/record/list-filter.ts";
 
@@ -52,6 +52,37 @@ function isOfService(orm: Orm, service: ListFilter["service"]): SQL | undefined 
     : inArray(openSteps.patientId, ids.where(inArray(serviceOf, [...service])));
 }
 
+/**
+ * Whether the step's tube has a visit to come. A step of the whole record has one where any tube of it has, and none where a tube that has
+ * not ended has none, or it holds no such tube: it may stand under both and under neither it never falls out.
+ */
+function isBooked(orm: Orm, visit: ListFilter["visit"]): SQL | undefined {
+  if (visit === null) return undefined;
+  const booked = orm.select({ id: nextVisits.tubeId }).from(nextVisits);
+  const holders = orm.select({ id: nextVisits.patientId }).from(nextVisits);
+  if (visit === "with")
+    return or(
+      inArray(openSteps.tubeId, booked),
+      and(isNull(openSteps.tubeId), inArray(openSteps.patientId, holders)),
+    );
+  const waiting = orm
+    .select({ id: tubes.patientId })
+    .from(tubes)
+    .where(and(ne(tubes.status, "ended"), notInArray(tubes.id, booked)));
+  return or(
+    and(isNotNull(openSteps.tubeId), notInArray(openSteps.tubeId, booked)),
+    and(
+      isNull(openSteps.tubeId),
+      or(notInArray(openSteps.patientId, holders), inArray(openSteps.patientId, waiting)),
+    ),
+  );
+}
+
 /** What a filter asks of a step; nothing where it asks for everything. Asks for the placeholder `today`. */
 export const isWithin = (orm: Orm, filter: ListFilter): SQL | undefined =>
-  and(isOfTubes(orm, filter), isWith(filter.owner), isOfService(orm, filter.service));
+  and(
+    isOfTubes(orm, filter),
+    isWith(filter.owner),
+    isOfService(orm, filter.service),
+    isBooked(orm, filter.visit),
+  );

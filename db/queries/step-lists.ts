@@ -1,10 +1,16 @@
-import { and, asc, count, eq, gt, gte, inArray, isNull, lt, lte, not, or, type SQL, sql } from "drizzle-orm";
+import { and, asc, count, eq, gt, gte, inArray, isNull, lt, lte, not, or, sql } from "drizzle-orm";
 import { prepared } from "#db/prepared.ts";
-import type { Rows } from "#db/queries/rows.ts";
 import { isWithin } from "#db/queries/step-filter.ts";
-import { patientIdentifiers, patients } from "#db/schema/patients.ts";
+import {
+  type Asked,
+  byDue,
+  type Orm,
+  type Part,
+  part,
+  type StepLine,
+  stepRows,
+} from "#db/queries/step-rows.ts";
 import { openSteps, tubes } from "#db/schema/projections.ts";
-import { staff } from "#db/schema/staff.ts";
 import type { Database } from "#db/sqlite.ts";
 import type { Day } from "#shared/day/day.ts";
 import { everything, isEverything, type ListFilter } from "#shared/record/list-filter.ts";
@@ -12,95 +18,10 @@ import type { DayPart } from "#shared/step/day-part.ts";
 import { listRank } from "#shared/step/list-rank.ts";
 import { undatedKinds } from "#shared/step/undated.ts";
 
-const shown = {
-  id: openSteps.id,
-  kind: openSteps.kind,
-  rank: openSteps.rank,
-  earliestOn: openSteps.earliestOn,
-  targetOn: openSteps.targetOn,
-  latestOn: openSteps.latestOn,
-  dueOn: openSteps.dueOn,
-  provisional: openSteps.provisional,
-  ownerRole: openSteps.ownerRole,
-  ownerStaffId: openSteps.ownerStaffId,
-  ownerName: staff.fullName,
-  ownerFrom: openSteps.ownerFrom,
-  escalatesOn: openSteps.escalatesOn,
-  physicianOn: openSteps.physicianOn,
-  why: openSteps.why,
-  pinsProtocol: openSteps.pinsProtocol,
-  pinsCalendar: openSteps.pinsCalendar,
-  patientId: openSteps.patientId,
-  familyName: patients.familyName,
-  givenName: patients.givenName,
-  birthOn: patients.birthOn,
-  number: patientIdentifiers.value,
-  tubeId: openSteps.tubeId,
-  tubeName: tubes.name,
-  clockEarliest: tubes.clockEarliest,
-  clockLatest: tubes.clockLatest,
-  plannedOn: tubes.plannedOn,
-  strip: tubes.strip,
-};
-
-const rows = (orm: Database["orm"]) =>
-  orm
-    .select(shown)
-    .from(openSteps)
-    .innerJoin(patients, eq(patients.id, openSteps.patientId))
-    .leftJoin(
-      patientIdentifiers,
-      and(eq(patientIdentifiers.patientId, openSteps.patientId), eq(patientIdentifiers.place, 1)),
-    )
-    .leftJoin(tubes, eq(tubes.id, openSteps.tubeId))
-    .leftJoin(staff, eq(staff.id, openSteps.ownerStaffId))
-    .$dynamic();
-
-/** One open step as lists show it: whose, of which tube, when, with what the dwell strip draws. */
-export type StepLine = ReturnType<ReturnType<typeof rows>["all"]>[number];
-
 const today = sql.placeholder("today");
-const limit = sql.placeholder("limit");
-const skip = sql.placeholder("skip");
 
-type Orm = Database["orm"];
-
-/** What a list is asked for: how it stands on a day, at most so many lines after those skipped, and only what is within the filter. */
-export type Asked = Rows & { readonly today: Day; readonly filter: ListFilter };
-
-const byDue = [asc(openSteps.dueOn), asc(openSteps.id)];
-
-type Part<On> = {
-  readonly lines: (db: Database, on: On) => readonly StepLine[];
-  /** How many stand behind it, however many lines are asked for. */
-  readonly count: (db: Database, on: On) => number;
-};
-
-/** One part of the lists. Made once for everything; with a filter, for what that asks. */
-function part<On extends Asked = Asked>(
-  isOfPart: (orm: Orm) => SQL | undefined,
-  order: readonly SQL[] = byDue,
-): Part<On> {
-  const within = (orm: Orm, filter: ListFilter) => and(isOfPart(orm), isWithin(orm, filter));
-  const lines = (orm: Orm, filter: ListFilter) =>
-    rows(orm)
-      .where(within(orm, filter))
-      .orderBy(...order)
-      .limit(limit)
-      .offset(skip)
-      .prepare();
-  const counted = (orm: Orm, filter: ListFilter) =>
-    orm.select({ count: count() }).from(openSteps).where(within(orm, filter)).prepare();
-  const allLines = prepared((orm) => lines(orm, everything));
-  const allCounted = prepared((orm) => counted(orm, everything));
-  return {
-    lines: (db, { filter, ...on }) => (isEverything(filter) ? allLines(db) : lines(db.orm, filter)).all(on),
-    count: (db, { filter, ...on }) =>
-      (isEverything(filter) ? allCounted(db) : counted(db.orm, filter)).get(on)?.count ?? 0,
-  };
-}
-
-const isOfClock = () => eq(openSteps.rank, listRank.clock);
+/** What the catheter's clock asks for. */
+export const isOfClock = () => eq(openSteps.rank, listRank.clock);
 const onTime = () => or(isNull(openSteps.latestOn), gte(openSteps.latestOn, today));
 const plannedToday = (orm: Orm) =>
   inArray(openSteps.tubeId, orm.select({ id: tubes.id }).from(tubes).where(eq(tubes.plannedOn, today)));
@@ -108,18 +29,20 @@ const plannedToday = (orm: Orm) =>
 /** Where the next page of the due list goes on: after this step. */
 export type DuePlace = { readonly dueOn: Day; readonly id: string };
 
-const START: DuePlace = { dueOn: "1900-01-01" as Day, id: "" };
+/** Before every line. */
+export const LIST_START: DuePlace = { dueOn: "1900-01-01" as Day, id: "" };
 
 const afterPlace = sql`(${openSteps.dueOn}, ${openSteps.id}) > (${sql.placeholder("dueOn")}, ${sql.placeholder("id")})`;
 
 const clock = part<Asked & DuePlace>(() => and(isOfClock(), afterPlace));
 
 /** Tubes by what their clock asks for next, the longest due first. */
-export const dueSteps = (db: Database, asked: Asked, place: DuePlace = START): readonly StepLine[] =>
+export const dueSteps = (db: Database, asked: Asked, place: DuePlace = LIST_START): readonly StepLine[] =>
   clock.lines(db, { ...asked, ...place });
 
 /** How many stand in the whole of that list. */
-export const dueStepCount = (db: Database, asked: Asked): number => clock.count(db, { ...asked, ...START });
+export const dueStepCount = (db: Database, asked: Asked): number =>
+  clock.count(db, { ...asked, ...LIST_START });
 
 /** Tubes out, part out, a fragment left behind. */
 const urgent = part(() => eq(openSteps.rank, listRank.urgent));
@@ -135,7 +58,8 @@ const planned = part((orm) =>
   and(sql`+${openSteps.rank} = ${listRank.clock}`, onTime(), plannedToday(orm)),
 );
 
-const isUndated = () => and(inArray(openSteps.kind, [...undatedKinds]), isNull(openSteps.latestOn));
+/** Stands in for a date that nobody knows. */
+export const isUndated = () => and(inArray(openSteps.kind, [...undatedKinds]), isNull(openSteps.latestOn));
 
 /** What stands in for a date that nobody knows, those planned for today apart. */
 const undated = part((orm) =>
@@ -193,7 +117,7 @@ export const looseEndKinds = (db: Database, { filter, today }: Pick<Asked, "filt
   (isEverything(filter) ? allLooseEndCounts(db) : looseEndCounts(db.orm, filter)).all({ today });
 
 const ofPatient = prepared((orm) =>
-  rows(orm)
+  stepRows(orm)
     .where(eq(openSteps.patientId, sql.placeholder("patientId")))
     .orderBy(asc(openSteps.rank), asc(openSteps.dueOn), asc(openSteps.id))
     .prepare(),
@@ -203,7 +127,7 @@ export const stepLinesOfPatient = (db: Database, patientId: string): readonly St
   ofPatient(db).all({ patientId });
 
 const ofOwner = prepared((orm) =>
-  rows(orm)
+  stepRows(orm)
     .where(eq(openSteps.ownerStaffId, sql.placeholder("staffId")))
     .orderBy(...byDue)
     .prepare(),
@@ -214,7 +138,7 @@ export const stepsOwnedBy = (db: Database, staffId: string): readonly StepLine[]
   ofOwner(db).all({ staffId });
 
 const byIds = prepared((orm) =>
-  rows(orm)
+  stepRows(orm)
     .where(inArray(openSteps.id, sql`(select value from json_each(${sql.placeholder("ids")}))`))
     .prepare(),
 );

@@ -8,7 +8,7 @@ import { now } from "#server/clock.ts";
  */
 export type Subject =
   | { readonly kind: "none" }
-  | { readonly kind: "patient" | "tube" | "export" | "print"; readonly key: string }
+  | { readonly kind: "patient" | "tube" | "list" | "export" | "print"; readonly key: string }
   | { readonly kind: "list" | "export" | "print"; readonly name: string };
 
 export type Read = { readonly staffId: string; readonly procedure: string; readonly input: unknown };

@@ -1,4 +1,4 @@
-import type { StepLine } from "#db/queries/step-lists.ts";
+import type { StepLine } from "#db/queries/step-rows.ts";
 import type { Day } from "#shared/day/day.ts";
 import { type OpenStep, ownerOn, type Why } from "#shared/step/step.ts";
 import type { StepKind } from "#shared/tube/step-kinds.ts";
@@ -34,6 +34,12 @@ const tubeOf = (row: StepLine) =>
         marks: row.strip as readonly StripMark[],
       };
 
+/** The visit that the step is of; of every other step, the next of its tube. */
+const visitOf = ({ visitId: id, visitState: state, visitOn: on, ...row }: StepLine) =>
+  id === null || state === null || on === null
+    ? null
+    : { id, state, on, from: row.visitFrom, where: row.visitWhere, tubes: row.visitTubes };
+
 /** What its dates come from: a row that the clinic approved, an example that nobody has, or no row at all. */
 function rowOf(why: readonly Why[]): "approved" | "example" | "none" {
   if (!why.some(({ code }) => code === "row")) return "none";
@@ -55,6 +61,7 @@ export function lineOf(row: StepLine, today: Day) {
       birthOn: row.birthOn,
     },
     tube: tubeOf(row),
+    visit: visitOf(row),
     row: rowOf(step.why),
   };
 }

@@ -1,4 +1,5 @@
-import { type Asked, stepsOfPart } from "#db/queries/step-lists.ts";
+import { stepsOfPart } from "#db/queries/step-lists.ts";
+import type { Asked } from "#db/queries/step-rows.ts";
 import type { Database } from "#db/sqlite.ts";
 import { type ListLine, lineOf } from "#server/lists/list-line.ts";
 import type { DayPart } from "#shared/step/day-part.ts";

@@ -217,6 +217,10 @@ export const refusalCodes = [
   "figure-missing",
   "figure-twice",
   "row-says-otherwise",
+  // lists of one's own
+  "filter-shows-all",
+  "filter-name-taken",
+  "own-order-full",
   // visits
   "visit-to-come",
   "visits-none-to-come",

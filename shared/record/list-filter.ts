@@ -9,7 +9,7 @@ import { sideWords } from "#shared/words/sides.ts";
 import { roleWords } from "#shared/words/tube-roles.ts";
 
 /** By what lists are filtered, each under its word in the address. */
-export const filterNames = ["kind", "side", "role", "owner", "service"] as const;
+export const filterNames = ["kind", "side", "role", "owner", "service", "visit"] as const;
 export type FilterName = (typeof filterNames)[number];
 
 /** Words as typed or as an address holds them; one left out or blank filters nothing. Nothing of a patient stands in them. */
@@ -27,9 +27,18 @@ export type ListFilter = {
   readonly owner: { readonly role: OwnerRole } | { readonly staffId: string } | null;
   /** One service in each spelling that stands in the record. */
   readonly service: readonly string[] | typeof UNKNOWN | null;
+  /** Whether the tube has a visit that is still to come: held, booked or confirmed, here or elsewhere. */
+  readonly visit: "with" | "without" | null;
 };
 
-export const everything: ListFilter = { kind: null, side: null, role: null, owner: null, service: null };
+export const everything: ListFilter = {
+  kind: null,
+  side: null,
+  role: null,
+  owner: null,
+  service: null,
+  visit: null,
+};
 
 export const isEverything = (filter: ListFilter): boolean =>
   Object.values(filter).every((chosen) => chosen === null);
@@ -60,6 +69,11 @@ const roles: readonly Option<Role>[] = roleWords.map(({ value, words }) => ({
   label: value,
   also: words,
 }));
+
+const visits: readonly Option<NonNullable<ListFilter["visit"]>>[] = [
+  { value: "with", word: "with", label: "with a visit", also: ["booked", "yes"] },
+  { value: "without", word: "without", label: "without a visit", also: ["not booked", "no"] },
+];
 
 const isRole = (name: string): boolean => ownerRoles.some((role) => role === name);
 
@@ -94,6 +108,7 @@ const optionsOf = ({ people, services }: FilterBeside) => ({
   role: roles,
   owner: ownersOf(people),
   service: servicesOf(services),
+  visit: visits,
 });
 
 type Shown = { readonly value: string; readonly label: string };
@@ -102,10 +117,16 @@ type Shown = { readonly value: string; readonly label: string };
 export function filterChoices(
   beside: FilterBeside,
 ): Readonly<Record<Exclude<FilterName, "kind">, readonly Shown[]>> {
-  const { side, role, owner, service } = optionsOf(beside);
+  const { side, role, owner, service, visit } = optionsOf(beside);
   const shown = (options: readonly Option<unknown>[]): readonly Shown[] =>
     options.map(({ word, label }) => ({ value: word, label }));
-  return { side: shown(side), role: shown(role), owner: shown(owner), service: shown(service) };
+  return {
+    side: shown(side),
+    role: shown(role),
+    owner: shown(owner),
+    service: shown(service),
+    visit: shown(visit),
+  };
 }
 
 type Chosen<T> = Option<T> | null;
@@ -129,7 +150,7 @@ type AllChosen = {
 } & { readonly [Name in Exclude<FilterName, "kind">]: Chosen<NonNullable<ListFilter[Name]>> };
 
 /** What a filter asks for, said: "Left nephrostomy, owned by Tansy Nurseworth"; null where it asks for nothing. */
-function wordsOf({ kind, side, role, owner, service }: AllChosen): string | null {
+function wordsOf({ kind, side, role, owner, service, visit }: AllChosen): string | null {
   const name = kind === null ? null : kindOf(kind).name;
   const isWord = side !== null && side.value !== UNKNOWN && side.value !== "not sided";
   const words = [
@@ -137,19 +158,21 @@ function wordsOf({ kind, side, role, owner, service }: AllChosen): string | null
     role && `role ${role.label}`,
     owner && `owned by ${owner.label}`,
     service && `service ${service.label}`,
+    visit?.label ?? null,
   ];
   const said = words.filter((word) => word !== null).join(", ");
   return said === "" ? null : said.charAt(0).toUpperCase() + said.slice(1);
 }
 
 function understood(chosen: AllChosen) {
-  const { kind, side, role, owner, service } = chosen;
+  const { kind, side, role, owner, service, visit } = chosen;
   const filter: ListFilter = {
     kind,
     side: side?.value ?? null,
     role: role?.value ?? null,
     owner: owner?.value ?? null,
     service: service?.value ?? null,
+    visit: visit?.value ?? null,
   };
   const texts: FilterTexts = {
     ...(kind && { kind: kindOf(kind).name }),
@@ -157,6 +180,7 @@ function understood(chosen: AllChosen) {
     ...(role && { role: role.word }),
     ...(owner && { owner: owner.word }),
     ...(service && { service: service.word }),
+    ...(visit && { visit: visit.word }),
   };
   return { filter, texts, words: wordsOf(chosen) };
 }
@@ -184,9 +208,10 @@ export function readFilter(texts: FilterTexts, beside: FilterBeside): FilterRead
     role: choose(texts.role, options.role),
     owner: choose(texts.owner, options.owner),
     service: choose(texts.service, options.service),
+    visit: choose(texts.visit, options.visit),
   };
-  const { kind, side, role, owner, service } = reads;
-  if (!kind.ok || !side.ok || !role.ok || !owner.ok || !service.ok) {
+  const { kind, side, role, owner, service, visit } = reads;
+  if (!kind.ok || !side.ok || !role.ok || !owner.ok || !service.ok || !visit.ok) {
     const refusals = filterNames.flatMap((field) => {
       const read = reads[field];
       return read.ok ? [] : [{ ...read.refusal, field }];
@@ -204,6 +229,7 @@ export function readFilter(texts: FilterTexts, beside: FilterBeside): FilterRead
     role: role.value,
     owner: owner.value,
     service: service.value,
+    visit: visit.value,
   };
   return { ok: true, ...understood(chosen) };
 }

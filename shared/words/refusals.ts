@@ -2,6 +2,7 @@ import type { RefusalCode } from "#shared/errors/codes.ts";
 import type { Refusal, RefusalArgs } from "#shared/errors/refusal.ts";
 import { calendarRefusals } from "#shared/words/calendar-refusals.ts";
 import { caseRefusals } from "#shared/words/case-refusals.ts";
+import { listRefusals } from "#shared/words/list-refusals.ts";
 import { protocolRefusals } from "#shared/words/protocol-refusals.ts";
 import { roomsRefusals } from "#shared/words/rooms-refusals.ts";
 import { sheetRefusals } from "#shared/words/sheet-refusals.ts";
@@ -233,6 +234,7 @@ const sentences = {
   ...protocolRefusals,
   ...sheetRefusals,
   ...shelfRefusals,
+  ...listRefusals,
   ...visitRefusals,
   ...caseRefusals,
 } satisfies Record<RefusalCode, Sentence>;

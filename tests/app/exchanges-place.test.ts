@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { placeFromAddress, placeInAddress } from "#app/exchanges/place.ts";
+import { placeFromAddress, placeInAddress } from "#app/lists/place.ts";
 import { day } from "#shared/day/day.ts";
 
 describe("the place in the address of Exchanges", () => {

@@ -10,6 +10,7 @@ import * as acts from "#db/schema/acts.ts";
 import * as clinic from "#db/schema/clinic.ts";
 import * as drafts from "#db/schema/drafts.ts";
 import * as events from "#db/schema/events.ts";
+import * as ownLists from "#db/schema/own-lists.ts";
 import * as patients from "#db/schema/patients.ts";
 import * as projections from "#db/schema/projections.ts";
 import * as readings from "#db/schema/readings.ts";
@@ -27,6 +28,7 @@ const schema: Record<string, unknown> = {
   ...clinic,
   ...drafts,
   ...events,
+  ...ownLists,
   ...patients,
   ...projections,
   ...readings,

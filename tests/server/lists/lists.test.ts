@@ -126,11 +126,12 @@ describe("Today", () => {
       out: ["out"],
       "past-latest": ["latest yesterday"],
       undated: ["undated"],
+      visits: [],
       due: ["latest today", "target today"],
       calls: [],
       "loose-ends": ["told removed"],
     });
-    expect(Object.values(parts).map(({ total }) => total)).toEqual([1, 1, 1, 2, 0, 1]);
+    expect(Object.values(parts).map(({ total }) => total)).toEqual([1, 1, 1, 0, 2, 0, 1]);
     expect(looseEnds).toEqual([{ kind: "confirm removal", count: 1 }]);
   });
 
