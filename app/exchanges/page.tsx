@@ -47,6 +47,10 @@ export default async function ExchangesPage({
           : the old ones stand until somebody confirms.
         </p>
       )}
+      <p className={styles.lists} data-screen-only>
+        <a href={listHref("/lists", asked.texts)}>Lists by what is to be done</a>: due, overdue, unconfirmed
+        and more
+      </p>
       <FilterLine path={PATH} asked={asked} />
       <OwnFilters list="exchanges" asked={asked} saved={saved} />
       {asked.refusals.length === 0 && (
@@ -68,7 +72,6 @@ export default async function ExchangesPage({
             The tubes after these
           </a>
         )}
-        <a href={listHref("/lists", asked.texts)}>Lists: due, overdue, unconfirmed and more</a>
         {may(person, "list.file") && asked.refusals.length === 0 && (
           <a href={listHref(listFileHref("exchanges"), asked.texts)}>This list as a file (CSV)</a>
         )}
