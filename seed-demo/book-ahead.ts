@@ -15,8 +15,8 @@ const WITHIN_DAYS = 40;
 
 /** What the nurse had booked ahead: the best slot for every second tube that comes next. */
 export function bookAhead(tx: Tx): void {
-  const { today, lines } = dueList(tx);
   const staff = staffOf(tx, "nurse");
+  const { today, lines } = dueList(tx, staff);
   const next = lines
     .filter(({ step, tube }) => step.kind === "exchange" && tube !== null)
     .filter(({ step }) => step.dueOn >= today && daysBetween(today, step.dueOn) <= WITHIN_DAYS)

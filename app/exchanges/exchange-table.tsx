@@ -4,6 +4,7 @@ import type { DuePage, ListLine } from "#app/lists/list-line.ts";
 import { PatientCell } from "#app/lists/patient-cell.tsx";
 import { StandingCell } from "#app/lists/standing-cell.tsx";
 import { TubeCell } from "#app/lists/tube-cell.tsx";
+import { VisitCell } from "#app/lists/visit-cell.tsx";
 import { DwellStrip } from "#app/strip/dwell-strip.tsx";
 import type { StripFacts } from "#app/strip/geometry.ts";
 import { AxisHead, cropStyle } from "#app/strip/strip-defs.tsx";
@@ -11,7 +12,6 @@ import { marksText } from "#app/strip/strip-words.ts";
 import { ExampleMark } from "#app/ui/example-mark.tsx";
 import type { Day } from "#shared/day/day.ts";
 import { isUndated } from "#shared/step/undated.ts";
-import { visitInShort } from "#shared/words/next-visit.ts";
 import { ownerText } from "#shared/words/steps.ts";
 import styles from "./exchange-table.module.css";
 
@@ -61,7 +61,11 @@ function ExchangeRow({ line, today, marksExample }: ExchangeRowProps): ReactNode
       </td>
       <td className={styles.standing}>
         <StandingCell line={line} today={today} marksExample={marksExample} />
-        {line.visit !== null && <span className={cells.detail}>{visitInShort(line.visit)}</span>}
+        {line.visit !== null && (
+          <span className={cells.detail}>
+            <VisitCell line={line} />
+          </span>
+        )}
       </td>
       <td className={styles.owner}>{ownerText(line.owner)}</td>
     </tr>

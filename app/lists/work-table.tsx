@@ -26,7 +26,7 @@ const whose = ({ patient, tube }: ListLine): string =>
 export function WorkTable({ list, placed, lines, none, ...shown }: WorkTableProps): ReactNode {
   const [what, ...rest] = stepColumns(shown);
   const order = placed.map(({ step }) => step.id);
-  const visit: Column<ListLine> = { head: "Visit", cell: (line) => <VisitCell visit={line.visit} /> };
+  const visit: Column<ListLine> = { head: "Visit", cell: (line) => <VisitCell line={line} /> };
   const put: Column<ListLine> = {
     head: "Your order",
     acts: true,
