@@ -11,6 +11,7 @@ import {
   compareRanks,
   daysAhead,
   GRID,
+  NOTICE,
   type SlotQuestion,
   slotRank,
 } from "./offers.ts";
@@ -95,9 +96,12 @@ const everySlot = (question: SlotQuestion): Slot[] =>
         on,
         from: n * GRID,
         minutes: question.asked.minutes,
-      })).filter((slot) => mayBook(slot, question.asked, question.clinic)),
+      })).filter((slot) => isAheadEnough(slot, question) && mayBook(slot, question.asked, question.clinic)),
     ),
   );
+
+const isAheadEnough = ({ on, from }: Slot, { clinic: { now } }: SlotQuestion): boolean =>
+  on > now.on || from >= now.at + NOTICE;
 
 /** The stated rule without a short way: all slots by rank, the first of each half of a day, three of them. */
 function threeByHand(question: SlotQuestion): Slot[] {
@@ -121,7 +125,8 @@ describe("the three slots, of any clinic", () => {
         expect(bestSlots(question).map(({ slot }) => slot)).toEqual(threeByHand(question));
       }),
     );
-  });
+    // Every slot of twelve days is tried: how fast a machine is, no test asks.
+  }, 60_000);
 
   it("break no closure, no other visit, no need and no hours", () => {
     fc.assert(

@@ -72,10 +72,10 @@ describe("three slots", () => {
     });
   });
 
-  it("never stand in the past, on a half that is shut, or before the patient is ready", () => {
+  it("never stand in the past or in the next quarter of an hour, on a half that is shut, or before the patient is ready", () => {
     const window = visitWindow(null, "2026-11-02", null);
     const now = { on: day("2026-11-02"), at: minute("09:02") };
-    expect(told(slotQuestion({ window, clinic: { now } }))[0]).toContain(`2026-11-02 ${545 / 60}`);
+    expect(told(slotQuestion({ window, clinic: { now } }))[0]).toContain(`2026-11-02 ${(9 * 60 + 20) / 60} `);
     const halved = {
       ...openWeeks,
       halfDays: [{ on: day("2026-11-02"), open: "afternoon", reason: "audit" } as const],

@@ -25,6 +25,9 @@ export type SlotQuestion = {
 /** Visits begin at every so many minutes past the hour. */
 export const GRID = 5;
 
+/** Minutes from now on within which none is offered: nobody comes sooner, and it would be past by the time that somebody says yes. */
+export const NOTICE = 15;
+
 /**
  * Where a slot stands among others, smaller first: inside the window, before it, after its latest; of a planned visit, the reserve kept or
  * taken from; days from the target; the day; the minute; the room in the clinic's own order. Compared from the left.
@@ -90,7 +93,7 @@ function slotsOfDay(room: Room, on: Day, { clinic, asked }: SlotQuestion): Slot[
   const { now } = clinic;
   const { readyFrom, minutes } = asked;
   const gaps = gapsBetween(openSpans(room, on, clinic.calendar), takenIn(clinic, room.id, on));
-  const soonest = Math.max(on === now.on ? now.at : 0, readyFrom?.on === on ? readyFrom.at : 0);
+  const soonest = Math.max(on === now.on ? now.at + NOTICE : 0, readyFrom?.on === on ? readyFrom.at : 0);
   return [soonest, Math.max(soonest, NOON)].flatMap((from, half): Slot[] => {
     const starts = gaps.flatMap((gap) => firstIn(gap, from, minutes) ?? []);
     const at = starts.find((start) => halfOf(start) === (half === 0 ? "morning" : "afternoon"));

@@ -25,6 +25,7 @@ import { rebuildFigure } from "#tests/bench/rebuild.ts";
 import { recordFileFigures } from "#tests/bench/record-file.ts";
 import { reviewScreenFigure } from "#tests/bench/review-screen.ts";
 import { searchFigures } from "#tests/bench/search.ts";
+import { slotFigures } from "#tests/bench/slots.ts";
 import { startUpFigures } from "#tests/bench/start-up.ts";
 import { tubeOutputFigure } from "#tests/bench/tube-output.ts";
 
@@ -77,6 +78,7 @@ await measure("A clinic's own list", () => bringListFigures(folder, LIST_ROWS));
 await measure("What passes through what", fitFigures);
 await measure("What stands behind an output", tubeOutputFigure);
 await measure("Whom a changed row touches", () => impactFigures(large.db));
+await measure("Three slots", () => slotFigures(large.db));
 await measure("Rebuild", () => rebuildFigure(large.db, large.events));
 await measure("The review of a tube", () => reviewScreenFigure(large.file, large.db));
 
