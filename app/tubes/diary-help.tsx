@@ -1,10 +1,11 @@
 import type { ReactNode } from "react";
 import { ClinicNumber } from "#app/tubes/clinic-number.tsx";
+import { HomeFlagsTable } from "#app/tubes/home-flags-table.tsx";
 import { HomeIdentity } from "#app/tubes/home-identity.tsx";
 import type { TubePage } from "#app/tubes/tube-page.ts";
 import { ExampleMark } from "#app/ui/example-mark.tsx";
 import { type DiaryUnit, diaryCautions } from "#shared/words/diary-sheet.ts";
-import { type HomeFlags, homeFlags } from "#shared/words/home-flags.ts";
+import { homeFlags } from "#shared/words/home-flags.ts";
 import { emergencyCaution, listNotes, onCallRoute, speaksOfThisAge } from "#shared/words/home-paper.ts";
 import styles from "./diary-sheet.module.css";
 import paper from "./home-paper.module.css";
@@ -28,38 +29,12 @@ export function DiaryHelp({ view, unit }: DiaryHelpProps): ReactNode {
       <p>
         {emergencyCaution} {approved === null && <ExampleMark />} {notes.join(" ")}
       </p>
-      {levels.length > 0 && <Flags levels={levels} />}
+      {levels.length > 0 && <HomeFlagsTable levels={levels} />}
       <div className={styles.cautions}>
         {diaryCautions.map((line) => (
           <p key={line}>{line}</p>
         ))}
       </div>
     </section>
-  );
-}
-
-/** What to call for, by how soon, and beside each what holds until then. */
-function Flags({ levels }: { readonly levels: readonly HomeFlags[] }): ReactNode {
-  return (
-    <table className={styles.flags}>
-      {levels.map(({ head, flags }) => (
-        <tbody key={head}>
-          <tr>
-            <th scope="col">{head}</th>
-            <th scope="col">Until you reach someone</th>
-          </tr>
-          {flags.map(({ says, untilReached }) => (
-            <tr key={says}>
-              <td>
-                <bdi>{says}</bdi>
-              </td>
-              <td>
-                <bdi>{untilReached ?? ""}</bdi>
-              </td>
-            </tr>
-          ))}
-        </tbody>
-      ))}
-    </table>
   );
 }

@@ -50,9 +50,9 @@ type PageFrameProps = {
   readonly identity?: Identity;
   /**
    * `home`: what prints is a paper that goes home, and of the frame only the lines that hold for every page stand on it. `one sheet`: the
-   * head is small, so that all of it stands on one.
+   * head is small, so that all of it stands on one. `wide`: the long side of the sheet is for its columns.
    */
-  readonly paper?: "home" | "one sheet" | undefined;
+  readonly paper?: "home" | "one sheet" | "wide" | undefined;
   readonly children: ReactNode;
 };
 

@@ -30,6 +30,7 @@ export default async function VisitsPage({ searchParams }: VisitsPageProps): Pro
   const { days, isAnyToCome } = await api.visit.days({ from: asked.on, days: 1 });
   const [day] = days;
   const links = [
+    { href: `/visits/sheet?on=${asked.on}`, word: "Day sheet to print" },
     ...(isAnyToCome ? [{ href: "/api/visits", word: "Calendar file of all visits from today on" }] : []),
   ];
   return (

@@ -35,7 +35,8 @@ function concerned(db: Database, patientId: string | undefined, tubeId: string |
 }
 
 function concernedByRead(db: Database, kind: string, id: string): Concerned {
-  if (kind === "patient") return concerned(db, id, null);
+  // A paper of one patient names them, a paper of a day the day.
+  if (kind === "patient" || kind === "print") return concerned(db, id, null);
   return kind === "tube" ? concerned(db, tubeById(db, id)?.patientId, id) : null;
 }
 

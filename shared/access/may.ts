@@ -156,10 +156,12 @@ export const access = {
   "visit.booked": everyone,
   "visit.calendarFile": everyone,
   "visit.days": everyone,
+  "visit.letter": everyone,
   "visit.moved": everyone,
   "visit.noted": everyone,
   "visit.offers": everyone,
   "visit.prepared": everyone,
+  "visit.sheet": everyone,
   "visit.view": everyone,
 } as const satisfies Record<string, readonly Actor[]>;
 

@@ -36,6 +36,10 @@ export const printDate = (of: Day): string => `${Number(of.slice(8, 10))} ${mont
 export const printDay = (of: Day): string =>
   `${weekdayNames[weekdayOf(of) - 1]?.slice(0, 3)} ${printDate(of)} ${yearOf(of)}`;
 
+/** `Friday 6 November 2026`: for whoever reads it on a paper at home. */
+export const printWholeDay = (of: Day): string =>
+  `${weekdayNames[weekdayOf(of) - 1]} ${Number(of.slice(8, 10))} ${monthName(of)} ${yearOf(of)}`;
+
 /** `3 Apr 1961`: of a birth, which nobody looks up by its weekday. */
 export const printBirth = (of: Day): string => `${printDate(of)} ${yearOf(of)}`;
 

@@ -119,7 +119,8 @@ const unitLine = {
   "fl oz": ["Write what came out in US fluid ounces (fl oz)."],
 } as const satisfies Record<DiaryUnit, readonly string[]>;
 
-function placeOf(tube: TubeState): string {
+/** "the tube in your left kidney": what a patient may call a tube. */
+export function calledAtHome(tube: TubeState): string {
   const { ifOut, output } = kindOf(tube.kind);
   const side = known(tube.side);
   const hand = side === "left" || side === "right" ? side : null;
@@ -159,7 +160,7 @@ export function diarySheet(tube: TubeState, unit: DiaryUnit): Diary {
   const flush = flushing(tube);
   return {
     kind: "sheet",
-    called: placeOf(tube),
+    called: calledAtHome(tube),
     columns: [
       "Date",
       "Time",

@@ -57,6 +57,21 @@ it("a nephrostomy's, by level, each with the clinic's act until somebody is reac
   });
 });
 
+it("of two tubes at once each line stands once, in the order of one alone, with what speaks of either", () => {
+  const [kidney, chest] = [ofKind("nephrostomy"), ofKind("chest tube")];
+  const asked = { output: exampleProtocol.outputRows, unit: "mL" as const };
+  const linesOf = (...tubes: readonly TubeState[]) =>
+    homeFlags(
+      exampleRedFlags,
+      tubes.map((tube) => ({ ...asked, tube })),
+    ).flatMap(({ head, flags }) => flags.map(({ says }) => `${head} ${says}`));
+  const both = linesOf(kidney, chest);
+  expect(new Set(both).size).toBe(both.length);
+  expect(both.toSorted()).toEqual([...new Set([...linesOf(kidney), ...linesOf(chest)])].toSorted());
+  expect(both.filter((line) => linesOf(kidney).includes(line))).toEqual(linesOf(kidney));
+  expect(both).toContain("Call emergency services for the tube in your chest out or disconnected");
+});
+
 describe("a row that speaks of some tubes is printed for those alone", () => {
   const withLine = (says: string): TubeKind[] =>
     tubeKinds.filter((kind) => all(ofKind(kind)).some((line) => line.split(" / ")[0] === says));

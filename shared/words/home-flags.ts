@@ -126,11 +126,19 @@ const heads = {
   "next working day": "Call on the next working day for",
 } as const satisfies Record<Level, string>;
 
-/** The red flags of the clinic's table that speak of this tube, in plain words, the most urgent level first. */
-export function homeFlags(rows: readonly RedFlagRow[], asked: Asked): readonly HomeFlags[] {
+/** The red flags of the clinic's table that speak of a tube, or of any of several, each once, in plain words, the most urgent level first. */
+export function homeFlags(
+  rows: readonly RedFlagRow[],
+  asked: Asked | readonly Asked[],
+): readonly HomeFlags[] {
   const told = rows.flatMap(({ says, level, untilReached }) => {
-    const telling = Object.hasOwn(plainRows, says) ? plainRows[says] : undefined;
-    return (telling ?? any(says))(asked).map((plain) => ({ level, ...plain, untilReached }));
+    const telling = (Object.hasOwn(plainRows, says) ? plainRows[says] : undefined) ?? any(says);
+    const flags = [asked]
+      .flat()
+      .flatMap((one) => telling(one).map((plain) => ({ level, ...plain, untilReached })));
+    return flags.filter(
+      (flag, n) => flags.findIndex((other) => other.says === flag.says && other.level === flag.level) === n,
+    );
   });
   return levels
     .map((level) => ({ head: heads[level], flags: told.filter((flag) => flag.level === level) }))

@@ -43,7 +43,8 @@ function thingLine(what: string, thing: Coaxial): string {
   return [named, ...sizes, long].join(", ");
 }
 
-const planned = ({ kind, wire, toCome, stiffener, sheath }: ExchangePlan): readonly string[] => [
+/** What an exchange is planned with, a line each. */
+export const plannedLines = ({ kind, wire, toCome, stiffener, sheath }: ExchangePlan): readonly string[] => [
   thingLine("Wire", wire),
   thingLine(`Tube to come (${kindOf(kind).name})`, toCome),
   ...(stiffener === null ? [] : [thingLine("Stiffener", stiffener)]),
@@ -69,7 +70,7 @@ const otherWires = ({ ready }: ExchangeAnswer, wire: Coaxial): readonly string[]
 export function tableTopLines(plan: ExchangePlan, answer: ExchangeAnswer): readonly TableTopGroup[] {
   const beside = [...dilators(answer), ...readyLines(answer.ready), ...otherWires(answer, plan.wire)];
   return [
-    { head: "Planned", lines: planned(plan) },
+    { head: "Planned", lines: plannedLines(plan) },
     { head: "Ready beside it", lines: beside },
     { head: "To let the tube in place go", lines: releaseLines(answer) },
     {

@@ -32,3 +32,4 @@ export const notingSchema = z.strictObject({ ...ofVisit, state: visitPayloads["v
 export const preparingSchema = z.strictObject(ofVisit);
 export const visitQuerySchema = z.strictObject({ patientId: id, visitId: id });
 export const visitDaysSchema = z.strictObject({ from: daySchema, days: z.int().min(1).max(MOST_DAYS) });
+export const visitSheetSchema = z.strictObject({ on: daySchema });

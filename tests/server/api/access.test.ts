@@ -147,10 +147,12 @@ const matrix: Record<string, string> = {
   "visit.booked": "NCPAL",
   "visit.calendarFile": "NCPAL",
   "visit.days": "NCPAL",
+  "visit.letter": "NCPAL",
   "visit.moved": "NCPAL",
   "visit.noted": "NCPAL",
   "visit.offers": "NCPAL",
   "visit.prepared": "NCPAL",
+  "visit.sheet": "NCPAL",
   "visit.view": "NCPAL",
 };
 
