@@ -3,7 +3,6 @@ import { identifiersOf } from "#db/queries/patients.ts";
 import { projectionOf } from "#db/queries/projections.ts";
 import type { Database } from "#db/sqlite.ts";
 import { now } from "#server/clock.ts";
-import { viewProtocol } from "#server/protocol/view-protocol.ts";
 import { loadRecord } from "#server/record/load-record.ts";
 import { clinicSlots } from "#server/visits/clinic-slots.ts";
 import { standsAgainst } from "#server/visits/stands-against.ts";
@@ -11,6 +10,7 @@ import { visitOf } from "#server/visits/visit-act.ts";
 import { visitNames } from "#server/visits/visit-names.ts";
 import { DomainError } from "#shared/errors/refusal.ts";
 import { openSteps } from "#shared/step/open-steps.ts";
+import { pinned } from "#shared/step/visit-steps.ts";
 import { catheterAge, tractAge } from "#shared/tube/clocks.ts";
 import { fold } from "#shared/tube/fold.ts";
 import { openOf, prerequisitesOf } from "#shared/visit/prerequisites.ts";
@@ -24,7 +24,10 @@ export function viewVisit(db: Database, { patientId, visitId }: { patientId: str
   const at = now(db);
   const clinic = clinicSlots(db, at);
   const names = visitNames(db, clinic);
-  const { protocol, calendar } = viewProtocol(db);
+  // What is asked on the page is what the visit's own step asks: by the versions that its tube goes by.
+  const { pins } = pinned(visit, state);
+  const protocol = record.books.protocol(pins.protocol);
+  const calendar = record.books.calendar(pins.calendar);
   const tubes = visit.tubes.flatMap(({ tubeId, act }) => {
     const tube = state.tubes.find(({ id }) => id === tubeId);
     const row = projectionOf(db, patientId).tubes.find(({ id }) => id === tubeId);

@@ -10,7 +10,7 @@ import type { TubeState } from "#shared/tube/state.ts";
 import type { StepKind } from "#shared/tube/step-kinds.ts";
 import type { Asked } from "#shared/visit/may-book.ts";
 import { prerequisitesOf, readyFrom } from "#shared/visit/prerequisites.ts";
-import { type ActOnTube, isOpenVisit, type NotOn, type Visit } from "#shared/visit/visit.ts";
+import { type ActOnTube, isOpenVisit, type NotOn, openTubes, type Visit } from "#shared/visit/visit.ts";
 import { visitNeeds } from "#shared/visit/visit-needs.ts";
 import { jointWindow } from "#shared/visit/window.ts";
 import { windowOf } from "#shared/visit/window-of.ts";
@@ -38,7 +38,7 @@ const stateOf = (row: TubeRow): TubeState => row.state as TubeState;
 /** An open visit of that patient for one of these tubes, other than the one that is moved. */
 function refuseDouble(visits: readonly Visit[], tubes: readonly TubeRow[], moves: Visit | null): void {
   for (const visit of visits.filter((one) => isOpenVisit(one) && one.id !== moves?.id)) {
-    const twice = tubes.find(({ id }) => visit.tubes.some(({ tubeId }) => tubeId === id));
+    const twice = tubes.find(({ id }) => openTubes(visit).some(({ tubeId }) => tubeId === id));
     if (twice !== undefined)
       throw new DomainError({
         code: "visit-tube-booked",

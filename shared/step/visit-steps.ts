@@ -16,10 +16,10 @@ export const actsOf = ({ tubes }: Pick<Visit, "tubes">): string =>
 
 type Asked = { readonly kind: StepKind; readonly on: Day; readonly lines: readonly Why[] };
 
-/** A visit with the versions that its steps go by: those of its tube where it is for one, else those that the patient's own steps go by. */
 type Pinned = { readonly visit: Visit; readonly only: TubeState | undefined; readonly pins: Pins };
 
-function pinned(visit: Visit, { tubes }: Patient): Pinned {
+/** A visit with the versions that its steps go by: those of its tube where it is for one, else those that the patient's own steps go by. */
+export function pinned(visit: Visit, { tubes }: Patient): Pinned {
   const [{ tubeId } = { tubeId: null }, ...more] = visit.tubes;
   const only = more.length === 0 ? tubes.find(({ id }) => id === tubeId) : undefined;
   const open = tubes.find(({ status }) => status !== "ended");

@@ -37,7 +37,7 @@ describe("three slots", () => {
     expect(window).toMatchObject({ earliest: "2026-10-16", target: "2026-10-30", latest: "2026-11-12" });
     expect(needs.minutes).toBe(30);
     expect(offers.map(({ slot: { on, from } }) => [on, from])).toEqual([
-      ["2026-11-02", 480],
+      ["2026-11-02", 495],
       ["2026-11-02", 720],
       ["2026-11-03", 480],
     ]);
