@@ -93,7 +93,9 @@ function BringAndTell({ view }: LetterProps): ReactNode {
   const { bring, tell } = toBring(things);
   return (
     <section className={styles.part}>
-      <h3 className={styles.head}>Please bring {takeHome.approved === null && things.length > 0 && <ExampleMark />}</h3>
+      <h3 className={styles.head}>
+        Please bring {takeHome.approved === null && things.length > 0 && <ExampleMark />}
+      </h3>
       <ul className={diary.howTo}>
         {bring.map((line) => (
           <li key={line}>{line}</li>
