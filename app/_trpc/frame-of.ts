@@ -60,6 +60,12 @@ const books: readonly (Book & { readonly asks: Procedure | null })[] = [
     says: "a sheet of tubes that were followed elsewhere, row by row",
     asks: "sheet.list",
   },
+  {
+    href: "/visits/hospital-list",
+    word: "Hospital's bookings",
+    says: "a sheet of visits that the hospital booked, matched to tubes row by row",
+    asks: "visit.hospitalBrought",
+  },
   { href: "/staff", word: "Staff", says: "who has or had an account", asks: "staff.list" },
   {
     href: "/clinic",

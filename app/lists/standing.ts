@@ -54,6 +54,10 @@ function reasonsInShort(lines: readonly Why[]): string {
   return [...reasons.slice(0, 1).map(({ line }) => whySentence(line)), ...more].join(" ");
 }
 
+/** What is to be settled before a visit, by name: what each asks for stands on the visit's page. */
+const openThings = ({ why }: ListLine["step"]): string =>
+  `open: ${why.flatMap(({ code, args }) => (code === "to-settle" ? [args.thing] : [])).join(", ")}`;
+
 /** What stands behind a line's sentence: the figures of a dated step, how often somebody rang, else what is asked for. */
 export function behind(line: ListLine, today: Day): string {
   const { step } = line;
@@ -69,8 +73,10 @@ export function behind(line: ListLine, today: Day): string {
       return "due now until a plan names a date";
     case "call":
       return whyOf(step, "call-attempts") || whyOf(step, "first-call");
+    case "visit":
+      return whyOf(step, "visit") || stepAsks[step.kind];
     case "prepare visit":
-      return whyOf(step, "to-settle") || stepAsks[step.kind];
+      return openThings(step);
     case "rebook":
       return whyOf(step, "missed") || stepAsks[step.kind];
     case "contradiction":

@@ -47,7 +47,9 @@ export function WorkTable({ list, placed, lines, none, ...shown }: WorkTableProp
   return (
     <div className={styles.tables}>
       <p className={styles.said}>
-        First the {placed.length === 1 ? "line" : `${placed.length} lines`} that you put first, in your order.
+        {placed.length === 1
+          ? "The line that you put first stands first."
+          : `The ${placed.length} lines that you put first stand first, in your order.`}{" "}
         Only you see it so. <DropOrder list={list} />
       </p>
       {table("In your order", placed)}

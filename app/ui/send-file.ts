@@ -19,6 +19,8 @@ const fieldOf = (body: FileBody): string => (typeof body === "string" ? "pasted"
 export type FileRoute = {
   readonly url: string;
   readonly headers: Readonly<Record<string, string>>;
+  /** What is said beside the file: then both go as one form, the file as `sheet`. */
+  readonly texts?: Readonly<Record<string, string>>;
   /** Said where no answer came. */
   readonly unanswered: string;
 };
@@ -27,10 +29,17 @@ export type FileSaid<T> =
   | { readonly ok: true; readonly said: T }
   | { readonly ok: false; readonly problem: Problem };
 
+function formOf(body: FileBody, texts: Readonly<Record<string, string>>): FormData {
+  const form = new FormData();
+  for (const [name, text] of Object.entries(texts)) form.set(name, text);
+  form.set("sheet", typeof body === "string" ? new Blob([body]) : body);
+  return form;
+}
+
 /** Sends a file to a route of the API. What it refuses stands beside the field from which the file came. */
 export async function sendFile<T>(
   body: FileBody,
-  { url, headers, unanswered }: FileRoute,
+  { url, headers, texts, unanswered }: FileRoute,
 ): Promise<FileSaid<T>> {
   const field = fieldOf(body);
   const refused = (sentence: string): FileSaid<T> => ({ ok: false, problem: { field, sentence } });
@@ -39,7 +48,11 @@ export async function sendFile<T>(
       refusalSentence({ code: "file-too-large", args: { limit: `${SHEET_LIMIT_KIB / 1024} MB` } }),
     );
   try {
-    const answer = await fetch(url, { method: "POST", headers, body });
+    const answer = await fetch(url, {
+      method: "POST",
+      headers,
+      body: texts === undefined ? body : formOf(body, texts),
+    });
     const said = (await answer.json()) as T | { readonly sentence: string };
     return answer.ok
       ? { ok: true, said: said as T }

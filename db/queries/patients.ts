@@ -140,6 +140,16 @@ const everyone = prepared((orm) =>
 /** Who has a record, whatever became of it. */
 export const everyPatient = (db: Database) => everyone(db).all();
 
+const everyNumber = prepared((orm) =>
+  orm
+    .select({ patientId: patientIdentifiers.patientId, value: patientIdentifiers.value })
+    .from(patientIdentifiers)
+    .prepare(),
+);
+
+/** Every number with whose it is, whoever issued it. */
+export const everyIdentifier = (db: Database) => everyNumber(db).all();
+
 const openedIn = prepared((orm) =>
   orm
     .select({ patient: patients })

@@ -156,6 +156,8 @@ export const access = {
   "visit.booked": everyone,
   "visit.calendarFile": everyone,
   "visit.days": everyone,
+  "visit.hospitalBrought": clinical,
+  "visit.hospitalPreviewed": clinical,
   "visit.letter": everyone,
   "visit.moved": everyone,
   "visit.noted": everyone,

@@ -221,6 +221,15 @@ export const refusalCodes = [
   "filter-shows-all",
   "filter-name-taken",
   "own-order-full",
+  // a hospital's list of bookings
+  "booking-number-unknown",
+  "booking-person-unknown",
+  "booking-of-nobody",
+  "booking-number-of-another",
+  "booking-several-patients",
+  "booking-without-tube",
+  "booking-twice",
+  "nothing-to-book",
   // visits
   "visit-to-come",
   "visits-none-to-come",

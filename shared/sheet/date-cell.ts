@@ -1,7 +1,6 @@
 import { type Parsed, parsed, unread } from "#shared/errors/refusal.ts";
 import type { DateOrder } from "#shared/sheet/answers.ts";
 import { saysUnknown } from "#shared/sheet/plain-cell.ts";
-import type { DateField } from "#shared/sheet/sheet-fields.ts";
 
 const NUMBERS = /^(\d{1,2})[/.-](\d{1,2})(?:[/.-](\d{4}|\d{2}))?$/;
 const YEAR_FIRST = /^(\d{4})[/.](\d{1,2})[/.](\d{1,2})$/;
@@ -34,15 +33,18 @@ const withoutClock = (cell: string): string => cell.replace(MIDNIGHT, "").replac
 const two = (number: number): string => String(number).padStart(2, "0");
 
 /** Tubes are of this century. A birth may be of either: two digits that fit both are asked. */
-function fullYear(year: string, field: DateField, thisYear: number): number | undefined {
+function fullYear(year: string, field: DatedField, thisYear: number): number | undefined {
   if (year.length === 4) return Number(year);
   const inThis = 2000 + Number(year);
   if (field !== "birthOn") return inThis;
   return inThis > thisYear ? inThis - 100 : undefined;
 }
 
+/** What a date is of: a birth may lie in the century before, nothing else does. */
+type DatedField = "birthOn" | (string & {});
+
 type Asked = {
-  readonly field: DateField;
+  readonly field: DatedField;
   readonly order: DateOrder | null;
   /** In which the sheet is read. */
   readonly thisYear: number;

@@ -15,10 +15,15 @@ export type OrderFound = {
   readonly unclearCount: number;
 };
 
-export function findOrder({ rows }: Sheet, { columns }: Pick<Answers, "columns">): OrderFound {
-  const dated = columns.flatMap((field, index) =>
-    dateFields.some((dateField) => dateField === field) ? [index] : [],
+export const findOrder = (sheet: Sheet, { columns }: Pick<Answers, "columns">): OrderFound =>
+  orderIn(
+    sheet,
+    columns.map((field) => dateFields.some((dateField) => dateField === field)),
   );
+
+/** The same of any sheet; `isDated` says of each column whether dates stand in it. */
+export function orderIn({ rows }: Pick<Sheet, "rows">, isDated: readonly boolean[]): OrderFound {
+  const dated = isDated.flatMap((holdsDates, index) => (holdsDates ? [index] : []));
   const proofs: Record<DateOrder, Shown | null> = { "day first": null, "month first": null };
   let unclear: Shown | null = null;
   let unclearCount = 0;

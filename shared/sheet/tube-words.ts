@@ -16,7 +16,7 @@ export type TubeWords = {
 
 const SIZE = /(?<![\d.,/])~?\d+(?:[.,]\d+)?[ -]?(?:french|fr|ch|f|mm)\b\.?/gi;
 const TWO_SIZES = /\d\s*(?:\/|-|to|or|&)\s*\d+(?:[.,]\d+)?[ -]?(?:french|fr|ch|f)\b/i;
-const BOTH_SIDES = /\b(?:bilat(?:eral)?|both(?: sides)?|b\/l|l ?[&+/] ?r|r ?[&+/] ?l|x ?2)\b/i;
+export const BOTH_SIDES = /\b(?:bilat(?:eral)?|both(?: sides)?|b\/l|l ?[&+/] ?r|r ?[&+/] ?l|x ?2)\b/i;
 const SIDED = /\b(left|right|lt|rt)(?:\.|-?sided)?(?=[\s,)]|$)/gi;
 const NOISE = /\b(?:tube|drain|catheter|cath|drainage)\b\.?/gi;
 

@@ -1,5 +1,6 @@
 import type { RefusalCode } from "#shared/errors/codes.ts";
 import type { Refusal, RefusalArgs } from "#shared/errors/refusal.ts";
+import { bookingRefusals } from "#shared/words/booking-refusals.ts";
 import { calendarRefusals } from "#shared/words/calendar-refusals.ts";
 import { caseRefusals } from "#shared/words/case-refusals.ts";
 import { listRefusals } from "#shared/words/list-refusals.ts";
@@ -235,6 +236,7 @@ const sentences = {
   ...sheetRefusals,
   ...shelfRefusals,
   ...listRefusals,
+  ...bookingRefusals,
   ...visitRefusals,
   ...caseRefusals,
 } satisfies Record<RefusalCode, Sentence>;

@@ -19,9 +19,18 @@ const ofEveryone = ["Sizes", "Shelf", "Protocol", "Proposed dates", "Calendar", 
 
 const booksOf = {
   caller: [...ofEveryone, "Staff", "Keys"],
-  physician: [...ofEveryone, "Bring in a list", "Staff", "Keys"],
-  nurse: [...ofEveryone, "Bring in a list", "Staff", "Keys"],
-  lead: [...ofEveryone, "Bring in a list", "Staff", "Clinic", "Who saw and did what", "Export", "Keys"],
+  physician: [...ofEveryone, "Bring in a list", "Hospital's bookings", "Staff", "Keys"],
+  nurse: [...ofEveryone, "Bring in a list", "Hospital's bookings", "Staff", "Keys"],
+  lead: [
+    ...ofEveryone,
+    "Bring in a list",
+    "Hospital's bookings",
+    "Staff",
+    "Clinic",
+    "Who saw and did what",
+    "Export",
+    "Keys",
+  ],
 } as const;
 
 for (const role of ["caller", "physician", "nurse", "lead"] as const) {

@@ -52,6 +52,7 @@ const screens: readonly Screen[] = [
   ["the audit", () => "/audit"],
   ["the export", () => "/export"],
   ["bringing in a list", () => "/import"],
+  ["the hospital's bookings", () => "/visits/hospital-list"],
   ["proposed dates", () => "/dates"],
   ["the draft of the protocol", () => "/protocol/draft"],
   ["an interval of the draft", () => "/protocol/draft/row?address=intervals/cholecystostomy"],

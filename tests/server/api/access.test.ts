@@ -147,6 +147,8 @@ const matrix: Record<string, string> = {
   "visit.booked": "NCPAL",
   "visit.calendarFile": "NCPAL",
   "visit.days": "NCPAL",
+  "visit.hospitalBrought": "NPAL",
+  "visit.hospitalPreviewed": "NPAL",
   "visit.letter": "NCPAL",
   "visit.moved": "NCPAL",
   "visit.noted": "NCPAL",
