@@ -89,13 +89,11 @@ export function VisitLetter({ view }: LetterProps): ReactNode {
 }
 
 function BringAndTell({ view }: LetterProps): ReactNode {
-  const { things, takeHome, visit } = view;
+  const { things, isExample, visit } = view;
   const { bring, tell } = toBring(things);
   return (
     <section className={styles.part}>
-      <h3 className={styles.head}>
-        Please bring {takeHome.approved === null && things.length > 0 && <ExampleMark />}
-      </h3>
+      <h3 className={styles.head}>Please bring {isExample && <ExampleMark />}</h3>
       <ul className={diary.howTo}>
         {bring.map((line) => (
           <li key={line}>{line}</li>

@@ -5,14 +5,17 @@ import { takeHome } from "#server/tubes/take-home.ts";
 import { viewVisit } from "#server/visits/view-visit.ts";
 import { rowFor } from "#shared/step/dated-steps.ts";
 import { ageOf } from "#shared/step/open-steps.ts";
+import { pinned } from "#shared/step/visit-steps.ts";
+import { fold } from "#shared/tube/fold.ts";
 
 /**
- * What a letter about a visit says, and to whom: the visit, the clinic's rows of today for what is asked before it and told at home
- * (decision 54 of the developers' guide), and per tube whether those rows speak of somebody of that age.
+ * What a letter about a visit says, and to whom: the visit with what its own rows ask for, the clinic's rows of today for what is told at
+ * home (decision 54 of the developers' guide), and per tube whether those speak of somebody of that age.
  */
 export function visitLetter(db: Database, asked: { readonly patientId: string; readonly visitId: string }) {
   const { today, patient, visit, tubes, room, prerequisites, conditions } = viewVisit(db, asked);
-  const { books } = loadRecord(db, asked.patientId);
+  const { books, events } = loadRecord(db, asked.patientId);
+  const asking = books.protocol(pinned(visit, fold(events)).pins.protocol);
   const { protocol } = viewProtocol(db);
   return {
     today,
@@ -28,6 +31,8 @@ export function visitLetter(db: Database, asked: { readonly patientId: string; r
     things: prerequisites
       .filter(({ answer }) => answer?.state !== "does not apply")
       .map(({ thing }) => thing),
+    /** What is to be brought rests on rows that nobody has approved. */
+    isExample: prerequisites.length > 0 && asking.approved === null,
     takeHome: takeHome(db),
   };
 }

@@ -30,7 +30,7 @@ export default async function SheetPage({ searchParams }: SheetPageProps): Promi
       paper="wide"
     >
       {problem !== null && <p role="alert">{problem} Today stands below.</p>}
-      {sheet.approved === null && (
+      {sheet.isExample && (
         <p>
           <ExampleMark /> What is to be settled before a visit is by rows that nobody in the clinic has
           approved yet.

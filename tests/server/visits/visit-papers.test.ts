@@ -40,7 +40,7 @@ describe("the day sheet", () => {
     });
     expect(first?.open).toContain("signed order");
     // Nobody has approved the example table.
-    expect(sheet.approved).toBeNull();
+    expect([sheet.isExample, first?.isExample]).toEqual([true, true]);
     expect(sheet.bleeding?.rows.map((row) => row.class)).toEqual(["low", "high"]);
   });
 
@@ -81,7 +81,8 @@ describe("the letter to the patient", () => {
     using db = clinicWithRooms();
     const visitId = await aVisit(db, { tubes: [await aTube(db)] });
     const letter = () => nurse(db).visit.letter({ patientId: "patient-1", visitId });
-    const { things, room, takeHome, tubes } = await letter();
+    const { things, room, takeHome, tubes, isExample } = await letter();
+    expect(isExample).toBe(true);
     expect(things).toContain("escort");
     expect(room).toBe("Room 1");
     expect(takeHome).toMatchObject({ clinic: { name: "Quillmere Tube Clinic", phone: "" }, approved: null });
@@ -99,8 +100,8 @@ describe("the letter to the patient", () => {
     addInventedPatient(db, "patient-2", "000418");
     const texts = { at: "", room: "", minutes: "", elsewhere: "the day ward" };
     const visitId = await aVisit(db, { tubes: [await aTube(db)], texts });
-    const { things, room } = await nurse(db).visit.letter({ patientId: "patient-1", visitId });
-    expect([things, room]).toEqual([[], null]);
+    const { things, room, isExample } = await nurse(db).visit.letter({ patientId: "patient-1", visitId });
+    expect([things, room, isExample]).toEqual([[], null, false]);
     await expect(nurse(db).visit.letter({ patientId: "patient-2", visitId })).rejects.toThrow(
       "visit-not-booked",
     );
