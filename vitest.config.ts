@@ -4,6 +4,9 @@ import { defineConfig } from "vitest/config";
 /** Rooms that compute with days run in UTC with the rest, and again under each of these; tests/support/assert-zone.ts knows their offsets. */
 const zones = ["America/Los_Angeles", "Pacific/Kiritimati", "America/Santiago"];
 
+/** How fast a machine is, no test asks: the limit only ends what hangs. */
+const testTimeout = 60_000;
+
 const setupFiles = ["tests/support/no-console.ts", "tests/support/generated-cases.ts"];
 
 /** Threads ignore env.TZ, so zone projects fork. */
@@ -19,6 +22,7 @@ const zoneProject = (zone: string) => ({
     pool: "forks" as const,
     env: { TZ: zone },
     isolate: false,
+    testTimeout,
     setupFiles: ["tests/support/assert-zone.ts", ...setupFiles],
   },
 });
@@ -37,6 +41,7 @@ export default defineConfig({
           env: { TZ: "UTC" },
           setupFiles: ["tests/support/assert-zone.ts", ...setupFiles],
           isolate: false,
+          testTimeout,
         },
       },
       ...zones.map(zoneProject),
@@ -45,6 +50,7 @@ export default defineConfig({
           name: "server",
           include: ["tests/{server,db,support}/**/*.test.ts"],
           setupFiles,
+          testTimeout,
           pool: "forks",
         },
       },

@@ -11,6 +11,7 @@ import { DayNav } from "#app/visits/day-nav.tsx";
 import { forWhom } from "#app/visits/for-whom.tsx";
 import { type DayView, RoomTable } from "#app/visits/room-table.tsx";
 import { visitColumns } from "#app/visits/visit-columns.tsx";
+import { may } from "#shared/access/may.ts";
 import type { Day } from "#shared/day/day.ts";
 import { printDay, printDistance } from "#shared/day/print-day.ts";
 import { halfDayWords } from "#shared/words/visit-day.ts";
@@ -22,7 +23,7 @@ type VisitsPageProps = { readonly searchParams: Promise<Query> };
 
 /** Who comes on one day, room by room, and what of it is free. */
 export default async function VisitsPage({ searchParams }: VisitsPageProps): Promise<ReactNode> {
-  const { api, frame, today } = await signedIn();
+  const { api, frame, person, today } = await signedIn();
   const query = await searchParams;
   const asked = dayAsked(query, today);
   const choosing = choosingIn(query);
@@ -32,6 +33,9 @@ export default async function VisitsPage({ searchParams }: VisitsPageProps): Pro
   const links = [
     { href: `/visits/sheet?on=${asked.on}`, word: "Day sheet to print" },
     ...(isAnyToCome ? [{ href: "/api/visits", word: "Calendar file of all visits from today on" }] : []),
+    ...(may(person, "visit.hospitalBrought")
+      ? [{ href: "/visits/hospital-list", word: "Bring in the hospital's bookings" }]
+      : []),
   ];
   return (
     <PageFrame
@@ -43,7 +47,7 @@ export default async function VisitsPage({ searchParams }: VisitsPageProps): Pro
     >
       {whom !== null && <p>{whom.says}</p>}
       <DayNav path="/visits" {...{ asked, today, choosing }} />
-      <LinkLine label="To print and to take away" links={links} />
+      <LinkLine label="To print, to take away and to bring in" links={links} />
       {day !== undefined && <OfDay {...{ day, today, choosing }} />}
     </PageFrame>
   );

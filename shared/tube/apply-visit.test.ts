@@ -157,6 +157,13 @@ describe("what is on record of its tubes answers a visit", () => {
     });
   });
 
+  it("a death that is dated before the booking cancels it as one, so that its undo brings it back", () => {
+    expect(visit(visitBooked(), died({ on: "2026-08-20", recordedOn: "2026-09-05" }))).toMatchObject({
+      state: "cancelled",
+      reason: "died",
+    });
+  });
+
   it("a death that is undone brings it back", () => {
     expect(
       visit(visitBooked(), died({ id: "d", on: "2026-10-01" }), voided("d", { on: "2026-10-01" })).state,

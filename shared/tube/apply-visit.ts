@@ -90,7 +90,8 @@ export function notedOfVisit(visits: readonly Visit[], event: VisitEvent): Noted
   return { visits: visits.map((one) => (one === visit ? changed(visit, event) : one)) };
 }
 
-type Tubes = ReadonlyMap<string, Pick<TubeState, "status">>;
+/** The patient as far as visits ask. */
+type InCare = { readonly tubes: ReadonlyMap<string, Pick<TubeState, "status">>; readonly died: boolean };
 
 /** The patient is there, or the entry is of the day of the visit or a later one. */
 const isThere = ({ state, on }: Visit, { event, when }: Pick<Standing, "event" | "when">): boolean =>
@@ -103,7 +104,7 @@ function answerOf(visit: Visit, { tubeId, act }: ActOnTube, { event, when }: Sta
   return isThere(visit, { event, when }) && answersThere.includes(event.kind);
 }
 
-function afterEntry(visit: Visit, at: Standing, tubes: Tubes): Visit {
+function afterEntry(visit: Visit, at: Standing, { tubes, died }: InCare): Visit {
   const found = openTubes(visit).flatMap((one) => {
     if (answerOf(visit, one, at)) return [{ tubeId: one.tubeId, did: true }];
     return tubes.get(one.tubeId)?.status === "ended" ? [{ tubeId: one.tubeId, did: false }] : [];
@@ -119,7 +120,7 @@ function afterEntry(visit: Visit, at: Standing, tubes: Tubes): Visit {
   if (visit.state === "did not attend") return next;
   const did = answered.some((one) => one.did);
   if (did && isThere(visit, at)) return { ...next, ...rests, state: "done" };
-  const reason = did ? "done before its day" : event.kind === "died" ? "died" : "the record ended";
+  const reason = did ? "done before its day" : died ? "died" : "the record ended";
   return { ...next, ...rests, state: "cancelled", by: null, reason };
 }
 
@@ -130,5 +131,5 @@ const waits = (visit: Visit): boolean => isOpenVisit(visit) || visit.state === "
  * The visits after an entry of the patient: one whose tubes are all answered for is done, without a word of its own; one of which nothing
  * is left to do is cancelled by what ended the records; one whose tube slips out turns urgent.
  */
-export const answeredVisits = (visits: readonly Visit[], at: Standing, tubes: Tubes): readonly Visit[] =>
-  visits.some(waits) ? visits.map((visit) => (waits(visit) ? afterEntry(visit, at, tubes) : visit)) : visits;
+export const answeredVisits = (visits: readonly Visit[], at: Standing, care: InCare): readonly Visit[] =>
+  visits.some(waits) ? visits.map((visit) => (waits(visit) ? afterEntry(visit, at, care) : visit)) : visits;

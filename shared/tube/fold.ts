@@ -52,7 +52,7 @@ export function fold(events: readonly TubeEvent[]): PatientTubes {
 /** Takes one event into the folding, and what it answers of visits; returns what in it cannot be true. */
 function step(folding: Folding, at: Standing): readonly Found[] {
   const found = applied(folding, at);
-  folding.visits = answeredVisits(folding.visits, at, folding.tubes);
+  folding.visits = answeredVisits(folding.visits, at, { tubes: folding.tubes, died: folding.died !== null });
   return found;
 }
 

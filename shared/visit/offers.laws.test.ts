@@ -10,13 +10,13 @@ import {
   bestSlots,
   compareRanks,
   daysAhead,
-  GRID,
   NOTICE,
   type SlotQuestion,
   slotRank,
 } from "./offers.ts";
 import { type Ability, type Booking, halfOf, type Room } from "./room.ts";
 import { offers } from "./sooner.ts";
+import { GRID } from "./still-free.ts";
 
 const START = day("2026-11-02");
 const anyWeekday = fc.integer({ min: 1, max: 7 }).map((weekday) => weekday as Weekday);

@@ -9,6 +9,7 @@ import {
   openSpans,
   type Room,
 } from "#shared/visit/room.ts";
+import { GRID, stillFree } from "#shared/visit/still-free.ts";
 import type { JointWindow } from "#shared/visit/window.ts";
 
 /** Everything that three slots are chosen by. */
@@ -21,9 +22,6 @@ export type SlotQuestion = {
   /** How many days from today on are looked at. */
   readonly days: number;
 };
-
-/** Visits begin at every so many minutes past the hour. */
-export const GRID = 5;
 
 /** Minutes from now on within which none is offered: nobody comes sooner, and it would be past by the time that somebody says yes. */
 export const NOTICE = 15;
@@ -47,12 +45,12 @@ export type Reserve = { readonly left: number; readonly kept: number };
 const takenIn = ({ booked }: Clinic, roomId: string, on: Day): Booking[] =>
   booked.filter((one) => one.roomId === roomId && one.on === on);
 
-/** What a visit in that slot would leave of the room's day. An unknown room leaves nothing. */
+/** What a visit in that slot would leave of what is still to come of the room's day. An unknown room leaves nothing. */
 export function reserveBeside(slot: Slot, clinic: Clinic): Reserve {
   const room = clinic.rooms.find(({ id }) => id === slot.roomId);
   if (room === undefined) return { left: 0, kept: 0 };
   const gaps = gapsBetween(openSpans(room, slot.on, clinic.calendar), takenIn(clinic, room.id, slot.on));
-  return { left: minutesOf(gaps) - slot.minutes, kept: room.reserve };
+  return { left: minutesOf(stillFree(gaps, slot.on, clinic)) - slot.minutes, kept: room.reserve };
 }
 
 function inWindow(on: Day, { earliest, latest }: JointWindow): 0 | 1 | 2 {

@@ -1,7 +1,9 @@
 import type { Day } from "#shared/day/day.ts";
 import type { Clinic } from "#shared/visit/may-book.ts";
-import { GRID } from "#shared/visit/offers.ts";
 import type { Span } from "#shared/visit/room.ts";
+
+/** Visits begin at every so many minutes past the hour. */
+export const GRID = 5;
 
 /**
  * What of a day's gaps can still be booked: nothing of a past day, of today what lies ahead from the next minute on the grid on. A gap
