@@ -92,7 +92,8 @@ export function offerSlots(db: Database, asking: AskingSlots) {
   const tubes =
     asking.tubes ??
     (moves === null ? tubesTogether(steps, unbooked, asking.first ?? null) : openTubes(moves));
-  const clinic = clinicSlots(db, at, moves?.id ?? null);
+  // The slot that a visit has is not offered to it again.
+  const clinic = clinicSlots(db, at);
   const asked = visitAsked(db, at, { patientId, tubes, moves });
   const minutes =
     asking.minutes ?? (moves?.place.kind === "here" ? moves.place.minutes : asked.needs.minutes);

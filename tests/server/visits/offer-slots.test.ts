@@ -91,4 +91,14 @@ describe("three slots", () => {
     for (const offer of offerSlots(db, { patientId: "patient-2" }).offers)
       expect(["2026-11-04", "2026-11-05", "2026-11-06"]).not.toContain(offer.slot.on);
   });
+
+  it("a visit that is moved is not offered the slot that it has", () => {
+    using db = clinic();
+    const { offers } = offerSlots(db, { patientId: "patient-1" });
+    const best = offers[0]!.slot;
+    const { visitId } = book(db, taken(db));
+    const again = offerSlots(db, { patientId: "patient-1", moves: visitId });
+    expect(again.offers).toHaveLength(3);
+    expect(again.offers.map((one) => one.slot)).not.toContainEqual(best);
+  });
 });
