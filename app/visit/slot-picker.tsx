@@ -1,11 +1,13 @@
 "use client";
 
-import type { KeyboardEvent, ReactNode } from "react";
-import { Recorded } from "#app/record/recorded.tsx";
+import { type KeyboardEvent, type ReactNode, useState } from "react";
+import { api } from "#app/_trpc/client.ts";
 import { fieldId } from "#app/ui/field.tsx";
 import { Now } from "#app/ui/now.tsx";
+import { newActId } from "#app/ui/recording/act-id.ts";
 import type { LaidOut } from "#app/ui/recording-form.tsx";
 import { RecordingForm } from "#app/ui/recording-form.tsx";
+import { UndoNotice } from "#app/ui/undo-notice.tsx";
 import { type SendSlot, sendSlot } from "#app/visit/send-slot.ts";
 import { type SlotsPage, visitHref } from "#app/visit/visit-pages.ts";
 import { printDay } from "#shared/day/print-day.ts";
@@ -81,12 +83,22 @@ type BookedProps = {
   readonly isMove: boolean;
 };
 
-/** What stands once a slot is taken. */
-export const Booked = ({ result, isMove }: BookedProps): ReactNode => (
-  <Recorded said={isMove ? "The visit is moved." : "The visit is booked."} actId={result.actId}>
-    <a href={visitHref(result.patientId, result.visitId)}>To the visit</a>
-  </Recorded>
-);
+/**
+ * What stands once a slot is taken. The page round it is not asked anew: it asked for slots of tubes that have a visit now, and would
+ * have none to offer.
+ */
+export function Booked({ result: { actId, patientId, visitId }, isMove }: BookedProps): ReactNode {
+  const [undoId] = useState(newActId);
+  return (
+    <UndoNotice
+      said={isMove ? "The visit is moved." : "The visit is booked."}
+      undo={() => api.record.undone.mutate({ actId: undoId, undoes: actId })}
+    >
+      <a href={visitHref(patientId, visitId)}>To the visit</a>
+      <a href={`/patients/${patientId}`}>To the patient</a>
+    </UndoNotice>
+  );
+}
 
 type SlotsProps = Pick<SlotPickerProps, "slots"> & Pick<LaidOut, "texts" | "problems">;
 

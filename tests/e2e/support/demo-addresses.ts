@@ -5,7 +5,7 @@ export type DemoAddresses = {
   readonly patient: (familyName: string) => string;
   /** The tube of that patient that was recorded first. */
   readonly tube: (familyName: string) => string;
-  /** The newest entry of that patient: its event and its act. */
+  /** The newest entry of that patient that a form corrects: its event and its act. */
   readonly entry: (familyName: string) => { readonly event: string; readonly act: string };
   readonly reading: (familyName: string) => string;
   /** The visit of that patient that was booked last. */
@@ -30,7 +30,10 @@ export function withDemoAddresses<T>(database: string, work: (demo: DemoAddresse
   };
   const patientId = (name: string) => one("select id from patients where family_name = ?", name);
   const newest = (column: "id" | "act_id", name: string) =>
-    one(`select ${column} from events where patient_id = ? order by seq desc limit 1`, patientId(name));
+    one(
+      `select ${column} from events where patient_id = ? and kind not like 'visit %' order by seq desc limit 1`,
+      patientId(name),
+    );
   const tubeId = (name: string) =>
     one(
       "select tube_id from events join event_tubes on event_id = id where patient_id = ? order by seq limit 1",
