@@ -13,6 +13,8 @@ type VisitsOfProps = {
   readonly state: Pick<PatientTubes, "visits" | "tubes">;
   /** The tube that the page is about; null on the patient's own. */
   readonly tubeId: string | null;
+  /** False where the page itself offers slots. */
+  readonly offers?: boolean;
 };
 
 const isOf = ({ tubes }: Visit, tubeId: string | null): boolean =>
@@ -26,12 +28,12 @@ function shownOf(visits: readonly Visit[], tubeId: string | null): readonly Visi
 }
 
 /** The visits that stand, and the way to three slots: a key away, also from a call. */
-export function VisitsOf({ patientId, state, tubeId }: VisitsOfProps): ReactNode {
+export function VisitsOf({ patientId, state, tubeId, offers = true }: VisitsOfProps): ReactNode {
   const shown = shownOf(state.visits, tubeId);
   const inCare = state.tubes.some(
     ({ id, status }) => status !== "ended" && (tubeId === null || id === tubeId),
   );
-  if (shown.length === 0 && !inCare) return null;
+  if (shown.length === 0 && !(inCare && offers)) return null;
   return (
     <p className={styles.visits}>
       {shown.map((visit) => (
@@ -43,7 +45,7 @@ export function VisitsOf({ patientId, state, tubeId }: VisitsOfProps): ReactNode
           {visitStateWords[visit.state]}.{" "}
         </span>
       ))}
-      {inCare && (
+      {inCare && offers && (
         <a id={BOOK_VISIT_ID} href={bookingHref(patientId, tubeId ?? undefined)} data-screen-only>
           {capital(shown.some(isOpenVisit) ? "book another visit" : "book a visit: three slots")}
         </a>

@@ -9,10 +9,14 @@ import { refusedOf } from "#app/visit/refused-of.ts";
 import type { SendSlot } from "#app/visit/send-slot.ts";
 import { SlotsAsked } from "#app/visit/slots-asked.tsx";
 import { TakeSlot } from "#app/visit/take-slot.tsx";
+import { VisitsOf } from "#app/visit/visits-of.tsx";
 import { printNotOn } from "#shared/record/field/not-on-field.ts";
 import { refusalSentence } from "#shared/words/refusals.ts";
 
 export const metadata: Metadata = { title: "Book a visit - Dwellbook" };
+
+const ALL_BOOKED =
+  "Every tube that can be seen has a visit, or asks for none. Move that visit, or begin at a tube's own page.";
 
 type BookingPageProps = {
   readonly params: Promise<{ readonly id: string }>;
@@ -44,9 +48,12 @@ export default async function BookingPage({ params, searchParams }: BookingPageP
       <PageFrame frame={frame} heading="When can this patient come?" identity={identityOf(patient, null)}>
         {answer.refusals.map((refusal) => (
           <p key={refusal.code} role="status">
-            {refusalSentence(refusal)}
+            {tubes === undefined && refusal.code === "visit-without-tube"
+              ? ALL_BOOKED
+              : refusalSentence(refusal)}
           </p>
         ))}
+        <VisitsOf patientId={patientId} state={state} tubeId={first ?? null} offers={false} />
         <p>
           <a href={tubes === undefined ? leaveTo : path}>
             {tubes === undefined ? "To the patient" : "Choose again"}
