@@ -251,3 +251,20 @@ test("recording the exchange as it was planned is what makes the visit done", as
   await expect(page.getByText(/: done\./)).toBeVisible();
   await expect(storyRows(page, /Upsized: 10 F, takes 0\.038 in/)).toHaveCount(1);
 });
+
+test("three slots are one key away from a call, also while it is typed, and what was typed is kept", async ({
+  page,
+  newTube,
+}) => {
+  const { patient, tube } = await newTube({ tube: { when: "-70" } });
+  await open(page, `${tube}/record/called`);
+  await type(page, { "What was said": "Asks for a day." });
+  // Kept on the server within three seconds of the last key.
+  await page.waitForResponse((answer) => answer.url().includes("draft.save") && answer.ok());
+  await page.getByLabel("What was said", { exact: true }).focus();
+  await page.keyboard.press("F2");
+  await page.waitForURL(`**${patient}/visit?first=*`);
+  await expect(slots(page)).toHaveCount(3);
+  await page.goto(`${tube}/record/called`);
+  await expect(page.getByLabel("What was said", { exact: true })).toHaveValue("Asks for a day.");
+});
