@@ -142,7 +142,8 @@ test("the review of a tube of which all is known prints on one sheet, with what 
     await expect(page.getByText(/Reviewed: by Petra Physick, imaging by .*Film first/)).toBeVisible();
     await expect(page.getByText("Not done yet: imaging.")).toBeVisible();
     await expect(room(page)).toHaveCount(0);
-    const to = { drained: "5", flushGiven: "10", from: "today 00:00", to: "now" };
+    // Ended before the decision: "now" would be a minute later where the clock's minute turns between the two.
+    const to = { drained: "5", flushGiven: "10", from: "today 00:00", to: "today 00:01" };
     await send(sender, "reading.recorded", { ...of, texts: to });
     await page.goto(`${entered.tube}/review`);
     await expect(page.getByText("1 reading differs; they stand side by side on the screen.")).toBeVisible();
