@@ -14,6 +14,7 @@ const dayOr = (on: Parameters<typeof printDay>[0] | null, none: string): string 
 /** The arithmetic behind the slots: the window, the minutes, the ages of the tubes, what became of the visits before. */
 export function SlotsStandOn({ slots }: { readonly slots: SlotsPage }): ReactNode {
   const { window, tubes, needs, today, readyFrom, before, moves } = slots;
+  const undated = tubes.filter((tube) => tube.undated);
   const nameOf = (tubeId: string): string =>
     tubes.find((tube) => tube.tubeId === tubeId)?.name ?? "another tube";
   return (
@@ -25,6 +26,8 @@ export function SlotsStandOn({ slots }: { readonly slots: SlotsPage }): ReactNod
         {window.latestOf !== null &&
           tubes.length > 1 &&
           `; the latest date is that of ${nameOf(window.latestOf)}`}
+        {undated.length > 0 &&
+          `; cannot tell for ${undated.map(({ name }) => name).join(", ")}: no open step gives it a date`}
         {window.early.length > 0 && `; before its own earliest date: ${window.early.map(nameOf).join(", ")}`}.
       </dd>
       <dt>Takes</dt>

@@ -2,14 +2,14 @@ import type { ReactNode } from "react";
 import type { SignedIn } from "#app/_trpc/server.ts";
 import { ClinicNumber } from "#app/tubes/clinic-number.tsx";
 import diary from "#app/tubes/diary-sheet.module.css";
-import { HomeFlagsTable } from "#app/tubes/home-flags-table.tsx";
 import { HomeIdentity } from "#app/tubes/home-identity.tsx";
 import paper from "#app/tubes/home-paper.module.css";
+import { WhenToCall } from "#app/tubes/when-to-call.tsx";
 import { ExampleMark } from "#app/ui/example-mark.tsx";
 import { printDay } from "#shared/day/print-day.ts";
 import { titlesOf } from "#shared/tube/name.ts";
 import { homeFlags } from "#shared/words/home-flags.ts";
-import { emergencyCaution, listNotes, onCallRoute, speaksOfThisAge } from "#shared/words/home-paper.ts";
+import { listNotes, speaksOfThisAge } from "#shared/words/home-paper.ts";
 import {
   doneAtVisit,
   letterCautions,
@@ -83,7 +83,7 @@ export function VisitLetter({ view }: LetterProps): ReactNode {
       <p className={styles.part}>
         If you cannot come, ring us as soon as you know: the visit is moved, not dropped.
       </p>
-      <WhenToCall view={view} />
+      <CallAbout view={view} />
     </article>
   );
 }
@@ -117,34 +117,19 @@ function BringAndTell({ view }: LetterProps): ReactNode {
 }
 
 /** When to call whom, by the clinic's list of today, about any of the tubes of the visit. */
-function WhenToCall({ view }: LetterProps): ReactNode {
+function CallAbout({ view }: LetterProps): ReactNode {
   const { tubes, patient, takeHome } = view;
-  const { approved, redFlags, output, clinic } = takeHome;
+  const { approved, redFlags, output } = takeHome;
   const adult = tubes.filter(({ row }) => speaksOfThisAge(row));
   const [first] = tubes;
   const found = first?.row.found ?? "no row";
   const notes = listNotes({ approved, found, birthKnown: patient.birthOn !== null });
-  const levels = homeFlags(
-    redFlags,
-    adult.map(({ tube }) => ({ tube, output, unit: "mL" })),
-  );
-  return (
-    <section className={diary.help}>
-      <h2 className={diary.title}>When to call, and whom</h2>
-      <HomeIdentity patient={patient} />
-      <ClinicNumber clinic={clinic} />
-      <p>
-        {onCallRoute} <span className={paper.blank} />
-      </p>
-      <p>
-        {emergencyCaution} {approved === null && <ExampleMark />} {notes.join(" ")}
-      </p>
-      {adult.length > 0 && <HomeFlagsTable levels={levels} />}
-      <div className={diary.cautions}>
-        {letterCautions.map((line) => (
-          <p key={line}>{line}</p>
-        ))}
-      </div>
-    </section>
-  );
+  const levels =
+    adult.length === 0
+      ? []
+      : homeFlags(
+          redFlags,
+          adult.map(({ tube }) => ({ tube, output, unit: "mL" })),
+        );
+  return <WhenToCall {...{ patient, takeHome, notes, levels }} cautions={letterCautions} />;
 }

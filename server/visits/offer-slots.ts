@@ -17,6 +17,7 @@ import type { SlotQuestion } from "#shared/visit/offers.ts";
 import { type Offer, offers } from "#shared/visit/sooner.ts";
 import { likelyAct, tubesTogether } from "#shared/visit/tubes-together.ts";
 import { type ActOnTube, type NotOn, openTubes } from "#shared/visit/visit.ts";
+import { windowOf } from "#shared/visit/window-of.ts";
 import { catheterWords, immatureWords, outSinceWords, tractWords } from "#shared/words/clocks.ts";
 import { placeWords, slotWords, soonerWords } from "#shared/words/offers.ts";
 
@@ -100,10 +101,13 @@ export function offerSlots(db: Database, asking: AskingSlots) {
   const urgent = asking.urgent ?? asked.urgent;
   const notOn = asking.notOn ?? asked.notOn;
   const names = visitNames(db, clinic);
+  const isUndated = (tubeId: string, act: ActOnTube["act"]): boolean =>
+    Object.values(windowOf(steps, tubeId, act)).every((on) => on === null);
+  const undated = asked.own.filter(({ row, act }) => isUndated(row.id, act)).map(({ row }) => row.name);
   const told = (offer: Offer) => ({
     ...offer,
     says: slotWords(offer.slot, names),
-    stands: placeWords(offer),
+    stands: placeWords(offer, undated),
     notSooner: soonerWords(offer.sooner, names),
   });
   const question = minutes === null ? null : slotQuestion({ clinic, asked, minutes, notOn, urgent });
@@ -114,6 +118,8 @@ export function offerSlots(db: Database, asking: AskingSlots) {
       tubeId: row.id,
       name: row.name,
       act,
+      /** No step gives it a window: within which days it is to be cannot be told. */
+      undated: isUndated(row.id, act),
       inPlace: catheterWords(catheterAge(tube, clinic.now.on), tube.catheter),
       out: tube.dislodged === null ? null : outWords(db, tube, at),
       latest: steps.find(({ tubeId, kind }) => tubeId === row.id && kind === "exchange")?.latest ?? null,

@@ -65,7 +65,7 @@ function soonerThan(rank: SlotRank, question: SlotQuestion): Sooner {
   return { kind: "free", slot: best.slot, behind: behindIn(best.rank, rank) };
 }
 
-/** No date asks for anything: the sooner the better. */
+/** No date is known, or none is asked for: the sooner the better. */
 const isOpenWindow = ({ earliest, target, latest }: SlotQuestion["window"]): boolean =>
   earliest === null && target === null && latest === null;
 

@@ -27,10 +27,16 @@ describe("slots in words", () => {
   it("say what they stand on", () => {
     const offer = { slot, rank: [0, 0, 0, slot.on, 0, 0], place: "inside the window", left: 90 } as const;
     const sooner = { kind: "first day" } as const;
-    expect(placeWords({ ...offer, takesReserve: false, sooner })).toBe(
+    expect(placeWords({ ...offer, takesReserve: false, sooner }, [])).toBe(
       "inside the window; keeps what is kept for urgent visits: 90 min of that day stay free",
     );
-    expect(placeWords({ ...offer, takesReserve: true, sooner })).toContain("takes from");
+    expect(placeWords({ ...offer, takesReserve: true, sooner }, [])).toContain("takes from");
+    expect(placeWords({ ...offer, takesReserve: false, sooner }, ["Right nephrostomy"])).toContain(
+      "of the others; cannot tell for Right nephrostomy;",
+    );
+    expect(placeWords({ ...offer, place: "no window", takesReserve: false, sooner }, ["any"])).toMatch(
+      /^no window can be told/,
+    );
   });
 
   it.each<[Change, string]>([

@@ -67,6 +67,12 @@ export function soonerWords(sooner: Sooner, names: VisitNames): string {
   }
 }
 
-/** What a slot stands on: its place in the window, and what it leaves for urgent visits. */
-export const placeWords = ({ place, takesReserve, left }: Offer): string =>
-  `${place === "no window" ? "no date asks for it: the sooner the better" : place}; ${takesReserve ? "takes from" : "keeps"} what is kept for urgent visits: ${left} min of that day stay free`;
+/** Of several tubes, those without a date are named: a slot is not said to be inside a window that nobody knows. */
+function windowWords({ place }: Pick<Offer, "place">, undated: readonly string[]): string {
+  if (place === "no window") return "no window can be told: the sooner the better";
+  return undated.length === 0 ? place : `${place} of the others; cannot tell for ${undated.join(", ")}`;
+}
+
+/** What a slot stands on: its place in the window, and what it leaves for urgent visits. `undated`: names of tubes that no step gives a date. */
+export const placeWords = (offer: Offer, undated: readonly string[]): string =>
+  `${windowWords(offer, undated)}; ${offer.takesReserve ? "takes from" : "keeps"} what is kept for urgent visits: ${offer.left} min of that day stay free`;

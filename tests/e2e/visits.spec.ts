@@ -221,7 +221,7 @@ test("a tube that falls out: its visit turns urgent, and the soonest slots come 
   await expect(
     page.getByText(/^Out for up to \d+ hours, the time is not known; tract 9 days, .*Immature/),
   ).toBeVisible();
-  await expect(page.getByText(/^No date asks for it: the sooner the better/).first()).toBeVisible();
+  await expect(page.getByText(/^No window can be told: the sooner the better/).first()).toBeVisible();
   await page.keyboard.press("Enter");
   await expect(page.getByText("The visit is moved.")).toBeVisible();
 });

@@ -1,56 +1,18 @@
 import type { ReactNode } from "react";
 import { PatientCell } from "#app/lists/patient-cell.tsx";
 import { DataTable } from "#app/ui/data-table.tsx";
+import { keyOfRow, rowColumn, SetAside, saysColumn } from "#app/ui/set-aside.tsx";
 import { type HospitalPreview, type RowOf, rowsThat } from "#app/visits/hospital-list/hospital-preview.ts";
-import styles from "./hospital-list.module.css";
 
 type PreviewProps = { readonly preview: HospitalPreview };
 
 type Matched = RowOf<"books" | "moves" | "known">;
-
-const rowColumn = { head: "Row", cell: ({ row }: { readonly row: number }): ReactNode => row };
-const keyOf = ({ row }: { readonly row: number }): string => String(row);
 
 const whose = {
   head: "Whose",
   cell: ({ patient }: Matched | RowOf<"asks">): ReactNode => <PatientCell patient={patient} />,
 };
 const what = { head: "What becomes of it", cell: ({ sentence }: Matched): ReactNode => sentence };
-
-const says = {
-  head: "Says",
-  cell: ({ cells }: RowOf<"asks"> | RowOf<"set aside">): ReactNode => (
-    <bdi className={styles.cells}>{cells.filter((cell) => cell.trim() !== "").join(" · ")}</bdi>
-  ),
-};
-
-function Aside({ preview }: PreviewProps): ReactNode {
-  return (
-    <DataTable
-      caption="Set aside"
-      columns={[
-        rowColumn,
-        says,
-        {
-          head: "What to mend",
-          cell: ({ reasons }) => (
-            <ul className={styles.reasons}>
-              {reasons.map(({ label, sentence }) => (
-                <li key={`${label} ${sentence}`}>
-                  {label !== null && <strong>{label}: </strong>}
-                  {sentence}
-                </li>
-              ))}
-            </ul>
-          ),
-        },
-      ]}
-      rows={rowsThat(preview, "set aside")}
-      keyOf={keyOf}
-      none="No row is set aside."
-    />
-  );
-}
 
 type AskedProps = PreviewProps & {
   readonly choices: Readonly<Record<string, string>>;
@@ -67,7 +29,7 @@ export function AskedTable({ preview, choices, choose }: AskedProps): ReactNode 
       columns={[
         rowColumn,
         whose,
-        says,
+        saysColumn,
         {
           head: "Choose",
           cell: ({ row, options }) => (
@@ -87,7 +49,7 @@ export function AskedTable({ preview, choices, choose }: AskedProps): ReactNode 
         },
       ]}
       rows={rows}
-      keyOf={keyOf}
+      keyOf={keyOfRow}
       none=""
     />
   );
@@ -100,7 +62,9 @@ function Matched({
 }: PreviewProps & { stands: Matched["stands"]; caption: string }) {
   const rows: readonly Matched[] = rowsThat(preview, stands);
   if (rows.length === 0) return null;
-  return <DataTable caption={caption} columns={[rowColumn, whose, what]} rows={rows} keyOf={keyOf} none="" />;
+  return (
+    <DataTable caption={caption} columns={[rowColumn, whose, what]} rows={rows} keyOf={keyOfRow} none="" />
+  );
 }
 
 function SaidAbove({ preview }: PreviewProps): ReactNode {
@@ -114,7 +78,7 @@ function SaidAbove({ preview }: PreviewProps): ReactNode {
         { head: "What becomes of it", cell: ({ above }) => `Row ${above} says the same.` },
       ]}
       rows={rows}
-      keyOf={keyOf}
+      keyOf={keyOfRow}
       none=""
     />
   );
@@ -124,7 +88,7 @@ function SaidAbove({ preview }: PreviewProps): ReactNode {
 export function PreviewTables({ preview }: PreviewProps): ReactNode {
   return (
     <>
-      <Aside preview={preview} />
+      <SetAside rows={rowsThat(preview, "set aside")} />
       <Matched preview={preview} stands="moves" caption="Moves a booking" />
       <Matched preview={preview} stands="books" caption="Will be booked elsewhere" />
       <Matched preview={preview} stands="known" caption="Known already" />

@@ -11,7 +11,7 @@ import { printDay } from "#shared/day/print-day.ts";
 import type { Texts } from "#shared/record/field-spec.ts";
 import { printMinute } from "#shared/words/offers.ts";
 import { book, clinic, codes, NOW, slot } from "#tests/support/booking-clinic.ts";
-import { command, fellOut } from "#tests/support/factories.ts";
+import { command, fellOut, placed } from "#tests/support/factories.ts";
 import { recordAs } from "#tests/support/patient.ts";
 
 beforeEach(() => vi.useFakeTimers({ toFake: ["Date"], now: new Date(NOW) }));
@@ -100,5 +100,31 @@ describe("three slots", () => {
     const again = offerSlots(db, { patientId: "patient-1", moves: visitId });
     expect(again.offers).toHaveLength(3);
     expect(again.offers.map((one) => one.slot)).not.toContainEqual(best);
+  });
+
+  it("a tube that nobody can date is never said to be inside its window", () => {
+    using db = clinic();
+    recordAs(
+      db,
+      [
+        {
+          ...command(placed({ tube: "tube-9", number: 2, side: "right", on: "?", recordedOn: "2026-10-01" })),
+          eventId: "p9",
+        },
+      ],
+      "patient-1",
+    );
+    const tubes = [{ tubeId: "tube-9", act: "exchange" as const }];
+    const alone = offerSlots(db, { patientId: "patient-1", tubes });
+    expect(alone.tubes.map(({ undated }) => undated)).toEqual([true]);
+    for (const { place, stands } of alone.offers) {
+      expect(place).toBe("no window");
+      expect(stands).toMatch(/^no window can be told: the sooner the better/);
+    }
+    const both = [...tubes, { tubeId: "tube-1", act: "exchange" as const }];
+    const together = offerSlots(db, { patientId: "patient-1", tubes: both });
+    expect(together.tubes.map(({ undated }) => undated)).toEqual([true, false]);
+    for (const { stands } of together.offers)
+      expect(stands).toMatch(/^inside the window of the others; cannot tell for Right nephrostomy/);
   });
 });
