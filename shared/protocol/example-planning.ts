@@ -1,22 +1,6 @@
 import { exampleRoom } from "#shared/protocol/example-visits.ts";
 import type { Protocol } from "#shared/protocol/protocol.ts";
 
-/** Calls of the example table. */
-export const exampleCalls: Protocol["calls"] = {
-  collectionEvery: { days: [7, 14], source: "CP" },
-  trialOn: { days: [1, 2, 7, 14], closed: "who covers a day on which the clinic is closed?", source: "CP" },
-  beforeExchange: { days: 21, workingDays: 2, source: "CP" },
-  afterRemoval: { from: 1, to: 3, source: "CP" },
-  notReached: {
-    attempts: 3,
-    withinWorkingDays: 5,
-    twiceSameDayHours: 72,
-    lastly: ["alternate contact", "letter", "referrer and family doctor", "a physician decides"],
-    source: "CP",
-  },
-  whereaboutsEvery: { days: 3, ward: "the ward is rung about the tube", source: "CP" },
-};
-
 const GUIDELINE = "14";
 
 /** Classes of a guideline, shown for discussion. */

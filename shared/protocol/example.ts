@@ -1,5 +1,6 @@
+import { exampleCalls } from "#shared/protocol/example-calls.ts";
 import { exampleOutputRows } from "#shared/protocol/example-output.ts";
-import { exampleBleeding, exampleCalls, examplePlanning } from "#shared/protocol/example-planning.ts";
+import { exampleBleeding, examplePlanning } from "#shared/protocol/example-planning.ts";
 import { exampleRedFlags } from "#shared/protocol/example-red-flags.ts";
 import { exampleTubeOut } from "#shared/protocol/example-tube-out.ts";
 import { exampleVisits } from "#shared/protocol/example-visits.ts";

@@ -82,8 +82,24 @@ function fromShape4(stored: Shape): Shape {
   };
 }
 
+/** From shape 5 to 6. The older version named what follows the attempts in words alone, and nothing of hours, of questions or of a diary that stops. */
+function fromShape5(stored: Shape): Shape {
+  const { calls } = stored;
+  if (!isShape(calls)) return { ...stored, shape: 6 };
+  const { lastly: _lastly, ...notReached } = isShape(calls.notReached) ? calls.notReached : {};
+  const tried = isShape(calls.notReached) ? notReached : calls.notReached;
+  const none = { diaryMissing: null, rungs: [], hours: [], questions: [] };
+  return { ...stored, shape: 6, calls: { ...calls, ...none, notReached: tried } };
+}
+
 /** The steps, the first from shape 1 to 2. A new shape is a step at the end, never an edit of one that was released. */
-const steps: readonly ((stored: Shape) => Shape)[] = [fromShape1, fromShape2, fromShape3, fromShape4];
+const steps: readonly ((stored: Shape) => Shape)[] = [
+  fromShape1,
+  fromShape2,
+  fromShape3,
+  fromShape4,
+  fromShape5,
+];
 
 /**
  * Rows of a protocol as a release stored them, in the shape of today. A version without a shape is of the first. Pure; what is no

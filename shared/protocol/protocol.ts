@@ -13,7 +13,7 @@ import { tubeOutRowSchema } from "#shared/protocol/tube-out-rows.ts";
 import { visitRowsSchema } from "#shared/protocol/visit-rows.ts";
 
 /** The shape in which a version's rows are written today; older ones are lifted on read (lift-protocol.ts). */
-export const PROTOCOL_SHAPE = 5;
+export const PROTOCOL_SHAPE = 6;
 
 /**
  * One version of the clinic's table. Versions are never edited: a clock keeps the number of the version that it started

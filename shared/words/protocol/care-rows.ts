@@ -63,8 +63,8 @@ export function callRowWords({ firstCall, escalation, calls }: Protocol): readon
     rowWords(
       "calls.notReached",
       calls.notReached,
-      ({ attempts, withinWorkingDays, twiceSameDayHours, lastly }) =>
-        `${attempts} attempts within ${withinWorkingDays} working days, twice on the same day in a trial and in the first ${twiceSameDayHours} h; then ${lastly.join(", ")}`,
+      ({ attempts, withinWorkingDays, twiceSameDayHours }) =>
+        `${attempts} attempts within ${withinWorkingDays} working days, twice on the same day in a trial and in the first ${twiceSameDayHours} h`,
     ),
     rowWords(
       "calls.whereaboutsEvery",
