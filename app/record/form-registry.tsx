@@ -119,6 +119,15 @@ const forms: { readonly [K in FormKind]: ComponentType<EventFormProps> } = {
   "usual level accepted": dynamic(() =>
     import("#shared/record/tube/alarm-forms.ts").then((m) => shown(m.usualLevelForm)),
   ),
+  "letter sent": dynamic(() =>
+    import("#shared/record/patient/letter-form.ts").then((m) => shown(m.letterForm)),
+  ),
+  "not reached decided": dynamic(() =>
+    import("#shared/record/patient/not-reached-form.ts").then((m) => shown(m.notReachedForm)),
+  ),
+  "told of the tube": dynamic(() =>
+    import("#shared/record/tube/told-form.ts").then((m) => shown(m.toldForm)),
+  ),
   "hospice decided": dynamic(() =>
     import("#shared/record/patient/hospice-form.ts").then((m) => shown(m.hospiceForm)),
   ),

@@ -47,6 +47,14 @@ export const formOfStep = {
   visit: null,
   "prepare visit": null,
   rebook: null,
+  "call back": null,
+  "alternate contact": null,
+  letter: null,
+  "ask the referrer": null,
+  "not reached": null,
+  "red flag": null,
+  diary: null,
+  "tell of the tube": "told of the tube",
 } as const satisfies Record<StepKind, TubeForm | null>;
 
 /** The same of a step that is the patient's: its form stands on the patient's page. */
@@ -54,6 +62,8 @@ export const patientFormOfStep: Partial<Record<StepKind, PatientForm>> = {
   hospice: "hospice decided",
   whereabouts: "whereabouts noted",
   reconcile: "reconciled",
+  letter: "letter sent",
+  "not reached": "not reached decided",
 };
 
 /** Every form that answers a step of the patient. Which tube is out is answered by the removal of one, or by saying how it was found. */
@@ -72,6 +82,8 @@ export function patientForms({ died, tubes }: Pick<PatientTubes, "died" | "tubes
     "clinical state noted",
     "conditions noted",
     "whereabouts noted",
+    "letter sent",
+    "not reached decided",
     "hospice decided",
     ...(several ? (["reported out"] as const) : []),
     "reconcile asked",
@@ -139,7 +151,7 @@ function whileIn(tube: Offered): readonly FormGroup[] {
         "follow-up ended",
       ],
     },
-    said,
+    kindOf(tube.kind).outside ? said : { ...said, forms: ["told of the tube", ...said.forms] },
   ];
 }
 

@@ -50,6 +50,7 @@ export const tubeProcedures = {
   "decision done": "decisionDone",
   "alarm closed": "alarmClosed",
   "usual level accepted": "usualLevelAccepted",
+  "told of the tube": "toldOfTheTube",
 } as const satisfies Partial<Record<FormKind, string>>;
 export type TubeForm = keyof typeof tubeProcedures;
 
@@ -64,6 +65,8 @@ export const patientProcedures = {
   "reconcile asked": "reconcileAsked",
   reconciled: "reconciled",
   "reported out": "reportedOut",
+  "letter sent": "letterSent",
+  "not reached decided": "notReachedDecided",
 } as const satisfies Partial<Record<FormKind, string>>;
 export type PatientForm = keyof typeof patientProcedures;
 

@@ -230,6 +230,9 @@ export const refusalCodes = [
   "booking-without-tube",
   "booking-twice",
   "nothing-to-book",
+  // calls
+  "flag-not-open",
+  "calls-go-on",
   // visits
   "visit-to-come",
   "visits-none-to-come",

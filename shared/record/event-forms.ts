@@ -4,6 +4,8 @@ import { clinicalForm } from "#shared/record/patient/clinical-form.ts";
 import { conditionsForm } from "#shared/record/patient/conditions-form.ts";
 import { deathForm } from "#shared/record/patient/death-form.ts";
 import { hospiceForm } from "#shared/record/patient/hospice-form.ts";
+import { letterForm } from "#shared/record/patient/letter-form.ts";
+import { notReachedForm } from "#shared/record/patient/not-reached-form.ts";
 import { reconcileAskForm, reconcileForm } from "#shared/record/patient/reconcile-forms.ts";
 import { reportedOutForm } from "#shared/record/patient/reported-out-form.ts";
 import { whereaboutsForm } from "#shared/record/patient/whereabouts-form.ts";
@@ -38,6 +40,7 @@ import { repositionForm } from "#shared/record/tube/reposition-form.ts";
 import { decisionDoneForm, reviewAskForm, reviewForm } from "#shared/record/tube/review-forms.ts";
 import { suctionForm } from "#shared/record/tube/suction-form.ts";
 import { tipForm } from "#shared/record/tube/tip-form.ts";
+import { toldForm } from "#shared/record/tube/told-form.ts";
 import { transferForm } from "#shared/record/tube/transfer-form.ts";
 import { trialFailedForm, trialPassedForm, trialStartForm } from "#shared/record/tube/trial-forms.ts";
 import {
@@ -55,7 +58,15 @@ import type { visitPayloads } from "#shared/tube/visit-payloads.ts";
 /** Kinds that a form of their own records, visits apart: those are held against the clinic's rooms. An amendment is the form of the entry that it mends, with a reason. */
 export type FormKind = Exclude<
   EventKind,
-  "dates confirmed" | "records joined" | "amended" | "voided" | keyof typeof visitPayloads
+  | "dates confirmed"
+  | "records joined"
+  | "amended"
+  | "voided"
+  | "call attempted"
+  | "red flag raised"
+  | "red flag handed"
+  | "red flag done"
+  | keyof typeof visitPayloads
 >;
 
 type OpeningKind = "placed" | "taken over";
@@ -128,6 +139,9 @@ export const eventForms = {
   "decision done": decisionDoneForm,
   "alarm closed": alarmClosedForm,
   "usual level accepted": usualLevelForm,
+  "letter sent": letterForm,
+  "not reached decided": notReachedForm,
+  "told of the tube": toldForm,
 } as const satisfies { readonly [K in FormKind]: Readable<Made<K>> };
 
 export const formKinds = Object.keys(eventForms) as FormKind[];

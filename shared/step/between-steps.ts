@@ -2,10 +2,12 @@ import { isOpen } from "#shared/day/clinic-days.ts";
 import { addDays, type Day, later } from "#shared/day/day.ts";
 import { dayAt, type Instant } from "#shared/day/instant.ts";
 import { pinkToAskAgain } from "#shared/output/alarm/pink-urine.ts";
+import { shutModes } from "#shared/output/low-day.ts";
 import { instantOf } from "#shared/output/segment-cuts.ts";
 import type { BalloonRow } from "#shared/protocol/fluid-rows.ts";
 import { type Draft, single, type TubeQuestion, why } from "#shared/step/draft.ts";
 import type { Why } from "#shared/step/step.ts";
+import { trialTarget } from "#shared/step/trial-calls.ts";
 import { known } from "#shared/tube/certainty.ts";
 import { hasBalloon } from "#shared/tube/has-balloon.ts";
 import type { Balloon, Trial, TubeState } from "#shared/tube/state.ts";
@@ -28,14 +30,14 @@ function trialOf({ tube }: TubeQuestion): Draft[] {
 }
 
 /** The next call of a trial that runs, counted in hours and not in working days: a closed day asks who covers it. */
-function trialCall({ calendar, protocol }: TubeQuestion, trial: Trial): Draft {
+function trialCall(question: TubeQuestion, trial: Trial): Draft {
+  const { calendar, protocol } = question;
   const row = protocol.calls?.trialOn ?? null;
   const start = trial.since.precision === "day" ? trial.since.earliest : null;
-  if (row === null || start === null)
+  const target = trialTarget(question);
+  if (row === null || start === null || target === null)
     return single("clamp trial", trial.recordedOn, [why("trial-undated", {}, trial.eventId)]);
   const days = row.days.toSorted((a, b) => a - b);
-  const last = days.at(-1) ?? 0;
-  const target = addDays(start, days[trial.calls] ?? last);
   const lines = [
     why("trial-running", { days: days.join(", "), day: start, source: row.source }, trial.eventId),
   ];
@@ -43,11 +45,8 @@ function trialCall({ calendar, protocol }: TubeQuestion, trial: Trial): Draft {
     lines.push(
       why("trial-closed-day", { day: target, covers: trial.covers, asks: row.closed }, trial.eventId),
     );
-  return {
-    kind: "clamp trial",
-    window: { earliest: null, target, latest: addDays(start, last) },
-    why: lines,
-  };
+  const latest = addDays(start, days.at(-1) ?? 0);
+  return { kind: "clamp trial", window: { earliest: null, target, latest }, why: lines };
 }
 
 export function trialDrafts(question: TubeQuestion): Draft[] {
@@ -56,10 +55,21 @@ export function trialDrafts(question: TubeQuestion): Draft[] {
 }
 
 /** Whether somebody was reached by telephone after that time; a call without a clock time was made before everything of its day. */
-function reachedAfter({ tube: { called, story }, zone }: TubeQuestion, time: Instant): boolean {
-  const line = called?.reached ? story.find(({ eventId }) => eventId === called.eventId) : undefined;
-  const at = line === undefined ? null : instantOf(line, zone);
+function reachedAfter({ tube: { called }, zone }: TubeQuestion, time: Instant): boolean {
+  const at = called?.reached === true ? instantOf(called, zone) : null;
   return at !== null && at > time;
+}
+
+/** A diary that was begun and stops: asked for so many days after the last volume, or after the last call that reached somebody. */
+export function diaryDrafts({ tube, protocol, readings, zone }: TubeQuestion): Draft[] {
+  const row = protocol.calls?.diaryMissing ?? null;
+  const last = readings.reduce<Instant | null>((to, one) => (to === null || one.to > to ? one.to : to), null);
+  if (row === null || last === null || shutModes.includes(tube.mode)) return [];
+  const entered = dayAt(last, zone);
+  const reached = tube.called?.reached === true ? tube.called.when.latest : null;
+  const since = reached === null ? entered : later(entered, reached);
+  const line = why("diary-missing", { day: entered, days: row.days, source: row.source });
+  return [single("diary", addDays(since, row.days), [line])];
 }
 
 /** Pink urine soon after a procedure is asked about again the next day, closed or not, until its look is told or somebody was called. */

@@ -54,8 +54,14 @@ export function findOutDrafts({ tube, protocol }: TubeQuestion): Draft[] {
   return [...drafts, single("find out", recordedOn, [line])];
 }
 
+/** A tube that lies wholly inside is known to whoever carries it only where somebody has told them, in their language. */
+export const tellDrafts = ({ role, told, catheter }: TubeState): Draft[] =>
+  role !== "internal" || told !== null
+    ? []
+    : [single("tell of the tube", catheter.recordedOn, [why("not-told")])];
+
 const stoppable: Readonly<Record<"calls" | "exchanges", readonly StepKind[]>> = {
-  calls: ["call", "ask again"],
+  calls: ["call", "call back", "alternate contact", "letter", "ask the referrer", "ask again", "diary"],
   exchanges: ["exchange", "remove or exchange", "review", "balloon check"],
 };
 

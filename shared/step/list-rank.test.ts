@@ -65,6 +65,14 @@ const ranks = {
   "cap or clamp trial": clock,
   refer: clock,
   "hand over": clock,
+  "call back": call,
+  "alternate contact": call,
+  letter: call,
+  "ask the referrer": call,
+  "not reached": call,
+  diary: call,
+  "red flag": urgent,
+  "tell of the tube": looseEnd,
 } as const satisfies Record<StepKind, number>;
 
 describe("the part of the lists in which a step stands", () => {

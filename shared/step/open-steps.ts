@@ -4,8 +4,21 @@ import type { Zone } from "#shared/day/instant.ts";
 import type { Reading } from "#shared/output/reading.ts";
 import type { Protocol } from "#shared/protocol/protocol.ts";
 import { alarmDrafts } from "#shared/step/alarm-step.ts";
-import { askAgainDrafts, balloonDrafts, tipDrafts, trialDrafts } from "#shared/step/between-steps.ts";
-import { findOutDrafts, handoverDrafts, removalDrafts, underHospice } from "#shared/step/care-steps.ts";
+import {
+  askAgainDrafts,
+  balloonDrafts,
+  diaryDrafts,
+  tipDrafts,
+  trialDrafts,
+} from "#shared/step/between-steps.ts";
+import { afterRemoval, callDrafts, callStep } from "#shared/step/call-steps.ts";
+import {
+  findOutDrafts,
+  handoverDrafts,
+  removalDrafts,
+  tellDrafts,
+  underHospice,
+} from "#shared/step/care-steps.ts";
 import { datedDrafts } from "#shared/step/dated-steps.ts";
 import {
   type Age18,
@@ -106,21 +119,6 @@ function onClinicDays(at: At, draft: Draft): Draft[] {
   return [draft, noDay];
 }
 
-/** The first call. An inpatient is asked about on the ward: the date stands. */
-function callDraft({ tube, protocol }: At, { whereabouts }: PatientTubes): Draft[] {
-  const start = tube.catheter.since;
-  if (!tube.startedHere || start.precision !== "day" || tube.called?.reached === true) return [];
-  const { from, to, source } = protocol.firstCall;
-  const first = addDays(start.earliest, from);
-  const window = { earliest: first, target: first, latest: addDays(start.earliest, to) };
-  const lines = [why("first-call", { from, to, source, day: start.earliest }, tube.catheter.eventId)];
-  if (tube.called !== null)
-    lines.push(why("call-attempts", { attempts: tube.called.attempts }, tube.called.eventId));
-  if (whereabouts?.place === "inpatient")
-    lines.push(why("inpatient", { where: whereabouts.where }, whereabouts.eventId));
-  return [{ kind: "call", window, why: lines }];
-}
-
 /** What stands in every status that has not ended. */
 const always = (question: TubeQuestion): Draft[] => [
   ...alarmDrafts(question),
@@ -141,18 +139,21 @@ function whileIn(at: At, patient: PatientTubes): Draft[] {
             why("reported-elsewhere", {}, unverified.eventId),
           ]),
         ];
+  const dates = dated(at);
   const onDays = [
     ...removalDrafts(at),
     ...decidedDrafts(at.tube),
     ...balloonDrafts(at),
-    ...callDraft(at, patient),
+    ...callDrafts(at, patient, dates),
   ];
   return [
     ...part,
-    ...dated(at),
+    ...dates,
     ...elsewhere,
     ...trialDrafts(at),
     ...askAgainDrafts(at),
+    ...diaryDrafts(at),
+    ...tellDrafts(at.tube),
     ...tipDrafts(at),
     ...findOutDrafts(at),
     ...onDays.flatMap((draft) => onClinicDays(at, draft)),
@@ -168,7 +169,7 @@ function byStatus(at: At, patient: PatientTubes): Draft[] {
   const { tube } = at;
   switch (tube.status) {
     case "ended":
-      return [];
+      return afterRemoval(at, patient).flatMap((draft) => onClinicDays(at, draft));
     case "out, undecided": {
       const on = tube.dislodged?.recordedOn ?? tube.catheter.recordedOn;
       return [single("tube out", on, [why("fell-out", {}, tube.dislodged?.eventId ?? null)])];
@@ -191,7 +192,9 @@ function byStatus(at: At, patient: PatientTubes): Draft[] {
 }
 
 const draftsOf = (at: At, patient: PatientTubes): Draft[] =>
-  at.tube.status === "ended" ? [] : underHospice([...byStatus(at, patient), ...always(at)], patient.hospice);
+  at.tube.status === "ended"
+    ? byStatus(at, patient)
+    : underHospice([...byStatus(at, patient), ...always(at)], patient.hospice);
 
 function contradictionStep(found: Contradiction, index: number, patient: PatientTubes): OpenStep {
   const tube = patient.tubes.find(({ id }) => id === found.tubeId);
@@ -220,8 +223,8 @@ const mayHaveOutput = ({ kind, status }: TubeState): boolean => status !== "ende
  */
 export function openSteps(patient: PatientTubes, books: Books): OpenStep[] {
   const readingsOf = (tube: TubeState) => (mayHaveOutput(tube) ? books.readings(tube.id) : []);
-  const steps = patient.tubes.flatMap((tube) => {
-    const at = {
+  const questions = patient.tubes.map(
+    (tube): At => ({
       tube,
       conditions: patient.conditions,
       clinical: patient.clinical,
@@ -234,11 +237,17 @@ export function openSteps(patient: PatientTubes, books: Books): OpenStep[] {
         patient.tubes
           .filter(({ id }) => id !== tube.id)
           .map((other) => ({ tube: other, readings: readingsOf(other) })),
-    };
-    return mergeSame(draftsOf(at, patient).map((draft) => toStep(at, draft)));
-  });
+    }),
+  );
+  const steps = questions.flatMap((at) => mergeSame(draftsOf(at, patient).map((draft) => toStep(at, draft))));
+  const calls = steps.filter(({ kind }) => kind === "call");
   const odd = patient.contradictions.map((found, index) => contradictionStep(found, index, patient));
-  return [...steps, ...odd, ...patientSteps(patient, books)].toSorted(compareSteps);
+  return [
+    ...steps.filter(({ kind }) => kind !== "call"),
+    ...callStep(calls, patient, questions),
+    ...odd,
+    ...patientSteps(patient, books),
+  ].toSorted(compareSteps);
 }
 
 /** Two reasons for the same step are one step with both whys: the dates of the one that is due first. */

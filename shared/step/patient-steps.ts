@@ -1,5 +1,6 @@
 import { addDays, type Day } from "#shared/day/day.ts";
 import { dueOn, NO_PINS, why } from "#shared/step/draft.ts";
+import { flagSteps } from "#shared/step/flag-steps.ts";
 import type { Books } from "#shared/step/open-steps.ts";
 import { defaultOwner, type OpenStep, type Why } from "#shared/step/step.ts";
 import { visitSteps } from "#shared/step/visit-steps.ts";
@@ -54,6 +55,15 @@ function whichOutAsked({ tubes, reportedOut }: PatientTubes): Asked[] {
   });
 }
 
+/** A number that is somebody else's: another is found, until somebody is reached. */
+const numbersAsked = ({ calls }: PatientTubes): Asked[] =>
+  calls.wrong.map(({ number, eventId, recordedOn: on }) => ({
+    kind: "find out",
+    on,
+    line: why("wrong-number", { number }, eventId),
+    eventId,
+  }));
+
 /** What is open of the patient beside the tubes. Nothing is once the patient has died. */
 export function patientSteps(patient: PatientTubes, books: Books): OpenStep[] {
   if (patient.died !== null) return [];
@@ -64,6 +74,10 @@ export function patientSteps(patient: PatientTubes, books: Books): OpenStep[] {
   });
   const where = open === undefined ? [] : whereaboutsAsked(patient, books, pins);
   const born = birthDateAsked(patient, books.bornOn);
-  const asked = [...where, ...born, ...reconciles, ...whichOutAsked(patient)];
-  return [...asked.map((step) => ofPatient(pins, step)), ...visitSteps(patient, books)];
+  const asked = [...where, ...born, ...numbersAsked(patient), ...reconciles, ...whichOutAsked(patient)];
+  return [
+    ...asked.map((step) => ofPatient(pins, step)),
+    ...visitSteps(patient, books),
+    ...flagSteps(patient),
+  ];
 }

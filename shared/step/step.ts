@@ -4,7 +4,7 @@ import type { Owner } from "#shared/tube/state.ts";
 import type { OwnerRole, StepKind } from "#shared/tube/step-kinds.ts";
 
 /** Raised whenever the same events, pins and tables would give other steps than before. */
-export const RULES_VERSION = 7;
+export const RULES_VERSION = 8;
 
 export const whyCodes = [
   "counted-from",
@@ -26,6 +26,21 @@ export const whyCodes = [
   "no-day-left",
   "first-call",
   "call-attempts",
+  "collection-call",
+  "exchange-call",
+  "missed-call",
+  "discharge-call",
+  "trial-call",
+  "removal-call",
+  "of-tube",
+  "next-try",
+  "call-again",
+  "wrong-number",
+  "red-flag",
+  "flag-not-handed",
+  "flag-handed",
+  "diary-missing",
+  "not-told",
   "pink-urine",
   "fell-out",
   "partly-dislodged",
@@ -151,6 +166,14 @@ export const defaultOwner = {
   visit: "nurse",
   "prepare visit": "nurse",
   rebook: "nurse",
+  "call back": "caller",
+  "alternate contact": "caller",
+  letter: "caller",
+  "ask the referrer": "caller",
+  "not reached": "physician",
+  "red flag": "caller",
+  diary: "caller",
+  "tell of the tube": "caller",
   "flush differently": "nurse",
   "to suction": "nurse",
   reposition: "nurse",
@@ -166,7 +189,13 @@ export const defaultOwner = {
 } as const satisfies Record<StepKind, OwnerRole>;
 
 /** Needs somebody now, whatever the dates of other steps. */
-export const urgentKinds: readonly StepKind[] = ["tube out", "part out", "fragment retained", "alarm"];
+export const urgentKinds: readonly StepKind[] = [
+  "red flag",
+  "tube out",
+  "part out",
+  "fragment retained",
+  "alarm",
+];
 
 /** Something about the record is missing or does not agree; the tube's own dates stand beside it. */
 export const looseEndKinds: readonly StepKind[] = [
@@ -182,13 +211,20 @@ export const looseEndKinds: readonly StepKind[] = [
   "hospice",
   "reconcile",
   "which tube out",
+  "tell of the tube",
 ];
 
 /** Done between visits, mostly by telephone. */
 export const betweenVisits: readonly StepKind[] = [
   "call",
+  "call back",
+  "alternate contact",
+  "letter",
+  "ask the referrer",
+  "not reached",
   "clamp trial",
   "ask again",
+  "diary",
   "balloon check",
   "whereabouts",
 ];

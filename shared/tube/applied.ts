@@ -27,6 +27,12 @@ type OtherKind =
   | "visit moved"
   | "visit noted"
   | "visit prepared"
+  | "call attempted"
+  | "letter sent"
+  | "not reached decided"
+  | "red flag raised"
+  | "red flag handed"
+  | "red flag done"
   | "amended"
   | "voided";
 

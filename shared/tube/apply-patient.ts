@@ -63,7 +63,8 @@ export function notedOfPatient(notes: PatientNotes, event: PatientEvent, { when 
     }
     case "whereabouts noted": {
       const { place, where } = event.payload;
-      return { ...notes, whereabouts: { ...restsOn(event), place, where, when } };
+      const discharged = place === "at home" && notes.whereabouts?.place === "inpatient";
+      return { ...notes, whereabouts: { ...restsOn(event), place, where, when, discharged } };
     }
     case "clinical state noted": {
       const at = { ...restsOn(event), when, time: event.time };

@@ -7,9 +7,11 @@ import {
   isOut,
   type OneTubeEvent,
   type OneTubeKind,
+  restsOn,
   withMode,
 } from "#shared/tube/applied.ts";
 import { alarmAppliers } from "#shared/tube/apply-alarm.ts";
+import { calledAbout } from "#shared/tube/apply-call.ts";
 import { careAppliers, ownerOf } from "#shared/tube/apply-care.ts";
 import { courseAppliers, needsTubeIn } from "#shared/tube/apply-course.ts";
 import { doneBy, reviewAppliers } from "#shared/tube/apply-review.ts";
@@ -122,15 +124,6 @@ function dated(tube: TubeState, event: EventOf<"clock dated">): Applied {
   };
 }
 
-function called(tube: TubeState, event: EventOf<"called">): Applied {
-  const attempts = (tube.called?.attempts ?? 0) + 1;
-  const here = event.payload.outcome !== "not reached";
-  const before = tube.called?.reached === true ? tube.called : null;
-  const eventId = here || before === null ? event.id : before.eventId;
-  const trial = tube.trial === null || !here ? tube.trial : { ...tube.trial, calls: tube.trial.calls + 1 };
-  return { tube: { ...tube, trial, called: { eventId, reached: here || before !== null, attempts } } };
-}
-
 function checked(tube: TubeState, event: EventOf<"checked">, at: Standing): Applied {
   const plan = tube.plan?.act === "review" ? null : tube.plan;
   // A check that puts a partly dislodged tube back in order is a reposition, an entry of its own.
@@ -190,7 +183,11 @@ const appliers: Appliers<OneTubeKind> = {
   checked,
   verified,
   "clock dated": dated,
-  called,
+  called: (tube, event, at) => ({ tube: calledAbout(tube, event, at) }),
+  "told of the tube": (tube, event) => {
+    const { whom, language } = event.payload;
+    return { tube: { ...tube, told: { ...restsOn(event), whom, language } } };
+  },
   "tip position": (tube, { payload }, { when }) => ({
     tube: { ...tube, tipConfirmed: { when, inPlace: payload.inPlace } },
   }),

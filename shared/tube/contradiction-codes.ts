@@ -15,5 +15,6 @@ export const contradictionCodes = [
   "no-balloon",
   "visit-not-booked",
   "visit-over",
+  "flag-not-open",
 ] as const;
 export type ContradictionCode = (typeof contradictionCodes)[number];

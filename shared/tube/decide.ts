@@ -134,6 +134,10 @@ function tubesInside({ kind, payload }: Command): readonly string[] {
     const read = payloads["visit booked"].safeParse(payload);
     return read.success ? read.data.tubes.map(idOf) : [];
   }
+  if (kind === "red flag raised") {
+    const read = payloads["red flag raised"].safeParse(payload);
+    return read.success && read.data.of !== null ? [idOf(read.data.of)] : [];
+  }
   const read = kind === "reported out" ? payloads["reported out"].safeParse(payload) : null;
   return read?.success ? read.data.candidates.map(idOf) : [];
 }

@@ -10,7 +10,8 @@ export type Aspect =
   | "owner"
   | "conditions"
   | "history"
-  | "visit";
+  | "visit"
+  | "call";
 
 export type EventRule = {
   readonly touches: readonly Aspect[];
@@ -95,6 +96,13 @@ export const eventRules = {
   "visit moved": { touches: ["visit"], resets: "neither", pins: false, tubes: 0 },
   "visit noted": { touches: ["visit"], resets: "neither", pins: false, tubes: 0 },
   "visit prepared": { ...adds, tubes: 0 },
+  "call attempted": { ...adds, touches: ["call"], tubes: 0 },
+  "letter sent": { ...adds, touches: ["call"], tubes: 0 },
+  "not reached decided": { ...adds, touches: ["call"], tubes: 0 },
+  "red flag raised": { ...adds, tubes: 0 },
+  "red flag handed": { ...adds, tubes: 0 },
+  "red flag done": { ...adds, tubes: 0 },
+  "told of the tube": adds,
 } as const satisfies Record<EventKind, EventRule>;
 
 export const eventKinds = Object.keys(eventRules) as EventKind[];

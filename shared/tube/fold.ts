@@ -1,5 +1,14 @@
+import { type CallLog, nothingTried } from "#shared/call/call-log.ts";
+import type { OpenFlag } from "#shared/call/red-flag.ts";
 import { endedBy, type OneTubeEvent, restsOn } from "#shared/tube/applied.ts";
 import { applyToTube } from "#shared/tube/apply.ts";
+import {
+  type CallEvent,
+  calledAbout,
+  type FlagEvent,
+  notedOfCalls,
+  notedOfFlags,
+} from "#shared/tube/apply-call.ts";
 import { notedOfPatient, nothingNoted, type PatientNotes } from "#shared/tube/apply-patient.ts";
 import { answeredVisits, notedOfVisit, type VisitEvent } from "#shared/tube/apply-visit.ts";
 import type { ContradictionCode } from "#shared/tube/contradiction-codes.ts";
@@ -20,6 +29,8 @@ type Folding = {
   tubes: Map<string, TubeState>;
   notes: PatientNotes;
   visits: readonly Visit[];
+  calls: CallLog;
+  redFlags: readonly OpenFlag[];
   died: PatientTubes["died"];
 };
 
@@ -32,7 +43,14 @@ const NOTHING: readonly Found[] = [];
  * exception, and the record stays open.
  */
 export function fold(events: readonly TubeEvent[]): PatientTubes {
-  const folding: Folding = { tubes: new Map(), notes: nothingNoted, visits: [], died: null };
+  const folding: Folding = {
+    tubes: new Map(),
+    notes: nothingNoted,
+    visits: [],
+    calls: nothingTried,
+    redFlags: [],
+    died: null,
+  };
   const contradictions = standingEvents(events).flatMap((at) =>
     step(folding, at).map(
       (found): Contradiction => ({ ...found, eventId: at.event.id, recordedOn: at.event.recordedOn }),
@@ -42,6 +60,8 @@ export function fold(events: readonly TubeEvent[]): PatientTubes {
     ...folding.notes,
     reportedOut: stillUnanswered(folding.notes.reportedOut, folding.tubes),
     visits: folding.visits,
+    calls: folding.calls,
+    redFlags: folding.redFlags,
     died: folding.died,
     tubes: [...folding.tubes.values()].toSorted((a, b) => a.number - b.number || (a.id < b.id ? -1 : 1)),
     contradictions,
@@ -85,6 +105,20 @@ function applied(folding: Folding, at: Standing): readonly Found[] {
     case "visit noted":
     case "visit prepared":
       return toVisit(folding, event);
+    case "call attempted":
+      for (const [id, tube] of folding.tubes)
+        if (tube.status !== "ended") folding.tubes.set(id, calledAbout(tube, event, at));
+      return toCalls(folding, event, at);
+    case "letter sent":
+    case "not reached decided":
+      return toCalls(folding, event, at);
+    case "called":
+      toCalls(folding, event, at);
+      return toTube(folding, event, at);
+    case "red flag raised":
+    case "red flag handed":
+    case "red flag done":
+      return toFlags(folding, event, at);
     case "died":
       return die(folding, at);
     case "placed":
@@ -158,6 +192,24 @@ function toVisit(folding: Folding, event: VisitEvent): readonly Found[] {
   const { visits, contradiction } = notedOfVisit(folding.visits, event);
   folding.visits = visits;
   const unknown = event.kind === "visit booked" ? notOpened(folding, event.payload.tubes) : NOTHING;
+  return contradiction === undefined ? unknown : [...unknown, { code: contradiction, tubeId: null }];
+}
+
+function toCalls(
+  folding: Folding,
+  event: CallEvent | EventOf<"called">,
+  { when }: Standing,
+): readonly Found[] {
+  const { visits, notes } = folding;
+  folding.calls = notedOfCalls(folding.calls, event, { visits, whereabouts: notes.whereabouts, when });
+  return NOTHING;
+}
+
+function toFlags(folding: Folding, event: FlagEvent, at: Standing): readonly Found[] {
+  const { redFlags, contradiction } = notedOfFlags(folding.redFlags, event, at);
+  folding.redFlags = redFlags;
+  const { of } = event.kind === "red flag raised" ? event.payload : { of: null };
+  const unknown = of === null ? NOTHING : notOpened(folding, [of]);
   return contradiction === undefined ? unknown : [...unknown, { code: contradiction, tubeId: null }];
 }
 

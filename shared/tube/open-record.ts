@@ -99,6 +99,7 @@ export function openRecord(at: Standing, { tubeId, opening, pins }: Opened): Tub
     dislodged: null,
     checked: null,
     called: null,
+    told: null,
     startedHere: event.kind !== "taken over",
     owners: {},
     troubles: [],

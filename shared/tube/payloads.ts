@@ -2,6 +2,7 @@ import * as z from "zod";
 import { daySchema, whenSchema } from "#shared/day/when-schema.ts";
 import { lengthSchema } from "#shared/size/length-schema.ts";
 import { alarmPayloads } from "#shared/tube/alarm-payloads.ts";
+import { callPayloads } from "#shared/tube/call-payloads.ts";
 import { carePayloads } from "#shared/tube/care-payloads.ts";
 import { factSchema } from "#shared/tube/certainty-schema.ts";
 import { coursePayloads } from "#shared/tube/course-payloads.ts";
@@ -146,6 +147,7 @@ export const payloads = {
   ...reviewPayloads,
   ...alarmPayloads,
   ...visitPayloads,
+  ...callPayloads,
 } as const;
 
 export type EventKind = keyof typeof payloads;

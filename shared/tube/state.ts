@@ -1,3 +1,5 @@
+import type { CallLog } from "#shared/call/call-log.ts";
+import type { OpenFlag } from "#shared/call/red-flag.ts";
 import type { ClinicalState, FoundAt } from "#shared/clinical/clinical-state.ts";
 import type { Findings } from "#shared/clinical/findings-schema.ts";
 import type { Day } from "#shared/day/day.ts";
@@ -142,8 +144,16 @@ export type TubeState = {
     readonly whole: Fact<boolean>;
   } | null;
   readonly checked: { readonly eventId: string; readonly when: When } | null;
-  /** Calls since the catheter's clock began; `eventId`: the last that reached somebody, or the last attempt while none did. */
-  readonly called: { readonly eventId: string; readonly reached: boolean; readonly attempts: number } | null;
+  /** Calls since the catheter's clock began: the last that reached somebody, or the last attempt while none did. */
+  readonly called: {
+    readonly eventId: string;
+    readonly when: When;
+    readonly time: string | null;
+    readonly reached: boolean;
+    readonly attempts: number;
+  } | null;
+  /** When somebody told the patient of a tube that lies wholly inside, and in which language. */
+  readonly told: (RestsOn & Pick<Payload<"told of the tube">, "whom" | "language">) | null;
   /** True when the last clock start was done here, so that a first call is due. */
   readonly startedHere: boolean;
   readonly owners: Readonly<Partial<Record<StepKind, Owner>>>;
@@ -200,13 +210,22 @@ export type PatientTubes = {
   readonly clinical: ClinicalState;
   readonly hospice: Hospice | null;
   readonly whereabouts:
-    | (RestsOn & Pick<Payload<"whereabouts noted">, "place" | "where"> & { readonly when: When })
+    | (RestsOn &
+        Pick<Payload<"whereabouts noted">, "place" | "where"> & {
+          readonly when: When;
+          /** Home again from a hospital. */
+          readonly discharged: boolean;
+        })
     | null;
   readonly reconciles: readonly (RestsOn & Pick<Payload<"reconcile asked">, "about" | "says">)[];
   /** Reports that nobody has answered yet. */
   readonly reportedOut: readonly ReportedOut[];
   /** Every visit that was booked, in the order of booking. */
   readonly visits: readonly Visit[];
+  /** What was tried to reach the patient. */
+  readonly calls: CallLog;
+  /** Red flags of which nobody has recorded what was done, in the order in which they were raised. */
+  readonly redFlags: readonly OpenFlag[];
   readonly died: { readonly eventId: string; readonly when: When } | null;
   readonly tubes: readonly TubeState[];
   readonly contradictions: readonly Contradiction[];

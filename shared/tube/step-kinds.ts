@@ -30,6 +30,14 @@ export const stepKinds = [
   "visit",
   "prepare visit",
   "rebook",
+  "call back",
+  "alternate contact",
+  "letter",
+  "ask the referrer",
+  "not reached",
+  "red flag",
+  "diary",
+  "tell of the tube",
   ...decidedKinds,
 ] as const;
 export type StepKind = (typeof stepKinds)[number];

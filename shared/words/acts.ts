@@ -66,4 +66,11 @@ export const actLabels = {
   "visit moved": "Move the visit",
   "visit noted": "Note how the visit stands",
   "visit prepared": "Note what is settled before the visit",
+  "call attempted": "Record a call",
+  "letter sent": "Record a letter",
+  "not reached decided": "Decide how it goes on, not reached",
+  "red flag raised": "Raise a red flag",
+  "red flag handed": "Hand a red flag to somebody",
+  "red flag done": "Record what was done about a red flag",
+  "told of the tube": "Record that the patient was told of the tube",
 } as const satisfies Record<EventKind, string>;

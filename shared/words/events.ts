@@ -6,6 +6,7 @@ import { kindOf } from "#shared/tube/kind/kinds.ts";
 import { tubeTitle } from "#shared/tube/name.ts";
 import type { EventKind, Opening, Renewal } from "#shared/tube/payloads.ts";
 import { alarmSentences } from "#shared/words/alarm-events.ts";
+import { callSentences } from "#shared/words/call-events.ts";
 import { careSentences, ownerName } from "#shared/words/care-events.ts";
 import { conditionNames } from "#shared/words/conditions.ts";
 import { courseSentences } from "#shared/words/course-events.ts";
@@ -183,6 +184,7 @@ const sentences: { readonly [K in EventKind]: Tell<K> } = {
   ...reviewSentences,
   ...alarmSentences,
   ...visitSentences,
+  ...callSentences,
 };
 
 /** An entry as the story tells it, in the past tense. The payload is one of that kind, as its schema read it. */

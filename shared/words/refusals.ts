@@ -2,6 +2,7 @@ import type { RefusalCode } from "#shared/errors/codes.ts";
 import type { Refusal, RefusalArgs } from "#shared/errors/refusal.ts";
 import { bookingRefusals } from "#shared/words/booking-refusals.ts";
 import { calendarRefusals } from "#shared/words/calendar-refusals.ts";
+import { callRefusals } from "#shared/words/call-refusals.ts";
 import { caseRefusals } from "#shared/words/case-refusals.ts";
 import { listRefusals } from "#shared/words/list-refusals.ts";
 import { protocolRefusals } from "#shared/words/protocol-refusals.ts";
@@ -237,6 +238,7 @@ const sentences = {
   ...shelfRefusals,
   ...listRefusals,
   ...bookingRefusals,
+  ...callRefusals,
   ...visitRefusals,
   ...caseRefusals,
 } satisfies Record<RefusalCode, Sentence>;

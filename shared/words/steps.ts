@@ -35,6 +35,14 @@ export const stepNames = {
   visit: "Visit",
   "prepare visit": "Prepare the visit",
   rebook: "Book again",
+  "call back": "Call back",
+  "alternate contact": "Ring the alternate contact",
+  letter: "Send a letter",
+  "ask the referrer": "Ask the referrer and the family doctor",
+  "not reached": "Not reached: decide",
+  "red flag": "Red flag",
+  diary: "Ask for the diary",
+  "tell of the tube": "Tell the patient of the tube",
   ...decidedNames,
 } as const satisfies Record<StepKind, string>;
 
@@ -70,6 +78,16 @@ export const stepAsks = {
   visit: "Record what was done: the visit is done with it. Or that nobody came, or that it is cancelled.",
   "prepare visit": "Settle what is open before the visit, each with who said so.",
   rebook: "Nobody came: find out why and book again. The tube's own date has not waited.",
+  "call back": "Call at the time that they asked for, and record how it went.",
+  "alternate contact":
+    "Ring whom the patient named, say only what they may be told, and record how it went. Also where nobody is named.",
+  letter: "Print the letter, send it and record that it went.",
+  "ask the referrer": "Ring or write to both, ask where the patient is, and record it.",
+  "not reached": "Decide as a physician how it goes on, and from when the calls go on.",
+  "red flag": "Hand it to a named person, then record what was done.",
+  diary: "Call and enter what was emptied since, or that no diary is kept.",
+  "tell of the tube":
+    "Say in their own language that a tube is inside them and by when it is changed or taken out, and record it.",
   ...decidedAsks,
 } as const satisfies Record<StepKind, string>;
 
@@ -119,6 +137,12 @@ const subjects: Partial<Record<StepKind, string>> = {
   remove: "removal",
   review: "review",
   call: "call",
+  "call back": "call back",
+  "alternate contact": "alternate contact",
+  letter: "letter",
+  "ask the referrer": "referrer and family doctor",
+  "not reached": "decision, not reached",
+  diary: "diary",
   "clamp trial": "call of the trial",
   "ask again": "call to ask again",
   "balloon check": "balloon check",
@@ -157,69 +181,75 @@ const dateStanding = (step: OpenStep): string =>
     ? "cannot tell: placement date unknown"
     : "placement date only roughly known: assess it";
 
+type Standing = (step: OpenStep, today: Day) => string;
+
+const unsureWindow: Standing = (step, today) =>
+  windowStanding(step, today) + (step.provisional ? ", provisional" : "");
+const since =
+  (what: string, then: string): Standing =>
+  ({ dueOn }) =>
+    `${what} ${printDay(dueOn)}: ${then}`;
+const says =
+  (words: string): Standing =>
+  () =>
+    words;
+
+const standings: Readonly<Record<StepKind, Standing>> = {
+  exchange: unsureWindow,
+  "remove or exchange": operatorsDateStanding,
+  remove: unsureWindow,
+  review: unsureWindow,
+  call: unsureWindow,
+  "balloon check": unsureWindow,
+  "tip position": unsureWindow,
+  "clamp trial": windowStanding,
+  "call back": windowStanding,
+  "alternate contact": windowStanding,
+  letter: windowStanding,
+  "ask the referrer": windowStanding,
+  "not reached": windowStanding,
+  diary: windowStanding,
+  "ask again": windowStanding,
+  hospice: windowStanding,
+  whereabouts: windowStanding,
+  "flush differently": windowStanding,
+  "to suction": windowStanding,
+  reposition: windowStanding,
+  upsize: windowStanding,
+  downsize: windowStanding,
+  "second drain": windowStanding,
+  "tube check": windowStanding,
+  imaging: windowStanding,
+  "fluid tests": windowStanding,
+  "cap or clamp trial": windowStanding,
+  refer: windowStanding,
+  "hand over": windowStanding,
+  visit: windowStanding,
+  "prepare visit": windowStanding,
+  rebook: says("did not attend: not booked again"),
+  "tube out": since("out since", "not decided"),
+  "part out": since("partly out since", "not decided"),
+  "fragment retained": since("fragment retained since", "not decided"),
+  "confirm removal": says("told removed, not confirmed"),
+  "confirm what was done elsewhere": says("done elsewhere, not confirmed"),
+  "assess the date": dateStanding,
+  "no row": says("cannot tell: the protocol has no row"),
+  "no day left": says("no open day left in the window"),
+  contradiction: says("two entries cannot both be true"),
+  alarm: since("alarm since", "nobody has closed it yet"),
+  handover: says("handed over, accepted by nobody yet"),
+  "find out": says("something is still to be found out"),
+  reconcile: says("two reports do not agree"),
+  "which tube out": says("one of several is reported out, not which"),
+  "red flag": ({ why }) =>
+    why.some(({ code }) => code === "flag-not-handed")
+      ? "handed to nobody yet"
+      : "handed, what was done is not recorded",
+  "tell of the tube": says("by this record the patient was not told"),
+};
+
 /** Where a step stands, beside its name. */
-export function standingBesideName(step: OpenStep, today: Day): string {
-  switch (step.kind) {
-    case "remove or exchange":
-      return operatorsDateStanding(step, today);
-    case "exchange":
-    case "remove":
-    case "review":
-    case "call":
-    case "balloon check":
-    case "tip position":
-      return windowStanding(step, today) + (step.provisional ? ", provisional" : "");
-    case "clamp trial":
-    case "ask again":
-    case "hospice":
-    case "whereabouts":
-    case "flush differently":
-    case "to suction":
-    case "reposition":
-    case "upsize":
-    case "downsize":
-    case "second drain":
-    case "tube check":
-    case "imaging":
-    case "fluid tests":
-    case "cap or clamp trial":
-    case "refer":
-    case "hand over":
-    case "visit":
-    case "prepare visit":
-      return windowStanding(step, today);
-    case "rebook":
-      return "did not attend: not booked again";
-    case "tube out":
-      return `out since ${printDay(step.dueOn)}: not decided`;
-    case "part out":
-      return `partly out since ${printDay(step.dueOn)}: not decided`;
-    case "fragment retained":
-      return `fragment retained since ${printDay(step.dueOn)}: not decided`;
-    case "confirm removal":
-      return "told removed, not confirmed";
-    case "confirm what was done elsewhere":
-      return "done elsewhere, not confirmed";
-    case "assess the date":
-      return dateStanding(step);
-    case "no row":
-      return "cannot tell: the protocol has no row";
-    case "no day left":
-      return "no open day left in the window";
-    case "contradiction":
-      return "two entries cannot both be true";
-    case "alarm":
-      return `alarm since ${printDay(step.dueOn)}: nobody has closed it yet`;
-    case "handover":
-      return "handed over, accepted by nobody yet";
-    case "find out":
-      return "something is still to be found out";
-    case "reconcile":
-      return "two reports do not agree";
-    case "which tube out":
-      return "one of several is reported out, not which";
-  }
-}
+export const standingBesideName: Standing = (step, today) => standings[step.kind](step, today);
 
 /** The one plain sentence that stands beside the dwell strip, where the step is not named. */
 export const stepStanding = (step: OpenStep, today: Day): string =>

@@ -6,6 +6,7 @@ import type { ContradictionCode } from "#shared/tube/contradiction-codes.ts";
 import { kindOf, tubeKinds } from "#shared/tube/kind/kinds.ts";
 import { stepKinds } from "#shared/tube/step-kinds.ts";
 import { alarmWhy } from "#shared/words/alarm-why.ts";
+import { callWhy } from "#shared/words/call-why.ts";
 import { printMinute } from "#shared/words/offers.ts";
 import { stepNames } from "#shared/words/steps.ts";
 
@@ -72,6 +73,7 @@ const contradictions = {
   "no-balloon": "water was found in a balloon where no balloon holds it",
   "visit-not-booked": "an entry speaks of a visit that is not booked",
   "visit-over": "an entry changes a visit that was over",
+  "flag-not-open": "an entry speaks of a red flag that is not open",
 } as const satisfies Record<ContradictionCode, string>;
 
 const contradiction = (code: Value): string =>
@@ -109,6 +111,7 @@ const sentences = {
     `First call on day ${from} to ${to} after ${on(day)} (source ${source}).`,
   "call-attempts": ({ attempts }) =>
     `Called ${attempts} ${attempts === 1 ? "time" : "times"}, not reached yet.`,
+  ...callWhy,
   "fell-out": () => "The tube fell out, and what follows is not decided.",
   "partly-dislodged": () => "The tube was pulled back and has not been put right.",
   fragment: () => "It did not come out whole: a piece is left inside.",

@@ -1,0 +1,22 @@
+import { addDays, type Day } from "#shared/day/day.ts";
+import type { TubeQuestion } from "#shared/step/draft.ts";
+
+const HOURS_A_DAY = 24;
+
+/** The day of the next call of a trial that runs; null where none runs, or nobody knows when it began. */
+export function trialTarget({ tube: { trial }, protocol }: TubeQuestion): Day | null {
+  const row = protocol.calls?.trialOn ?? null;
+  if (trial?.state !== "running" || row === null || trial.since.precision !== "day") return null;
+  const days = row.days.toSorted((a, b) => a - b);
+  return addDays(trial.since.earliest, days[trial.calls] ?? days.at(-1) ?? 0);
+}
+
+/** In a trial, or within the row's first hours after the start: nobody waits for another day. */
+export function isEarlyAfterStart({ tube, protocol }: TubeQuestion, on: Day): boolean {
+  if (tube.status !== "in") return false;
+  if (tube.trial?.state === "running") return true;
+  const row = protocol.calls?.notReached ?? null;
+  const { since } = tube.catheter;
+  if (row === null || !tube.startedHere || since.precision !== "day") return false;
+  return on < addDays(since.earliest, Math.ceil(row.twiceSameDayHours / HOURS_A_DAY));
+}
