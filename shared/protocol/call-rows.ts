@@ -46,6 +46,9 @@ export const questionRowSchema = z.strictObject({
 });
 export type QuestionRow = z.infer<typeof questionRowSchema>;
 
+/** Never more than so many attempts alike: then another way is tried (common practice, no source). */
+export const MOST_ATTEMPTS = 3;
+
 /** When somebody is called, beside the first call, what is asked, and what when nobody is reached. A list left empty and null are "no row". */
 export const callRowsSchema = z.strictObject({
   /** Collection drains, until removal: not before the fewest of these days after the last call, by the most. */
@@ -58,8 +61,8 @@ export const callRowsSchema = z.strictObject({
   diaryMissing: z.strictObject({ days: z.int().min(1).max(365), ...sourced }).nullable(),
   notReached: z
     .strictObject({
-      /** Never more than three alike: then another way is tried. */
-      attempts: z.int().min(1).max(3),
+      /** No more than MOST_ATTEMPTS in a row that is drafted today; an older version may have stored more, and is read. */
+      attempts: z.int().min(1),
       withinWorkingDays: days,
       /** Of trials, and this soon after placement: twice the same day. */
       twiceSameDayHours: z.int().min(1),

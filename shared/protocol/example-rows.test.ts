@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { rungs } from "#shared/call/rungs.ts";
 import { kindOf, type TubeKind, tubeKinds } from "#shared/tube/kind/kinds.ts";
 import { troubleKinds } from "#shared/tube/vocabulary.ts";
 import { exampleProtocol } from "./example.ts";
@@ -53,6 +54,66 @@ describe("the rows of the example table beside its intervals", () => {
     for (const kind of new Set(named)) expect(kindOf(kind).output).not.toBeNull();
     const outside = tubeKinds.filter((kind) => !kindOf(kind).outside);
     expect(named.filter((kind) => outside.includes(kind))).toEqual([]);
+  });
+});
+
+describe("questions of a call", () => {
+  const { questions, rungs: ways, hours } = exampleProtocol.calls!;
+
+  it("and what follows attempts, and the hours, are common practice: each row says so", () => {
+    for (const { source } of [...questions, ...ways, ...hours]) expect(source).toBe("CP");
+  });
+
+  it("about output, a leak, the skin or the way out are none for a tube that lies wholly inside", () => {
+    const ofTubes = questions.filter(({ of }) => of === "each tube");
+    const spokenOf = ofTubes.filter(
+      ({ roles: named, kinds, heldBy }) =>
+        (named.length === 0 || named.includes("internal")) && kinds.length === 0 && heldBy.length === 0,
+    );
+    expect(spokenOf.map(({ id }) => id)).toEqual(["knows of it"]);
+    const inside = tubeKinds.filter((kind) => kindOf(kind).role === "internal");
+    expect(inside.length).toBeGreaterThan(0);
+    for (const { id, kinds } of ofTubes)
+      expect(
+        kinds.filter((kind) => inside.includes(kind)),
+        id,
+      ).toEqual([]);
+    expect(
+      questions.filter(
+        ({ thenRecord, roles: named }) => thenRecord === "output" && named.includes("internal"),
+      ),
+    ).toEqual([]);
+  });
+
+  it("about the water of a balloon are asked only of what is held by one", () => {
+    const [water, ...more] = questions.filter(
+      ({ thenRecord, redFlag }) => thenRecord === "balloon water" || redFlag === "balloon loss",
+    );
+    expect(more).toEqual([]);
+    expect(water).toMatchObject({ of: "each tube", heldBy: ["balloon"] });
+  });
+
+  it("open each red flag of the table at least once, and none that it has not", () => {
+    const opened = questions.flatMap(({ redFlag, instead }) => [
+      ...(redFlag === null ? [] : [redFlag]),
+      ...instead.map((other) => other.redFlag),
+    ]);
+    const flags = exampleProtocol.redFlags.map(({ id }) => id);
+    expect([...new Set(opened)].toSorted()).toEqual(flags.toSorted());
+  });
+
+  it("that are emergencies are asked of the patient first", () => {
+    const first = questions.slice(0, 3).map(({ redFlag }) => redFlag);
+    expect(exampleProtocol.redFlags.filter(({ id }) => first.includes(id)).map(({ level }) => level)).toEqual(
+      ["emergency services", "emergency services", "emergency services"],
+    );
+    const ofTubes = questions.findIndex(({ of }) => of === "each tube");
+    expect(questions.slice(0, ofTubes).every(({ of }) => of === "the patient")).toBe(true);
+  });
+
+  it("are followed by each way once, a physician last", () => {
+    expect(ways.map(({ rung }) => rung)).toEqual([...rungs]);
+    expect(rungs.at(-1)).toBe("physician");
   });
 });
 

@@ -79,13 +79,15 @@ describe("a version of the third shape, lifted", () => {
 describe("a version of the fourth shape, lifted", () => {
   /** As the fourth release stored it. */
   const fourth = frozenEvents("0.5.0").protocol as {
+    readonly calls: object;
     readonly planning: { readonly room: readonly object[] };
   };
   const lifted = protocolSchema.parse(liftProtocol(fourth));
 
-  it("keeps every row that it had", () => {
-    expect(fourth).toMatchObject({ shape: 4 });
-    expect(lifted).toMatchObject({ ...fourth, shape: PROTOCOL_SHAPE });
+  it("keeps every row that it had; what became of its calls is told below", () => {
+    const { calls: _calls, ...rows } = fourth;
+    expect(rows).toMatchObject({ shape: 4 });
+    expect(lifted).toMatchObject({ ...rows, shape: PROTOCOL_SHAPE });
   });
 
   it("takes its minutes for those of an exchange, with no row for a further tube and no wish of the room", () => {
@@ -105,6 +107,42 @@ describe("a version of the fourth shape, lifted", () => {
       const broken = { ...fourth, planning: { ...fourth.planning, room } };
       expect(protocolSchema.safeParse(liftProtocol(broken)).success).toBe(false);
     }
+  });
+});
+
+describe("a version of the fifth shape, lifted", () => {
+  /** As the fifth release of a table stored it. */
+  const fifth = frozenEvents("0.6.0").protocol as {
+    readonly calls: { readonly notReached: Readonly<Record<string, unknown>> };
+  };
+  const lifted = protocolSchema.parse(liftProtocol(fifth));
+
+  it("keeps every row that it had, but for what it named in words alone after the attempts", () => {
+    expect(fifth).toMatchObject({ shape: 5 });
+    const { lastly, ...notReached } = fifth.calls.notReached;
+    expect(lastly).toHaveLength(4);
+    expect(lifted).toMatchObject({ ...fifth, shape: PROTOCOL_SHAPE, calls: { ...fifth.calls, notReached } });
+    expect(lifted.calls?.notReached).toEqual(notReached);
+  });
+
+  it("has no row for what follows the attempts, for hours, for questions or for a diary that stops", () => {
+    expect(lifted.calls).toMatchObject({ rungs: [], hours: [], questions: [], diaryMissing: null });
+    for (const name of ["rungs", "hours", "questions", "diaryMissing"])
+      expect(fifth.calls).not.toHaveProperty(name);
+  });
+
+  it("stays without calls, or without attempts, where it had none, and is refused where they are no rows", () => {
+    expect(protocolSchema.parse(liftProtocol({ ...fifth, calls: null })).calls).toBeNull();
+    const without = liftProtocol({ ...fifth, calls: { ...fifth.calls, notReached: null } });
+    expect(protocolSchema.parse(without).calls?.notReached).toBeNull();
+    for (const broken of ["none", [7], { ...fifth.calls, notReached: "none" }])
+      expect(protocolSchema.safeParse(liftProtocol({ ...fifth, calls: broken })).success).toBe(false);
+  });
+
+  it("with more attempts than a draft may name today is read as it stands", () => {
+    const notReached = { ...fifth.calls.notReached, attempts: 4 };
+    const stored = liftProtocol({ ...fifth, calls: { ...fifth.calls, notReached } });
+    expect(protocolSchema.parse(stored).calls?.notReached?.attempts).toBe(4);
   });
 });
 

@@ -24,6 +24,20 @@ export const protocolRefusals = {
     `${days} of the last ${limit} days cannot be. Make this ${limit} or less, or the days behind it more.`,
   "further-over-first": ({ further, minutes }) =>
     `A further tube of the visit would take ${further} minutes, longer than one alone, ${minutes}. Make this ${minutes} or less, or leave it blank.`,
+  "red-flag-not-in-table": ({ row, text }) =>
+    `The question "${row}" opens the red flag "${text}", and the table has none of that name. Name one that it has, or add that row first.`,
+  "question-without-answer": ({ text }) =>
+    `No answer is named that opens "${text}". Type yes or no, or leave blank what is opened.`,
+  "answer-opens-nothing": ({ text }) =>
+    `The answer ${text} would open nothing. Leave this blank, or name a red flag or what is recorded then.`,
+  "attempts-too-many": ({ attempts, limit }) =>
+    `${attempts} attempts alike are too many: after ${limit} another way is tried. Make this ${limit} or less, and add a row of what follows.`,
+  "physician-not-last": ({ rung }) =>
+    `A physician decides last, and "${rung}" would come after. Drop the physician's row, and add it again behind the others.`,
+  "call-hours-without-length": ({ from }) =>
+    `From ${from} to ${from} is no time at all. Type an end that comes later.`,
+  "call-hours-overlap": ({ part, from, before, to }) =>
+    `The ${part} begins at ${from}, before the end of the ${before}, ${to}. Let the ${part} begin at ${to} or later, or the ${before} end by ${from}.`,
   "row-says-twice": ({ text }) => `"${text}" stands twice in this row. Leave one of them blank.`,
   "row-twice": ({ text, row }) =>
     `"${text}" has a row already, "${row}", and only one of the two would be found. Take it out of one of them.`,

@@ -1,6 +1,6 @@
 /**
- * Where a row stands: the path of its sort, and of one in a list behind a slash its id, its kind or its place, counted from 1:
- * "balloon", "intervals/nephrostomy", "outputRows.dry/2". The path of a list alone is the blank row after its last.
+ * Where a row stands: the path of its sort, and of one in a list behind a slash its name or its place, counted from 1:
+ * "balloon", "intervals/nephrostomy", "calls.hours/morning", "outputRows.dry/2". The path of a list alone is the blank row after its last.
  */
 export const addressOf = (path: string, key: string | number | null): string =>
   key === null ? path : `${path}/${key}`;
@@ -12,9 +12,9 @@ export function addressParts(address: string): AddressParts {
   return at < 0 ? { path: address, key: null } : { path: address.slice(0, at), key: address.slice(at + 1) };
 }
 
-const names = ["id", "kind"] as const;
+const names = ["id", "kind", "rung", "part"] as const;
 
-/** Which of these fields a row of a list is known by: its id, else its kind; undefined where only its place tells it. */
+/** Which of these fields a row of a list is known by: its id, else its kind, what is tried or the part of the day; undefined where only its place tells it. */
 export const nameField = (fields: readonly string[]): (typeof names)[number] | undefined =>
   names.find((name) => fields.includes(name));
 

@@ -4,22 +4,14 @@ import { findRow } from "#shared/protocol/find-row.ts";
 import type { Protocol } from "#shared/protocol/protocol.ts";
 import type { Texts } from "#shared/record/field-spec.ts";
 import { refusalSentence } from "#shared/words/refusals.ts";
+import { change, sentences } from "#tests/support/change-rows.ts";
 import { changeRow, dropRow } from "./change-row.ts";
 import { rowsOf, typedRow } from "./rows-of.ts";
-
-const change = (address: string, texts: Texts, protocol: Protocol = exampleProtocol) =>
-  changeRow(protocol, address, { ...typedRow(protocol, address), ...texts });
 
 const changed = (address: string, texts: Texts, protocol: Protocol = exampleProtocol): Protocol => {
   const result = change(address, texts, protocol);
   if (!result.ok) throw new Error(result.refusals.map(refusalSentence).join(" "));
   return result.protocol;
-};
-
-/** Each refusal as a person meets it: the place and the sentence. */
-const sentences = (address: string, texts: Texts, protocol: Protocol = exampleProtocol) => {
-  const result = change(address, texts, protocol);
-  return result.ok ? [] : result.refusals.map((refusal) => [refusal.field, refusalSentence(refusal)]);
 };
 
 describe("a row that is changed", () => {
@@ -100,8 +92,12 @@ describe("a row that is changed", () => {
       trialOn: null,
       beforeExchange: null,
       afterRemoval: { from: 1, to: 3, source: "CP" },
+      diaryMissing: null,
       notReached: null,
+      rungs: [],
+      hours: [],
       whereaboutsEvery: null,
+      questions: [],
     });
     expect(dropRow(draft, "calls.afterRemoval")).toMatchObject({ ok: true, protocol: none });
   });
@@ -129,8 +125,8 @@ describe("a row that is changed", () => {
   });
 
   it("is found by its new name", () => {
-    expect(change("redFlags/fever", { id: "fever or chills" })).toMatchObject({
-      address: "redFlags/fever or chills",
+    expect(change("calls.questions/fever", { id: "fever or chills" })).toMatchObject({
+      address: "calls.questions/fever or chills",
     });
   });
 });

@@ -85,6 +85,21 @@ describe("the lines of a file of the table", () => {
     const read = readFileLines(places, exampleProtocol);
     expect(read.ok && read.protocol.flush.at(-1)?.kind).toBe("nephrostomy");
   });
+
+  it("order what follows the attempts by its place, and know each by what is tried", () => {
+    const places = withValue("calls.rungs/alternate contact", "place", "3").map((line) =>
+      line.row === "calls.rungs/referrer and family doctor" && line.figure === "place"
+        ? { ...line, value: "1" }
+        : line,
+    );
+    const read = readFileLines(places, exampleProtocol);
+    expect(read.ok && read.protocol.calls?.rungs.map(({ rung }) => rung)).toEqual([
+      "referrer and family doctor",
+      "letter",
+      "alternate contact",
+      "physician",
+    ]);
+  });
 });
 
 describe("lines that cannot be taken, each with its number and what to mend", () => {
@@ -156,6 +171,18 @@ describe("lines that cannot be taken, each with its number and what to mend", ()
       withValue("intervals/nephrostomy", "place", "first"),
       lineOf("intervals/nephrostomy", "place").line,
       '"first" is not a whole number. Type one without decimals, like 14.',
+    ],
+    [
+      "a question's red flag that the table has not",
+      withValue("calls.questions/fever", "instead.1.redFlag", "fevers"),
+      lineOf("calls.questions/fever", "instead.1.redFlag").line,
+      'The question "fever" opens the red flag "fevers", and the table has none of that name. Name one that it has, or add that row first.',
+    ],
+    [
+      "hours that are no time",
+      withValue("calls.hours/evening", "to", "17"),
+      lineOf("calls.hours/evening", "to").line,
+      "From 17 to 17 is no time at all. Type an end that comes later.",
     ],
     [
       "a kind in two rows",

@@ -102,6 +102,10 @@ describe("the rows of a version", () => {
     ["intervals/cholecystostomy", "byRoute.2.immatureUnder", "Way 2: immature if out, under, days", "42"],
     ["bleeding", "rows.2.acts.1.source", "Class 2, act 1: source", "14"],
     ["redFlags/fever", "raisedBy.1.grave", "Raised by entry 1: grave", "yes"],
+    ["calls.rungs/letter", "afterWorkingDays", "So many working days after what came before it", "1"],
+    ["calls.hours/morning", "from", "From, full hour by the clinic's clock", "9"],
+    ["calls.questions/fever", "instead.2.of", "Instead 2: if", "a tube is shut"],
+    ["calls.questions/balloon water", "heldBy", "Held by, with commas between; blank is anything", "balloon"],
   ])("at %s say %s: %s %s", (address, path, label, text) => {
     expect(rowAt(exampleProtocol, address)?.leaves.find((leaf) => leaf.path === path)).toMatchObject({
       label,

@@ -93,7 +93,13 @@ const protocols = fc
   .map((steps) => steps.reduce((protocol, step) => step(protocol), exampleProtocol));
 
 /** What other rows leave no other word for. */
-const besideOthers = ["plain-row-missing", "interval-row-twice", "row-says-twice", "row-twice"];
+const besideOthers = [
+  "plain-row-missing",
+  "interval-row-twice",
+  "row-says-twice",
+  "row-twice",
+  "red-flag-not-in-table",
+];
 
 const standing = rowsOf(exampleProtocol).map(({ address }) => address);
 

@@ -1,20 +1,10 @@
 import { describe, expect, it } from "vitest";
 import { exampleProtocol } from "#shared/protocol/example.ts";
-import type { Protocol } from "#shared/protocol/protocol.ts";
-import type { Texts } from "#shared/record/field-spec.ts";
 import { refusalSentence } from "#shared/words/refusals.ts";
-import { changeRow, dropRow } from "./change-row.ts";
+import { change, sentences } from "#tests/support/change-rows.ts";
+import { dropRow } from "./change-row.ts";
 import { typedRow } from "./rows-of.ts";
 import { senseOf } from "./sense.ts";
-
-const change = (address: string, texts: Texts, protocol: Protocol = exampleProtocol) =>
-  changeRow(protocol, address, { ...typedRow(protocol, address), ...texts });
-
-/** Each refusal as a person meets it: the place and the sentence. */
-const sentences = (address: string, texts: Texts, protocol: Protocol = exampleProtocol) => {
-  const result = change(address, texts, protocol);
-  return result.ok ? [] : result.refusals.map((refusal) => [refusal.field, refusalSentence(refusal)]);
-};
 
 describe("what is typed of a row and cannot be", () => {
   it.each([

@@ -1,6 +1,7 @@
 import type { Refusal } from "#shared/errors/refusal.ts";
 import type { Protocol } from "#shared/protocol/protocol.ts";
 import { addressOf, nameField } from "#shared/protocol/rows/address.ts";
+import { callSense } from "#shared/protocol/rows/call-sense.ts";
 import { intervalSense } from "#shared/protocol/rows/interval-sense.ts";
 import type { RowData } from "#shared/protocol/rows/leaves.ts";
 import type { Nonsense } from "#shared/protocol/rows/nonsense.ts";
@@ -37,15 +38,15 @@ function besideKind(row: RowData): readonly string[] {
   return [typeof row.out === "string" ? `, ${row.out}` : ""];
 }
 
-/**
- * What a row of a list answers for. Where two do for the same, only the first would ever be found; of what is settled before a visit all
- * of them count.
- */
+/** Of what is settled before a visit, and of what is asked in a call, every row counts, however many speak of one tube. */
+const allCount = (row: RowData): boolean => "thing" in row || "opensOn" in row;
+
+/** What a row of a list answers for. Where two do for the same, only the first would ever be found. */
 function keysOf(row: RowData): readonly Key[] {
-  if ("thing" in row) return [];
   const own = nameField(Object.keys(row));
   const beside = besideKind(row);
-  const listed = ["kinds", "retentions"].flatMap((field) =>
+  const lists = allCount(row) ? [] : ["kinds", "retentions"];
+  const listed = lists.flatMap((field) =>
     listIn(row, field).flatMap((key) => beside.map((state) => ({ key: `${key}${state}`, field }))),
   );
   return own === undefined ? listed : [{ key: String(row[own]), field: own }, ...listed];
@@ -135,6 +136,7 @@ export function senseOf(protocol: Protocol): readonly Nonsense[] {
     ...rowSorts.flatMap((sort) => listSense(protocol, sort)),
     ...plateauSense(protocol),
     ...furtherSense(protocol),
+    ...callSense(protocol),
     ...raisedTwice(protocol),
     ...classTwice(protocol),
   ];

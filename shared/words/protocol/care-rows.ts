@@ -1,6 +1,6 @@
 import type { Protocol } from "#shared/protocol/protocol.ts";
 import { kindsOf } from "#shared/words/protocol/row-names.ts";
-import { eachRow, ifAny, noRows, type RowWords, rowWords } from "#shared/words/protocol/row-words.ts";
+import { eachRow, ifAny, type RowWords, rowWords } from "#shared/words/protocol/row-words.ts";
 
 /** What goes in: flush as ordered, water in a balloon, and the place of a tip. */
 export const fluidRowWords = ({ flush, balloon, tips }: Protocol): readonly RowWords[] => [
@@ -38,41 +38,6 @@ export const urgentRowWords = ({ redFlags, tubeOut }: Protocol): readonly RowWor
       `${kindsOf(row)}, ${out}: immature tract: ${immature}; mature: ${mature}; until reached: ${untilReached}`,
   ),
 ];
-
-/** Who is called, when, and what when nobody is reached. */
-export function callRowWords({ firstCall, escalation, calls }: Protocol): readonly RowWords[] {
-  const rows = [
-    rowWords("firstCall", firstCall, ({ from, to }) => `day ${from} to ${to} after the start`),
-    rowWords("escalation", escalation, ({ daysPastTarget }) => `${daysPastTarget} days past the target`),
-  ];
-  if (calls === null) return [...rows, noRows("calls", "Other calls")];
-  return [
-    ...rows,
-    rowWords("calls.collectionEvery", calls.collectionEvery, ({ days }) => `every ${days.join(" or ")} days`),
-    rowWords(
-      "calls.trialOn",
-      calls.trialOn,
-      ({ days, closed }) => `day ${days.join(", ")}, in hours; ${closed}`,
-    ),
-    rowWords(
-      "calls.beforeExchange",
-      calls.beforeExchange,
-      ({ days, workingDays }) => `${days} days and ${workingDays} working days before`,
-    ),
-    rowWords("calls.afterRemoval", calls.afterRemoval, ({ from, to }) => `day ${from} to ${to}`),
-    rowWords(
-      "calls.notReached",
-      calls.notReached,
-      ({ attempts, withinWorkingDays, twiceSameDayHours }) =>
-        `${attempts} attempts within ${withinWorkingDays} working days, twice on the same day in a trial and in the first ${twiceSameDayHours} h`,
-    ),
-    rowWords(
-      "calls.whereaboutsEvery",
-      calls.whereaboutsEvery,
-      ({ days, ward }) => `asked again every ${days} days; ${ward}`,
-    ),
-  ];
-}
 
 /** Classes of bleeding risk, for discussion. */
 export function bleedingRowWords({ bleeding }: Protocol): readonly RowWords[] {

@@ -47,15 +47,46 @@ describe("what a draft tells otherwise", () => {
 
   it("no rows of calls at all: each that stood is dropped", () => {
     const rows = protocolChanges(exampleProtocol, { ...exampleProtocol, calls: null });
-    expect(rows.map(({ row }) => row)).toEqual([
+    expect(rows.filter(({ head }) => head === "Calls").map(({ row }) => row)).toEqual([
       "Calls of a collection drain",
       "Calls of a trial",
       "Calls before an exchange",
       "Calls after a removal",
+      "Calls about a diary that stops",
       "Not reached",
+      "Still not reached: alternate contact",
+      "Still not reached: letter",
+      "Still not reached: referrer and family doctor",
+      "Still not reached: physician",
+      "Hours of calls: morning",
+      "Hours of calls: afternoon",
+      "Hours of calls: evening",
       "Whereabouts of an inpatient",
     ]);
+    const questions = exampleProtocol.calls!.questions.map(({ id }) => `Question: ${id}`);
+    expect(rows.filter(({ head }) => head === "Questions of a call").map(({ row }) => row)).toEqual(
+      questions,
+    );
+    expect(rows).toHaveLength(14 + questions.length);
     expect(rows.every(({ drafted }) => drafted === null)).toBe(true);
+  });
+
+  it("what is asked, of which tubes, and another answer: the question by its name", () => {
+    const calls = exampleProtocol.calls!;
+    const questions = calls.questions.map((row) =>
+      row.id === "draining" ? { ...row, asks: "Does it drain?", roles: [], opensOn: "yes" as const } : row,
+    );
+    expect(protocolChanges(exampleProtocol, { ...exampleProtocol, calls: { ...calls, questions } })).toEqual([
+      {
+        head: "Questions of a call",
+        row: "Question: draining",
+        stood:
+          'Is anything draining? Asked of each tube that is open: role collection, drains an organ, venting. No: red flag "dry"; record "output" (source CP)',
+        drafted:
+          'Does it drain? Asked of each tube that is open. Yes: red flag "dry"; record "output" (source CP)',
+        address: "calls.questions/draining",
+      },
+    ]);
   });
 
   it("the same rows in another order", () => {

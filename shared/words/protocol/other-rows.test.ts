@@ -50,6 +50,7 @@ describe("the rows of a version in words", () => {
     expect(said.map(({ word }) => word)).toEqual([
       "Other rows of output",
       "Other calls",
+      "Question",
       "Red flag",
       "Tube out",
       "Flush as ordered",
@@ -95,8 +96,74 @@ describe("the rows of a version in words", () => {
       "whether the patient can lie on the front for so long, and how else; settled by 5 working days before (source CP)",
     ],
     ["A visit is confirmed", "by 2 working days before (source CP)"],
+    [
+      "Calls of a collection drain",
+      "7 or 14 days after the last call: not before the fewest, by the most (source CP)",
+    ],
+    [
+      "Calls about a diary that stops",
+      "nothing entered for 7 days of a tube whose output is measured (source CP)",
+    ],
+    [
+      "Not reached",
+      "3 attempts within 5 working days, twice on the same day in a trial and in the first 72 h (source CP)",
+    ],
+    [
+      "Still not reached: letter",
+      "1 working day after what came before: a letter to the patient, in plain words (source CP)",
+    ],
+    [
+      "Still not reached: physician",
+      "5 working days after what came before: a physician decides how it goes on (source CP)",
+    ],
+    ["Hours of calls: morning", "from 09:00 to 12:00 by the clinic's clock (source CP)"],
+    [
+      "Question: breath or chest",
+      'Short of breath, or pain in the chest? Asked of the patient. Yes: red flag "breathless or chest pain" (source CP)',
+    ],
+    [
+      "Question: fever",
+      'A temperature of 38.0 C or more, shaking chills, or feeling very unwell? Asked of the patient. Yes: red flag "fever"; red flag "fever and immune suppression" instead if immune suppression; red flag "trial with symptoms" instead if a tube is shut (source CP)',
+    ],
+    [
+      "Question: headache and sweating",
+      'Headache and sweating, with little or nothing draining? Asked of the patient: nephrostomy, suprapubic catheter. Yes: red flag "cord injury and blocked bladder drain" only if cord injury at T6 or above (source CP)',
+    ],
+    [
+      "Question: draining",
+      'Is anything draining? Asked of each tube that is open: role collection, drains an organ, venting. No: red flag "dry"; record "output" (source CP)',
+    ],
+    [
+      "Question: balloon water",
+      'Was the water in its balloon looked at, and was any lost? Asked of each tube: held by balloon. Yes: red flag "balloon loss"; record "balloon water" (source CP)',
+    ],
+    [
+      "Question: knows of it",
+      'Do they know that this tube is inside them, and by when it is changed or taken out? Asked of each tube: role internal. No: record "told of the tube" (source CP)',
+    ],
   ])("has a literal line of %s", (word, says) => {
     const lines = otherRows(exampleProtocol).flatMap(({ rows: some }) => some);
     expect(lines.find((line) => line.word === word)?.says).toBe(says);
+  });
+
+  it("say most roles by the few that are left out, and a question that leads to nothing as one", () => {
+    const calls = exampleProtocol.calls!;
+    const asked = (change: object): string | undefined => {
+      const [question] = calls.questions
+        .filter(({ id }) => id === "skin")
+        .map((row) => ({ ...row, ...change }));
+      return otherRows({ ...exampleProtocol, calls: { ...calls, questions: [question!] } })
+        .flatMap(({ rows: some }) => some)
+        .find(({ word }) => word === "Question: skin")?.says;
+    };
+    expect(asked({})).toContain("Asked of each tube: any role but internal. ");
+    expect(asked({ roles: [] })).toContain("Asked of each tube. ");
+    expect(asked({ roles: ["venting", "collection"] })).toContain(
+      "Asked of each tube: role venting, collection. ",
+    );
+    expect(asked({ opensOn: null, redFlag: null })).toContain(". No answer opens anything (source CP)");
+    expect(asked({ of: "the patient", only: "shut", roles: [] })).toContain(
+      "Asked of the patient where a tube is shut. ",
+    );
   });
 });

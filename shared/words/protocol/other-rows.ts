@@ -1,10 +1,6 @@
 import type { Protocol } from "#shared/protocol/protocol.ts";
-import {
-  bleedingRowWords,
-  callRowWords,
-  fluidRowWords,
-  urgentRowWords,
-} from "#shared/words/protocol/care-rows.ts";
+import { callRowWords, questionRowWords } from "#shared/words/protocol/call-rows.ts";
+import { bleedingRowWords, fluidRowWords, urgentRowWords } from "#shared/words/protocol/care-rows.ts";
 import { outputRowWords } from "#shared/words/protocol/output-rows.ts";
 import { passageRowWords, planningRowWords } from "#shared/words/protocol/planning-rows.ts";
 import type { RowWords } from "#shared/words/protocol/row-words.ts";
@@ -16,6 +12,7 @@ export type RowGroup = { readonly head: string; readonly rows: readonly RowWords
 export const otherRows = (protocol: Protocol): readonly RowGroup[] => [
   { head: "Output", rows: outputRowWords(protocol) },
   { head: "Calls", rows: callRowWords(protocol) },
+  { head: "Questions of a call", rows: questionRowWords(protocol) },
   { head: "Red flags, and a tube that is out", rows: urgentRowWords(protocol) },
   { head: "Flush, balloon and tip", rows: fluidRowWords(protocol) },
   { head: "What passes through what", rows: passageRowWords(protocol) },

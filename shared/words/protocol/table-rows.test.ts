@@ -24,6 +24,8 @@ describe("the tables of a draft", () => {
       .map(({ address }) => address)
       .filter((address) => !address.startsWith("intervals/"));
     expect(asked.filter((address) => !addresses.includes(address))).toEqual([]);
+    const lines = tableRows(protocol).flatMap(({ rows }) => rows);
+    expect(new Set(lines.map(({ word }) => word)).size).toBe(lines.length);
     for (const address of addresses) expect(rowAt(protocol, address), address).not.toBeNull();
     const empty = listsOfRows.filter(
       (path) => path !== "intervals" && !asked.some((address) => address.startsWith(`${path}/`)),

@@ -1,10 +1,14 @@
 import { describe, expect, it } from "vitest";
+import { setProtocolDraft } from "#db/queries/protocol-draft.ts";
 import type { Database } from "#db/sqlite.ts";
+import { inTransaction } from "#db/transaction.ts";
 import { exampleProtocol } from "#shared/protocol/example.ts";
+import { PROTOCOL_SHAPE } from "#shared/protocol/protocol.ts";
 import { typedRow } from "#shared/protocol/rows/rows-of.ts";
 import type { Texts } from "#shared/record/field-spec.ts";
 import { callerAs } from "#tests/support/caller.ts";
-import { people, testDatabase } from "#tests/support/database.ts";
+import { people, SEEDED_AT, testDatabase } from "#tests/support/database.ts";
+import { frozenEvents } from "#tests/support/frozen.ts";
 
 const actOf = (n: number): string => `act-of-the-draft-${n}`;
 
@@ -86,6 +90,50 @@ describe("a row of the draft", () => {
         { id: "hot", level: "same day", says: "feels hot", untilReached: null, raisedBy: [], source: "CP" },
       ],
     });
+  });
+
+  it("of a question names a red flag that the table has, once its row is added", async () => {
+    const db = testDatabase();
+    const lead = asLead(db);
+    const question = "calls.questions/skin";
+    const texts = { ...typedRow(exampleProtocol, question), redFlag: "feels hot" };
+    await expect(
+      lead.changeRow({ actId: actOf(1), revision: 0, address: question, texts }),
+    ).rejects.toMatchObject({
+      cause: { refusals: [{ code: "red-flag-not-in-table", field: "redFlag" }] },
+    });
+    const flag = { id: "feels hot", level: "same day", says: "feels hot", source: "CP" };
+    await lead.changeRow({ actId: actOf(2), revision: 0, address: "redFlags", texts: flag });
+    await lead.changeRow({ actId: actOf(3), revision: 1, address: question, texts });
+    const dropped = lead.dropRow({ actId: actOf(4), revision: 2, address: "redFlags/feels hot" });
+    await expect(dropped).rejects.toMatchObject({
+      cause: { refusals: [{ code: "red-flag-not-in-table", args: { row: "skin", text: "feels hot" } }] },
+    });
+    const { draft } = await lead.draft();
+    expect(draft?.protocol.calls?.questions.find(({ id }) => id === "skin")?.redFlag).toBe("feels hot");
+  });
+
+  it("is read where an earlier release left the draft open, and can be changed on", async () => {
+    const db = testDatabase();
+    const {
+      version: _version,
+      approved: _approved,
+      ...rows
+    } = frozenEvents("0.6.0").protocol as Record<string, unknown>;
+    const left = {
+      rows,
+      revision: 4,
+      base: 1,
+      note: "",
+      authors: [people.lead.id],
+      updatedAt: SEEDED_AT,
+    };
+    inTransaction(db, (tx) => setProtocolDraft(tx, left));
+    const { draft } = await asLead(db).draft();
+    expect(draft?.protocol).toMatchObject({ shape: PROTOCOL_SHAPE, calls: { questions: [], rungs: [] } });
+    const texts = typedRow(exampleProtocol, "calls.questions/fever");
+    const added = { actId: actOf(1), revision: 4, address: "calls.questions", texts };
+    expect(await asLead(db).changeRow(added)).toEqual({ revision: 5, address: "calls.questions/fever" });
   });
 
   it("has the reason of the whole draft beside it", async () => {

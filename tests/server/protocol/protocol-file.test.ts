@@ -29,6 +29,13 @@ describe("the table as a file", () => {
     expect(cells[0]).toEqual(["row", "called", "figure", "value"]);
     expect(cells).toContainEqual(["intervals/nephrostomy", "Interval: nephrostomy", "target", "77"]);
     expect(cells).toContainEqual(["output", "Low output", "flushDoesNotComeBackMl", "-10"]);
+    expect(cells).toContainEqual([
+      "calls.questions/fever",
+      "Question: fever",
+      "instead.1.of",
+      "immune suppression",
+    ]);
+    expect(cells).toContainEqual(["calls.hours/morning", "Hours of calls: morning", "from", "9"]);
   });
 
   it("read again is the table", () => expect(read(written)).toEqual({ ok: true, protocol: exampleProtocol }));

@@ -1,5 +1,6 @@
 import { expect, it } from "vitest";
 import { addProtocolVersion } from "#db/queries/versions.ts";
+import type { Database } from "#db/sqlite.ts";
 import { inTransaction } from "#db/transaction.ts";
 import { protocolOf } from "#server/record/books.ts";
 import { exampleProtocol } from "#shared/protocol/example.ts";
@@ -7,13 +8,16 @@ import { PROTOCOL_SHAPE } from "#shared/protocol/protocol.ts";
 import { SEEDED_AT, testDatabase } from "#tests/support/database.ts";
 import { frozenEvents } from "#tests/support/frozen.ts";
 
-it("a version that an earlier release stored is read in the shape of today, with no row for what it never held", () => {
-  using db = testDatabase();
+function rowsOfRelease(release: string): Record<string, unknown> {
   const {
     version: _version,
     approved: _approved,
     ...rows
-  } = frozenEvents("0.1.0").protocol as Record<string, unknown>;
+  } = frozenEvents(release).protocol as Record<string, unknown>;
+  return rows;
+}
+
+function store(db: Database, rows: Record<string, unknown>): void {
   const stored = {
     version: 2,
     rows,
@@ -25,6 +29,12 @@ it("a version that an earlier release stored is read in the shape of today, with
     createdAt: SEEDED_AT,
   };
   inTransaction(db, (tx) => addProtocolVersion(tx, stored));
+}
+
+it("a version that an earlier release stored is read in the shape of today, with no row for what it never held", () => {
+  using db = testDatabase();
+  const rows = rowsOfRelease("0.1.0");
+  store(db, rows);
   const read = protocolOf(db, 2);
   expect(read).toMatchObject({
     shape: PROTOCOL_SHAPE,
@@ -35,6 +45,17 @@ it("a version that an earlier release stored is read in the shape of today, with
   });
   expect(read.intervals).toHaveLength((rows.intervals as unknown[]).length);
 });
+
+it.each(["0.2.0", "0.3.0", "0.4.0", "0.5.0", "0.6.0"])(
+  "a version as release %s stored it is read, with no row for what is asked in a call",
+  (release) => {
+    using db = testDatabase();
+    store(db, rowsOfRelease(release));
+    const read = protocolOf(db, 2);
+    expect(read).toMatchObject({ shape: PROTOCOL_SHAPE, version: 2 });
+    expect(read.calls).toMatchObject({ questions: [], rungs: [], hours: [], diaryMissing: null });
+  },
+);
 
 it("a new clinic has the example in full", () => {
   using db = testDatabase();
