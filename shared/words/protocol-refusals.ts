@@ -25,7 +25,7 @@ export const protocolRefusals = {
   "further-over-first": ({ further, minutes }) =>
     `A further tube of the visit would take ${further} minutes, longer than one alone, ${minutes}. Make this ${minutes} or less, or leave it blank.`,
   "red-flag-not-in-table": ({ row, text }) =>
-    `The question "${row}" opens the red flag "${text}", and the table has none of that name. Name one that it has, or add that row first.`,
+    `The question "${row}" opens the red flag "${text}", and the table would have no row of that name. Let the question name one that there is, or keep or add that row.`,
   "question-without-answer": ({ text }) =>
     `No answer is named that opens "${text}". Type yes or no, or leave blank what is opened.`,
   "answer-opens-nothing": ({ text }) =>

@@ -11,14 +11,14 @@ describe("what is typed of a row of calls and cannot be", () => {
       "calls.questions/fever",
       { redFlag: "fevers" },
       "redFlag",
-      'The question "fever" opens the red flag "fevers", and the table has none of that name. Name one that it has, or add that row first.',
+      'The question "fever" opens the red flag "fevers", and the table would have no row of that name. Let the question name one that there is, or keep or add that row.',
     ],
     [
       "a red flag in its stead that the table has not",
       "calls.questions/fever",
       { "instead.2.redFlag": "shut" },
       "instead.2.redFlag",
-      'The question "fever" opens the red flag "shut", and the table has none of that name. Name one that it has, or add that row first.',
+      'The question "fever" opens the red flag "shut", and the table would have no row of that name. Let the question name one that there is, or keep or add that row.',
     ],
     [
       "two red flags in its stead for one sort of patient",
@@ -124,7 +124,7 @@ describe("what is typed of a row of calls and cannot be", () => {
 
   it("a red flag that a question opens is neither dropped nor called otherwise, and the question is named", () => {
     const said =
-      'The question "collapsed" opens the red flag "collapse", and the table has none of that name. Name one that it has, or add that row first.';
+      'The question "collapsed" opens the red flag "collapse", and the table would have no row of that name. Let the question name one that there is, or keep or add that row.';
     const dropped = dropRow(exampleProtocol, "redFlags/collapse");
     expect(dropped.ok ? [] : dropped.refusals.map(refusalSentence)).toEqual([said]);
     expect(sentences("redFlags/collapse", { id: "passed out" })).toEqual([[undefined, said]]);

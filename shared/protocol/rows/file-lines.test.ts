@@ -176,7 +176,7 @@ describe("lines that cannot be taken, each with its number and what to mend", ()
       "a question's red flag that the table has not",
       withValue("calls.questions/fever", "instead.1.redFlag", "fevers"),
       lineOf("calls.questions/fever", "instead.1.redFlag").line,
-      'The question "fever" opens the red flag "fevers", and the table has none of that name. Name one that it has, or add that row first.',
+      'The question "fever" opens the red flag "fevers", and the table would have no row of that name. Let the question name one that there is, or keep or add that row.',
     ],
     [
       "hours that are no time",
