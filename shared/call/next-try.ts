@@ -22,8 +22,8 @@ export type NextTry = {
 type Asked = {
   readonly rows: CallRows | null;
   readonly calendar: ClinicCalendar;
-  /** In a trial, or so soon after the start that the row asks for a second call on the same day. */
-  readonly early: boolean;
+  /** In a trial, which closed days do not interrupt, or so soon after the start that the row asks for a second call on the same day. */
+  readonly early: "a trial" | "the first hours" | null;
 };
 
 type Rang = Extract<Tried, { readonly by: "telephone" }>;
@@ -60,10 +60,11 @@ function otherTime(tries: readonly Rang[], last: Rang, { rows, calendar, early }
   const part = partAt(last.time, hours);
   const day = dayOf(last);
   const onThatDay = tries.filter((tried) => dayOf(tried) === day).length;
-  if (early && onThatDay === 1 && part >= 0 && part < hours.length - 1)
+  if (early !== null && onThatDay === 1 && part >= 0 && part < hours.length - 1)
     return { on: day, part: hours[part + 1]?.part ?? null };
   const next = hours.length === 0 ? null : (hours[(part + 1) % hours.length]?.part ?? null);
-  return { on: openFrom(addDays(day, 1), calendar), part: next };
+  const after = addDays(day, 1);
+  return { on: early === "a trial" ? after : openFrom(after, calendar), part: next };
 }
 
 /** Within the hours in which somebody is rung; what they asked for outside of them is moved to the nearest end. */

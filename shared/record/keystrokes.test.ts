@@ -101,6 +101,13 @@ const ordinary = [
   ["reconciled", "sides\tfilms seen\n", { about: "sides", how: "films seen" }],
   ["alarm closed", "flu\tDr Example\n", { done: "flushed and it ran", answers: [{ key: "dry:r1" }] }],
   ["usual level accepted", "low\t60\t+30\tDr Example\n", { row: "low", mlPer24h: 60, until: "2026-12-06" }],
+  ["letter sent", "the p\t\n", { to: "the patient" }],
+  [
+    "not reached decided",
+    "+14\tDr Example\tdoctor rung\n",
+    { again: "2026-11-20", decidedBy: "Dr Example", reason: "doctor rung" },
+  ],
+  ["told of the tube", "the p\tEnglish\tTansy\n", { whom: "the patient", language: "English", by: "Tansy" }],
   ["called", "not\t\t\n", { outcome: "not reached" }],
   ["called", "reached the p\twell, dry\t\n", { outcome: "reached the patient", note: "well, dry" }],
 ] as const;

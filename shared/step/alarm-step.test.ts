@@ -61,7 +61,7 @@ describe("the one alarm of a tube", () => {
   });
 
   it("stands while a removal is told and not confirmed; ends with the record", () => {
-    expect(kindsAfter([placed, make.removed({ on: "2026-11-03" })], logged([seven]))).toEqual([]);
+    expect(kindsAfter([placed, make.removed({ on: "2026-11-03" })], logged([seven]))).toEqual(["call"]);
   });
 });
 

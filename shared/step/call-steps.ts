@@ -4,7 +4,7 @@ import { addWorkingDays } from "#shared/day/clinic-days.ts";
 import { addDays, type Day, later } from "#shared/day/day.ts";
 import { type Draft, type TubeQuestion, why } from "#shared/step/draft.ts";
 import { defaultOwner, type OpenStep, type Why } from "#shared/step/step.ts";
-import { isEarlyAfterStart, trialTarget } from "#shared/step/trial-calls.ts";
+import { earlyOn, trialTarget } from "#shared/step/trial-calls.ts";
 import { numberedTitle } from "#shared/tube/name.ts";
 import type { PatientTubes, TubeState } from "#shared/tube/state.ts";
 import type { StepKind } from "#shared/tube/step-kinds.ts";
@@ -29,9 +29,10 @@ function afterStart({ tube, protocol }: TubeQuestion): Draft[] {
   const { from, to, source } = protocol.firstCall;
   const first = addDays(start.earliest, from);
   const window = { earliest: first, target: first, latest: addDays(start.earliest, to) };
-  return [
-    draft(window, [why("first-call", { from, to, source, day: start.earliest }, tube.catheter.eventId)]),
-  ];
+  const lines = [why("first-call", { from, to, source, day: start.earliest }, tube.catheter.eventId)];
+  if (tube.called !== null)
+    lines.push(why("call-attempts", { attempts: tube.called.attempts }, tube.called.eventId));
+  return [draft(window, lines)];
 }
 
 /** A drain of a collection, until it is out: again and again. */
@@ -79,7 +80,7 @@ function beforeExchange(at: TubeQuestion, patient: Patient, dated: readonly Draf
     workingDays: row.workingDays,
     source: row.source,
   });
-  return [draft({ earliest: due, target: due, latest: on }, [line])];
+  return [draft({ earliest: due, target: due, latest: later(due, on) }, [line])];
 }
 
 /** Nobody came: asked about once, until somebody is reached. */
@@ -107,8 +108,8 @@ function afterDischarge({ protocol }: TubeQuestion, { whereabouts, calls }: Pati
   return [draft({ earliest: first, target: first, latest: addDays(day, to) }, [line])];
 }
 
-/** A call of a running trial that reached nobody is tried again like every other. */
-function ofTrial(at: TubeQuestion, { calls }: Patient): Draft[] {
+/** A call of a running trial that reached nobody is tried again like every other, on closed days too. */
+export function trialAgain(at: TubeQuestion, { calls }: Patient): Draft[] {
   const target = trialTarget(at);
   if (target === null || !calls.tries.some(({ when, recordedOn }) => (when.latest ?? recordedOn) >= target))
     return [];
@@ -123,7 +124,6 @@ export function callDrafts(at: TubeQuestion, patient: Patient, dated: readonly D
     ...beforeExchange(at, patient, dated),
     ...afterMissed(at, patient),
     ...afterDischarge(at, patient),
-    ...ofTrial(at, patient),
   ];
   const { whereabouts } = patient;
   if (whereabouts?.place !== "inpatient") return drafts;
@@ -183,20 +183,24 @@ const since = ({ earliest, dueOn }: OpenStep, { tries }: CallLog): readonly Trie
 
 function afterTries(step: OpenStep, next: NextTry): OpenStep {
   const kind = kindOfNext[next.next];
-  const { on, latest, at, part, tried, of, source } = next;
+  const { on, at, part, tried, of, source } = next;
+  const latest = next.latest ?? (kind === "call" ? step.latest : null);
   return {
     ...step,
     id: step.id.replace(/:call$/, `:${kind}`),
     kind,
     earliest: on,
     target: on,
-    latest: latest ?? (kind === "call" ? step.latest : null),
+    latest: latest === null ? null : later(latest, on),
     dueOn: on,
     owner: kind === "not reached" ? { role: defaultOwner[kind], staffId: null } : step.owner,
     ownerFrom: on,
     escalatesOn: null,
     physicianOn: null,
-    why: [...step.why, why("next-try", { tried, of, next: next.next, day: on, at, part, source })],
+    why: [
+      ...step.why.filter(({ code }) => code !== "call-attempts"),
+      why("next-try", { tried, of, next: next.next, day: on, at, part, source }),
+    ],
   };
 }
 
@@ -207,7 +211,8 @@ function afterDecision(step: OpenStep, { again }: CallLog): OpenStep | null {
   if (on === null) return (step.earliest ?? step.dueOn) > recordedOn ? step : null;
   if (on <= step.dueOn) return step;
   const line = why("call-again", { day: on, decidedBy }, eventId);
-  return { ...step, earliest: on, target: on, dueOn: on, ownerFrom: on, why: [...step.why, line] };
+  const latest = step.latest === null ? null : later(step.latest, on);
+  return { ...step, earliest: on, target: on, latest, dueOn: on, ownerFrom: on, why: [...step.why, line] };
 }
 
 /**
@@ -227,7 +232,8 @@ export function callStep(
   const last = tries.at(-1);
   if (at === undefined || last === undefined) return [asked];
   const day = last.when.latest ?? last.recordedOn;
-  const early = questions.some((question) => isEarlyAfterStart(question, day));
+  const reasons = questions.map((question) => earlyOn(question, day));
+  const early = reasons.find((one) => one === "a trial") ?? reasons.find((one) => one !== null) ?? null;
   const next = nextTry({ tries }, { rows: at.protocol.calls, calendar: at.calendar, early });
   return [next === null ? asked : afterTries(asked, next)];
 }

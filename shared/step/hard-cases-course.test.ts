@@ -232,7 +232,8 @@ describe("hard case 36: a clamp trial started five days before the exchange is d
   });
 
   it("the trial is a step beside it while it runs, and its outcome asks for a decision", () => {
-    expect(kindsAfter(began)).toEqual(["clamp trial", "exchange"]);
+    // The call weeks before the exchange is beside both: nobody was reached since.
+    expect(kindsAfter(began)).toEqual(["call", "clamp trial", "exchange"]);
     const review = stepAfter(failed, "review");
     expect(review).toMatchObject({ dueOn: "2026-10-28", owner: { role: "physician" } });
     expect(whyCodes(review)).toEqual(["trial-failed"]);

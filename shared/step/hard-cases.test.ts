@@ -66,12 +66,13 @@ describe("hard case 2: exchanged in another hospital at night", () => {
     exchanged({ on: "2026-08-14", at: "03:10", elsewhere: "Far Dale General", recordedOn: "2026-08-17" }),
   ];
 
-  it("is reported: the due date is provisional, the size unknown until seen, no call of ours is due", () => {
+  it("is reported: the due date is provisional, the size unknown until seen, no call after it is ours", () => {
     const step = stepAfter(entries, "exchange");
     expect(step.target).toBe("2026-10-30");
     expect(step.provisional).toBe(true);
     expect(tubesAfter(...entries)[0]?.size).toEqual(unknownFact);
-    expect(kindsAfter(entries)).toEqual(["confirm what was done elsewhere", "exchange"]);
+    expect(kindsAfter(entries)).toEqual(["confirm what was done elsewhere", "call", "exchange"]);
+    expect(whyCodes(stepAfter(entries, "call"))).toEqual(["exchange-call"]);
     expect(stepAfter(entries, "confirm what was done elsewhere").dueOn).toBe("2026-08-17");
   });
 
@@ -80,7 +81,11 @@ describe("hard case 2: exchanged in another hospital at night", () => {
     expect(step.target).toBe("2026-10-30");
     expect(step.provisional).toBe(false);
     // The date is sure now; the size still is not known, and is asked for.
-    expect(kindsAfter([...entries, verified({ on: "2026-08-20" })])).toEqual(["find out", "exchange"]);
+    expect(kindsAfter([...entries, verified({ on: "2026-08-20" })])).toEqual([
+      "find out",
+      "call",
+      "exchange",
+    ]);
   });
 });
 
@@ -88,7 +93,8 @@ describe("hard case 10: a ureteral stent has no output and no outside part", () 
   it("has its date alone: the operator's", () => {
     const stent = [placed({ kind: "ureteral stent", plan: { act: "remove", by: "2026-10-12" } })];
     expect(kindOf("ureteral stent").outside).toBe(false);
-    expect(kindsAfter(stent)).toEqual(["call", "remove"]);
+    // Nobody carries one without knowing of it: that they were told is a step of its own.
+    expect(kindsAfter(stent)).toEqual(["tell of the tube", "call", "remove"]);
     expect(dates(stepAfter(stent, "remove"))).toEqual([null, "2026-10-12", "2026-11-12"]);
   });
 
@@ -149,7 +155,7 @@ describe("hard case 11: placement date unknown or partial", () => {
     ];
     // 77 days from Fri 7 Aug 2026 are Fri 23 Oct 2026.
     expect(stepAfter(entries, "exchange")).toMatchObject({ target: "2026-10-23", provisional: false });
-    expect(kindsAfter(entries)).toEqual(["exchange"]);
+    expect(kindsAfter(entries)).toEqual(["call", "exchange"]);
   });
 
   it("an exchange of unknown date hides behind no older one: the clock is undated", () => {
@@ -238,7 +244,7 @@ describe("hard case 21: nephrostomy converted to nephroureteral, then to stent",
       ["Left nephroureteral catheter", "ended"],
       ["Left ureteral stent", "in"],
     ]);
-    expect(kindsAfter(entries)).toEqual(["call", "remove"]);
+    expect(kindsAfter(entries)).toEqual(["tell of the tube", "call", "remove"]);
   });
 
   it("goes through the same tract: only the catheter's clock starts again", () => {
@@ -256,9 +262,10 @@ describe("hard case 21: nephrostomy converted to nephroureteral, then to stent",
 describe("hard case 22: stent and nephrostomy on one side", () => {
   const entries = [placed(), placed({ kind: "ureteral stent", tube: "tube-2", number: 2, on: "2026-08-17" })];
 
-  it("are two tubes, each with steps of its own", () => {
-    const owners = new Set(stepsAfter(entries).map(({ tubeId }) => tubeId));
-    expect([...owners].toSorted()).toEqual(["tube-1", "tube-2"]);
+  it("are two tubes, each with steps of its own; the call is one for both", () => {
+    const others = stepsAfter(entries).filter(({ kind }) => kind !== "call");
+    expect([...new Set(others.map(({ tubeId }) => tubeId))].toSorted()).toEqual(["tube-1", "tube-2"]);
+    expect(stepAfter(entries, "call").tubeId).toBeNull();
   });
 
   it('"urology took it out" does not say which: without a tube it is refused, with one the other stays', () => {

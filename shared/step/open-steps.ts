@@ -11,7 +11,7 @@ import {
   tipDrafts,
   trialDrafts,
 } from "#shared/step/between-steps.ts";
-import { afterRemoval, callDrafts, callStep } from "#shared/step/call-steps.ts";
+import { afterRemoval, callDrafts, callStep, trialAgain } from "#shared/step/call-steps.ts";
 import {
   findOutDrafts,
   handoverDrafts,
@@ -31,7 +31,7 @@ import {
 } from "#shared/step/draft.ts";
 import { patientSteps } from "#shared/step/patient-steps.ts";
 import { decidedDrafts } from "#shared/step/review-steps.ts";
-import { compareSteps, defaultOwner, isUrgent, type OpenStep } from "#shared/step/step.ts";
+import { compareSteps, defaultOwner, isUrgent, type OpenStep, type Why } from "#shared/step/step.ts";
 import { kindOf } from "#shared/tube/kind/kinds.ts";
 import type { Contradiction, PatientTubes, TubeState } from "#shared/tube/state.ts";
 import type { StepKind } from "#shared/tube/step-kinds.ts";
@@ -151,6 +151,7 @@ function whileIn(at: At, patient: PatientTubes): Draft[] {
     ...dates,
     ...elsewhere,
     ...trialDrafts(at),
+    ...trialAgain(at, patient),
     ...askAgainDrafts(at),
     ...diaryDrafts(at),
     ...tellDrafts(at.tube),
@@ -250,13 +251,20 @@ export function openSteps(patient: PatientTubes, books: Books): OpenStep[] {
   ].toSorted(compareSteps);
 }
 
+/** Lines beside others, each once: two reasons can rest on the same. */
+function withLines(lines: readonly Why[], more: readonly Why[]): readonly Why[] {
+  if (lines.length === 0) return more;
+  const said = new Set(lines.map((line) => JSON.stringify(line)));
+  return [...lines, ...more.filter((line) => !said.has(JSON.stringify(line)))];
+}
+
 /** Two reasons for the same step are one step with both whys: the dates of the one that is due first. */
 function mergeSame(steps: readonly OpenStep[]): OpenStep[] {
   const byId = new Map<string, OpenStep>();
   for (const step of steps) {
     const stood = byId.get(step.id);
     const first = stood === undefined || step.dueOn < stood.dueOn ? step : stood;
-    byId.set(step.id, { ...first, why: [...(stood?.why ?? []), ...step.why] });
+    byId.set(step.id, { ...first, why: withLines(stood?.why ?? [], step.why) });
   }
   return [...byId.values()];
 }

@@ -6,6 +6,7 @@ import { exampleProtocol } from "#shared/protocol/example.ts";
 import type { Protocol } from "#shared/protocol/protocol.ts";
 import type { Pins, TubeEvent } from "#shared/tube/event.ts";
 import { fold } from "#shared/tube/fold.ts";
+import type { TubeState } from "#shared/tube/state.ts";
 import { anyHistory, anyLife } from "#tests/support/any-history.ts";
 import { books, datesConfirmed, history } from "#tests/support/factories.ts";
 import { type Books, openSteps } from "./open-steps.ts";
@@ -130,8 +131,11 @@ describe("what newer tables would move, of any history", () => {
   });
 });
 
-/** The same events as if every clock had started under the newest tables. */
+/** The same events as if every clock that runs had started under the newest tables; what has ended keeps those that it ended under. */
 function repinnedAfresh(events: readonly TubeEvent[]) {
   const patient = fold(afresh(events));
-  return { ...patient, tubes: patient.tubes.map((tube) => ({ ...tube, pins: newest })) };
+  const then = new Map(fold(events).tubes.map(({ id, pins }) => [id, pins]));
+  const pinsOf = (tube: TubeState): Pins =>
+    tube.status === "ended" ? (then.get(tube.id) ?? newest) : newest;
+  return { ...patient, tubes: patient.tubes.map((tube) => ({ ...tube, pins: pinsOf(tube) })) };
 }

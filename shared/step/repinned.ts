@@ -35,13 +35,15 @@ const isSame = (a: StepDays | null, b: StepDays | null): boolean =>
 
 /**
  * What would move if every tube of a patient went by other versions of the tables: each step whose days would be others, that would
- * come up, or that would go. A step of the patient stands with the first record that is open, whose versions it goes by. In the order of
+ * come up, or that would go. A record that has ended keeps its versions: nobody confirms anything of it. A step of the patient stands with the first record that is open, whose versions it goes by. In the order of
  * the steps as they stand; empty where nothing moves.
  */
 export function movedSteps(patient: PatientTubes, books: Books, pins: Pins): MovedStep[] {
   if (allPinnedTo(pins, patient.tubes)) return [];
   const first = patient.tubes.find(({ status }) => status !== "ended")?.id;
-  const tubes = patient.tubes.map((tube) => (isPinnedTo(pins, tube) ? tube : { ...tube, pins }));
+  const tubes = patient.tubes.map((tube) =>
+    tube.status === "ended" || isPinnedTo(pins, tube) ? tube : { ...tube, pins },
+  );
   const stood = openSteps(patient, books);
   const next = new Map(openSteps({ ...patient, tubes }, books).map((step) => [step.id, step]));
   const stands = new Set(stood.map(({ id }) => id));

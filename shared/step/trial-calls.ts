@@ -11,12 +11,14 @@ export function trialTarget({ tube: { trial }, protocol }: TubeQuestion): Day | 
   return addDays(trial.since.earliest, days[trial.calls] ?? days.at(-1) ?? 0);
 }
 
-/** In a trial, or within the row's first hours after the start: nobody waits for another day. */
-export function isEarlyAfterStart({ tube, protocol }: TubeQuestion, on: Day): boolean {
-  if (tube.status !== "in") return false;
-  if (tube.trial?.state === "running") return true;
+/** In a trial, or within the row's first hours after the start: nobody waits for another day. Null: neither. */
+export function earlyOn({ tube, protocol }: TubeQuestion, on: Day): "a trial" | "the first hours" | null {
+  if (tube.status !== "in") return null;
+  if (tube.trial?.state === "running") return "a trial";
   const row = protocol.calls?.notReached ?? null;
   const { since } = tube.catheter;
-  if (row === null || !tube.startedHere || since.precision !== "day") return false;
-  return on < addDays(since.earliest, Math.ceil(row.twiceSameDayHours / HOURS_A_DAY));
+  if (row === null || !tube.startedHere || since.precision !== "day") return null;
+  const days = Math.ceil(row.twiceSameDayHours / HOURS_A_DAY);
+  // Nobody knows the hour of the start: the last day that its hours may reach counts.
+  return on <= addDays(since.earliest, days) ? "the first hours" : null;
 }

@@ -223,8 +223,8 @@ describe("what is noted", () => {
       ({ code }) => code === "call-attempts",
     );
     expect(attempts?.args).toEqual({ attempts: 2 });
-    expect(kindsAfter([open, missed, called({ outcome: "reached a carer" })])).not.toContain("call");
-    expect(kindsAfter([open, called(), missed])).not.toContain("call");
+    expect(tube(open, missed, called({ outcome: "reached a carer" })).called?.reached).toBe(true);
+    expect(tube(open, called(), missed).called?.reached).toBe(true);
   });
 
   it("at a check: the review counts from it, and a planned review is done", () => {
@@ -258,7 +258,8 @@ describe("a tube taken over", () => {
       takenOverFrom: "Far Dale General",
       tract: { since: when("2026-01-05") },
     });
-    expect(kindsAfter([over])).toEqual(["exchange"]);
+    expect(kindsAfter([over])).toEqual(["call", "exchange"]);
+    expect(stepAfter([over], "call").why.map(({ code }) => code)).toEqual(["exchange-call"]);
   });
 
   it("is called so even where nobody knows from where", () => {
@@ -295,15 +296,21 @@ describe("a patient's tubes", () => {
       reconciles: [],
       reportedOut: [],
     };
-    expect(state()).toEqual({ ...notes, visits: [], died: null, tubes: [], contradictions: [], lastSeq: 0 });
+    const calls = { tries: [], reached: null, again: null, wrong: [] };
+    const none = { visits: [], calls, redFlags: [], died: null, tubes: [], contradictions: [], lastSeq: 0 };
+    expect(state()).toEqual({ ...notes, ...none });
   });
 });
 
 describe("the operator's plan", () => {
   it.each([
-    ["an exchange takes the row's place", { act: "exchange", by: "2026-09-18" }, ["exchange"]],
+    ["an exchange takes the row's place", { act: "exchange", by: "2026-09-18" }, ["call", "exchange"]],
     ["a removal takes the row's place", { act: "remove", by: "2026-09-18" }, ["remove"]],
-    ["a review stands beside the exchange", { act: "review", by: "2026-09-18" }, ["review", "exchange"]],
+    [
+      "a review stands beside the exchange",
+      { act: "review", by: "2026-09-18" },
+      ["review", "call", "exchange"],
+    ],
   ] as const)("%s", (_name, plan, kinds) => {
     const planned = [open, called(), planRecorded(plan)];
     expect(kindsAfter(planned)).toEqual(kinds);

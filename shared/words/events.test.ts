@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { day } from "#shared/day/day.ts";
+import { callPayloads } from "#shared/tube/call-payloads.ts";
 import { carePayloads } from "#shared/tube/care-payloads.ts";
 import { coursePayloads } from "#shared/tube/course-payloads.ts";
 import { eventKinds } from "#shared/tube/event-kinds.ts";
@@ -260,12 +261,13 @@ describe("an entry in the story", () => {
     expect(storySentence({ kind, payload }, nameOf)).toBe(sentence);
   });
 
-  it("has an example of every kind here, in course-events.test.ts or in visit-events.test.ts, and an act that records it", () => {
+  it("has an example of every kind here, in course-events.test.ts, visit-events.test.ts or call-events.test.ts, and an act that records it", () => {
     const elsewhere: readonly string[] = [
       "downsized",
       ...Object.keys(coursePayloads),
       ...Object.keys(carePayloads),
       ...Object.keys(visitPayloads),
+      ...Object.keys(callPayloads),
     ];
     const here = eventKinds.filter((kind) => !elsewhere.includes(kind));
     expect(new Set(told.map(([kind]) => kind))).toEqual(new Set(here));

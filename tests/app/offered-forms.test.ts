@@ -110,11 +110,12 @@ describe("the address of a form", () => {
     expect(tubeFormOf(slug)).toBeUndefined();
   });
 
-  it("every step but two entries that disagree, one of several tubes out, and those of a visit, leads to one form, of the tube or of the patient", () => {
+  it("every step but two entries that disagree, one of several tubes out, those of a visit and those of a call, leads to one form, of the tube or of the patient", () => {
     const without = Object.entries(formOfStep).filter(([, form]) => form === null);
+    const ofCalls = ["call back", "alternate contact", "ask the referrer", "diary", "red flag"];
     const manyAnswers = ["contradiction", "which tube out"];
     expect(without.map(([kind]) => kind).toSorted()).toEqual(
-      [...manyAnswers, ...visitKinds, ...Object.keys(patientFormOfStep)].toSorted(),
+      [...manyAnswers, ...visitKinds, ...ofCalls, ...Object.keys(patientFormOfStep)].toSorted(),
     );
   });
 });

@@ -76,10 +76,11 @@ export function tell<K extends EventKind>(
   } as Entry;
 }
 
-/** Takes what an entry says of itself out of what was said; the rest is its payload. */
+/** Takes what an entry says of itself, where it says it, out of what was said; the rest is its payload. */
 export function apart<T extends Said>(said: T): { of: Said; rest: Omit<T, keyof Said> } {
   const { id, on, at, tube, order, recordedOn, pins, ...rest } = said;
-  return { of: { id, on, at, tube, order, recordedOn, pins }, rest };
+  // As JSON, which holds nothing that was left out.
+  return { of: JSON.parse(JSON.stringify({ id, on, at, tube, order, recordedOn, pins })) as Said, rest };
 }
 
 /** A word whose payload has plain defaults. */

@@ -13,6 +13,7 @@ import type { TubeEvent } from "#shared/tube/event.ts";
 import { fold } from "#shared/tube/fold.ts";
 import { lift } from "#shared/tube/lift.ts";
 import type { PatientTubes } from "#shared/tube/state.ts";
+import type { StepKind } from "#shared/tube/step-kinds.ts";
 
 /** An event as a release stored it: the payload at the version of its time. */
 export type FrozenEvent = Omit<TubeEvent, "payload"> & {
@@ -89,6 +90,25 @@ const isNothing = (value: Json): boolean =>
 const isRecord = (value: Json | undefined): value is { readonly [name: string]: Json } =>
   typeof value === "object" && value !== null && !Array.isArray(value);
 
+/** What rules 8 read out of entries that releases before had too: a call is of the patient, with its time. */
+const readSince: readonly string[] = ["calls", "when", "time", "discharged"];
+
+/** Kinds of steps that rules 8 give otherwise, or beside the others; what they are frozen with is the release that brought them. */
+const givenOtherwise: readonly StepKind[] = [
+  "call",
+  "call back",
+  "alternate contact",
+  "letter",
+  "ask the referrer",
+  "not reached",
+  "diary",
+  "tell of the tube",
+];
+
+/** Results without the steps of those kinds. */
+export const withoutCalls = (results: FrozenResults): FrozenResults =>
+  results.map((one) => ({ ...one, steps: one.steps.filter(({ kind }) => !givenOtherwise.includes(kind)) }));
+
 /**
  * A result of today without what a release could not know yet: a name that its own result lacks and that says nothing here. A name
  * that says something stays, and differs.
@@ -100,7 +120,7 @@ export function asThen(now: Json, then: Json | undefined): Json {
   const before = isRecord(then) ? then : {};
   return Object.fromEntries(
     Object.entries(now)
-      .filter(([name, value]) => name in before || !isNothing(value))
+      .filter(([name, value]) => name in before || !(isNothing(value) || readSince.includes(name)))
       .map(([name, value]) => [name, asThen(value, before[name])]),
   );
 }

@@ -29,7 +29,7 @@ export const visitBooked = ({
   return tell(
     "visit booked",
     { ...plain, ...rest, tubes: named, on: day(visitOn) },
-    { id: "visit-1", on: "2026-09-01", ...defined(of) },
+    { id: "visit-1", on: "2026-09-01", ...of },
   );
 };
 
@@ -38,13 +38,13 @@ type Moved = Partial<Omit<Payload<"visit moved">, "on">> & { readonly visitOn?: 
 export const visitMoved = ({ visitOn = "2026-11-05", ...said }: Said & Moved = {}): Entry => {
   const { of, rest } = apart(said);
   const plain = { visit: "visit-1", place: here(), urgent: false, by: null, reason: null };
-  return tell("visit moved", { ...plain, ...rest, on: day(visitOn) }, { on: "2026-09-02", ...defined(of) });
+  return tell("visit moved", { ...plain, ...rest, on: day(visitOn) }, { on: "2026-09-02", ...of });
 };
 
 export const visitNoted = (said: Said & Partial<Payload<"visit noted">> = {}): Entry => {
   const { of, rest } = apart(said);
   const plain = { visit: "visit-1", state: "confirmed" as const, by: null, reason: null };
-  return tell("visit noted", { ...plain, ...rest }, { on: "2026-11-04", ...defined(of) });
+  return tell("visit noted", { ...plain, ...rest }, { on: "2026-11-04", ...of });
 };
 
 export const visitPrepared = (said: Said & Partial<Payload<"visit prepared">> = {}): Entry => {
@@ -56,9 +56,5 @@ export const visitPrepared = (said: Said & Partial<Payload<"visit prepared">> = 
     by: null,
     says: null,
   };
-  return tell("visit prepared", { ...plain, ...rest }, { on: "2026-09-03", ...defined(of) });
+  return tell("visit prepared", { ...plain, ...rest }, { on: "2026-09-03", ...of });
 };
-
-/** What was said of an entry; what was left out is left to the word. */
-const defined = (of: Said): Said =>
-  Object.fromEntries(Object.entries(of).filter(([, value]) => value !== undefined));
