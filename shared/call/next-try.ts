@@ -2,7 +2,7 @@ import type { CallLog, Tried } from "#shared/call/call-log.ts";
 import type { Rung } from "#shared/call/rungs.ts";
 import { addWorkingDays, type ClinicCalendar, nextOpenDay } from "#shared/day/clinic-days.ts";
 import { addDays, type Day, later } from "#shared/day/day.ts";
-import type { CallRows, DayPart } from "#shared/protocol/call-rows.ts";
+import { type CallRows, type DayPart, MOST_ATTEMPTS } from "#shared/protocol/call-rows.ts";
 
 /** What is tried next, when, and by which row. */
 export type NextTry = {
@@ -106,7 +106,7 @@ export function nextTry({ tries }: Pick<CallLog, "tries">, asked: Asked): NextTr
   const last = attempts.at(-1);
   if (tries.length === 0) return null;
   const row = rows?.notReached ?? null;
-  const of = row?.attempts ?? null;
+  const of = row === null ? null : Math.min(row.attempts, MOST_ATTEMPTS);
   const tried = attempts.length;
   const common = { tried, of, latest: null, at: null, part: null };
   const backs = attempts.filter(({ back }) => back !== null).length;
@@ -115,7 +115,7 @@ export function nextTry({ tries }: Pick<CallLog, "tries">, asked: Asked): NextTr
     const at = withinHours(last.back.at, rows?.hours ?? []);
     return { ...common, next: "call back", on: last.back.on, at, source: row?.source ?? null };
   }
-  if (row === null || tried >= row.attempts || others) return { ...common, ...nextRung(tries, asked) };
+  if (row === null || of === null || tried >= of || others) return { ...common, ...nextRung(tries, asked) };
   if (first === undefined || last === undefined) return { ...common, ...nextRung(tries, asked) };
   const latest = afterWorkingDays(dayOf(first), row.withinWorkingDays, calendar);
   return { ...common, ...otherTime(attempts, last, asked), next: "call", latest, source: row.source };

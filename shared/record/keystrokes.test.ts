@@ -104,7 +104,7 @@ const ordinary = [
   ["letter sent", "the p\t\n", { to: "the patient" }],
   [
     "not reached decided",
-    "+14\tDr Example\tdoctor rung\n",
+    "+14\tDr Example\tdoctor rung\t\n",
     { again: "2026-11-20", decidedBy: "Dr Example", reason: "doctor rung" },
   ],
   ["told of the tube", "the p\tEnglish\tTansy\n", { whom: "the patient", language: "English", by: "Tansy" }],
