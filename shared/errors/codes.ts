@@ -240,6 +240,11 @@ export const refusalCodes = [
   // calls
   "flag-not-open",
   "calls-go-on",
+  "number-not-rung",
+  "answers-without-contact",
+  "call-back-without-day",
+  "flag-without-person",
+  "handed-without-flag",
   // visits
   "visit-to-come",
   "visits-none-to-come",

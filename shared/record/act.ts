@@ -10,7 +10,7 @@ export const submitSchema = z.strictObject({
   actId: actIdSchema,
   /** Sequence of the last event of the patient that the page had seen; 0 for none. */
   lastSeen: z.int().min(0),
-  texts: z.record(z.string().max(60), z.string().max(20_000, "text-too-long")),
+  texts: z.record(z.string().max(300), z.string().max(20_000, "text-too-long")),
 });
 export type Submit = z.infer<typeof submitSchema>;
 

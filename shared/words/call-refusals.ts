@@ -7,4 +7,13 @@ export const callRefusals = {
     "What was done about this red flag is recorded already, or its entry was taken back. Look at the patient's page again.",
   "calls-go-on": () =>
     "A record of this patient has not ended, so the calls go on: type the day from which, +14 for two weeks.",
+  "number-not-rung": ({ text }) =>
+    `"${text}" is no telephone number: type its digits, with + and blanks as you like, and no words after it.`,
+  "answers-without-contact": () =>
+    "Nobody was reached by this outcome, so nobody can have answered. Change the outcome, or take the answers out.",
+  "call-back-without-day": () => "Type the day on which they asked to be rung, tomorrow or 14 nov.",
+  "flag-without-person": () =>
+    "A red flag was opened: type the name of the person whom it was handed to, or: nobody yet. It then heads every page until somebody has it.",
+  "handed-without-flag": () =>
+    "No answer opened a red flag, so nothing was handed over. Answer the question that opens it, or take the name out.",
 } as const satisfies Partial<Record<RefusalCode, (args: RefusalArgs) => string>>;

@@ -12,7 +12,10 @@ const printWhenAt = ({ when, time }: WhenAt): string =>
   time === null ? printWhen(when) : `${printWhen(when)}, ${time}`;
 
 /** When it happened: "today" unless typed otherwise, with a clock time where one is typed after it. */
-export const whenField = (words: FieldWords, context: FormContext): FieldSpec<WhenAt> => ({
+export const whenField = (
+  words: FieldWords,
+  context: Pick<FormContext, "today" | "now" | "zone">,
+): FieldSpec<WhenAt> => ({
   initial: "today",
   hint: WHEN_HINT,
   ...words,
