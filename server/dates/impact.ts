@@ -2,7 +2,7 @@ import { identifiersOf, type PatientRow, patientById } from "#db/queries/patient
 import { tubeById } from "#db/queries/projections.ts";
 import type { Database } from "#db/sqlite.ts";
 import { today } from "#server/clock.ts";
-import { movedEverywhere, type Tables } from "#server/dates/moved-everywhere.ts";
+import { type MovedOfPatient, movedEverywhere, type Tables } from "#server/dates/moved-everywhere.ts";
 import { type ProposedWindow, proposedDays } from "#server/dates/proposed-days.ts";
 import type { Day } from "#shared/day/day.ts";
 import type { MovedStep } from "#shared/step/repinned.ts";
@@ -42,40 +42,47 @@ function patientOf(db: Database, id: string): PatientOfLine {
   return { id, familyName, givenName, birthOn, number: identifiersOf(db, id)[0]?.value ?? null };
 }
 
-type Moved = MovedStep & { readonly patientId: string };
+type Moved = { readonly patientId: string; readonly step: MovedStep };
 
 /** The day by which it would be done; of a step that would go, the day that it has. */
-const dayOf = ({ proposed, stood }: Moved): string =>
+const dayOf = ({ proposed, stood }: MovedStep): string =>
   proposed?.latest ?? proposed?.target ?? stood?.latest ?? stood?.target ?? "";
 
 /** The first of what would have to be done stands on top. */
 function inOrder(all: readonly Moved[]): Moved[] {
-  const keyed = all.map((moved) => ({ key: `${dayOf(moved)} ${moved.tubeId} ${moved.kind}`, moved }));
+  const keyed = all.map((moved) => {
+    const { step } = moved;
+    return { key: `${dayOf(step)} ${step.tubeId} ${step.kind}`, moved };
+  });
   return keyed.toSorted((a, b) => (a.key < b.key ? -1 : 1)).map(({ moved }) => moved);
 }
 
-const tubesOf = (some: readonly Moved[]): number => new Set(some.map(({ tubeId }) => tubeId)).size;
+/** Of how many tubes such a step would move. A tube is of one patient: no set of all of them is needed. */
+function tubesOf(everybody: readonly MovedOfPatient[], such: (step: MovedStep) => boolean): number {
+  let count = 0;
+  for (const { tubes, steps } of everybody)
+    for (const { id } of tubes) if (steps.some((step) => step.tubeId === id && such(step))) count += 1;
+  return count;
+}
 
-const lineOf = (db: Database, moved: Moved): MovedLine => ({
-  patient: patientOf(db, moved.patientId),
-  tube: { id: moved.tubeId, name: tubeById(db, moved.tubeId)?.name ?? "" },
-  step: moved.kind,
-  ...proposedDays(moved),
+const lineOf = (db: Database, { patientId, step }: Moved): MovedLine => ({
+  patient: patientOf(db, patientId),
+  tube: { id: step.tubeId, name: tubeById(db, step.tubeId)?.name ?? "" },
+  step: step.kind,
+  ...proposedDays(step),
 });
 
 /** Whom other tables would touch: how many tubes, how many past latest, and one page of them, counted from 1. Writes nothing. */
 export function impactOf(db: Database, tables: Tables, page: number): Impact {
   const on = today(db);
-  const all = movedEverywhere(db, tables).flatMap(({ patientId, steps }) =>
-    steps.map((step): Moved => ({ ...step, patientId })),
-  );
-  const isPast = ({ proposed }: Moved): boolean => (proposed?.latest ?? on) < on;
+  const everybody = movedEverywhere(db, tables);
+  const all = everybody.flatMap(({ patientId, steps }) => steps.map((step): Moved => ({ patientId, step })));
   const before = (page - 1) * IMPACT_PAGE;
   const shown = inOrder(all).slice(before, before + IMPACT_PAGE);
   return {
     today: on,
-    tubes: tubesOf(all),
-    pastLatest: tubesOf(all.filter(isPast)),
+    tubes: tubesOf(everybody, () => true),
+    pastLatest: tubesOf(everybody, ({ proposed }) => (proposed?.latest ?? on) < on),
     steps: all.length,
     lines: shown.map((moved) => lineOf(db, moved)),
     before,

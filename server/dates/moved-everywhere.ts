@@ -9,6 +9,7 @@ import { type Differs, differsFor, outputDiffers } from "#shared/protocol/differ
 import type { Protocol } from "#shared/protocol/protocol.ts";
 import type { Books } from "#shared/step/open-steps.ts";
 import { type MovedStep, movedSteps } from "#shared/step/repinned.ts";
+import type { Pins } from "#shared/tube/event.ts";
 import { fold } from "#shared/tube/fold.ts";
 import type { TubeKind } from "#shared/tube/kind/kinds.ts";
 import type { PatientTubes, TubeState } from "#shared/tube/state.ts";
@@ -24,9 +25,9 @@ export type MovedOfPatient = {
 };
 
 /** Whose dates can move: a closed list of kinds where nothing but intervals differs from every version in use. */
-function concerned(db: Database, { protocol, calendar }: Tables): Differs {
+function concerned(db: Database, { protocol, calendar }: Tables, inUse: readonly Pins[]): Differs {
   const kinds = new Set<TubeKind>();
-  for (const pins of versionsInUse(db)) {
+  for (const pins of inUse) {
     if (pins.calendar !== calendar.version) return "all";
     if (pins.protocol === protocol.version) continue;
     const differs = differsFor(protocolOf(db, pins.protocol), protocol);
@@ -63,11 +64,12 @@ function knownOf(db: Database, { patientId, state }: OpenPatient, whole: boolean
  * differ: by the same rows they ask for the same. Patients of whom nothing moves are left out.
  */
 export function movedEverywhere(db: Database, tables: Tables): MovedOfPatient[] {
-  const who = concerned(db, tables);
+  const inUse = versionsInUse(db);
+  const who = concerned(db, tables, inUse);
   if (who !== "all" && who.length === 0) return [];
   const pins = { protocol: tables.protocol.version, calendar: tables.calendar.version };
   const books = booksWith(db, tables);
-  const sameAlarms = sameOutputRows(db, tables);
+  const sameAlarms = sameOutputRows(db, tables, inUse);
   const readings = sameAlarms ? () => [] : books.readings;
   const found: MovedOfPatient[] = [];
   for (const patient of openPatients(db, who === "all" ? null : who)) {
@@ -80,7 +82,7 @@ export function movedEverywhere(db: Database, tables: Tables): MovedOfPatient[] 
   return found;
 }
 
-const sameOutputRows = (db: Database, { protocol }: Tables): boolean =>
-  versionsInUse(db).every(
+const sameOutputRows = (db: Database, { protocol }: Tables, inUse: readonly Pins[]): boolean =>
+  inUse.every(
     (pins) => pins.protocol === protocol.version || !outputDiffers(protocolOf(db, pins.protocol), protocol),
   );

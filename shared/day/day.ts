@@ -10,11 +10,20 @@ const DAY_MS = 86_400_000;
 const SHAPE = /^(\d{4})-(\d{2})-(\d{2})$/;
 
 /** Days since 1970-01-01. Calendar days have no zone, so UTC stands for all of them. */
-const ordinal = (day: Day): number =>
-  Date.UTC(Number(day.slice(0, 4)), Number(day.slice(5, 7)) - 1, Number(day.slice(8, 10))) / DAY_MS;
+const counted = (text: string): number =>
+  Date.UTC(Number(text.slice(0, 4)), Number(text.slice(5, 7)) - 1, Number(text.slice(8, 10))) / DAY_MS;
 
-/** Texts of days that were asked for: whoever dates all tubes of a clinic asks for the same few hundred again and again. */
+/** Days that were asked for, both ways: whoever dates all tubes of a clinic asks for the same few hundred again and again. */
+const ordinals = new Map<Day, number>();
 const texts = new Map<number, Day>();
+
+function ordinal(day: Day): number {
+  const known = ordinals.get(day);
+  if (known !== undefined) return known;
+  const days = counted(day);
+  ordinals.set(day, days);
+  return days;
+}
 
 function fromOrdinal(days: number): Day {
   const known = texts.get(days);
@@ -29,7 +38,7 @@ export function isDay(text: string): text is Day {
   const match = SHAPE.exec(text);
   if (match === null) return false;
   const year = Number(match[1]);
-  return year >= 1900 && year < 2200 && fromOrdinal(ordinal(text as Day)) === text;
+  return year >= 1900 && year < 2200 && fromOrdinal(counted(text)) === text;
 }
 
 /** The day, for literals and for text already checked. Throws RangeError on a day that does not exist. */

@@ -253,18 +253,21 @@ export function openSteps(patient: PatientTubes, books: Books): OpenStep[] {
 
 /** Lines beside others, each once: two reasons can rest on the same. */
 function withLines(lines: readonly Why[], more: readonly Why[]): readonly Why[] {
-  if (lines.length === 0) return more;
   const said = new Set(lines.map((line) => JSON.stringify(line)));
   return [...lines, ...more.filter((line) => !said.has(JSON.stringify(line)))];
 }
 
 /** Two reasons for the same step are one step with both whys: the dates of the one that is due first. */
 function mergeSame(steps: readonly OpenStep[]): OpenStep[] {
-  const byId = new Map<string, OpenStep>();
+  const merged: OpenStep[] = [];
   for (const step of steps) {
-    const stood = byId.get(step.id);
-    const first = stood === undefined || step.dueOn < stood.dueOn ? step : stood;
-    byId.set(step.id, { ...first, why: withLines(stood?.why ?? [], step.why) });
+    const place = merged.findIndex(({ id }) => id === step.id);
+    const stood = merged[place];
+    if (stood === undefined) merged.push(step);
+    else {
+      const first = step.dueOn < stood.dueOn ? step : stood;
+      merged[place] = { ...first, why: withLines(stood.why, step.why) };
+    }
   }
-  return [...byId.values()];
+  return merged;
 }

@@ -30,8 +30,12 @@ const daysOf = (step: OpenStep | undefined): StepDays | null => {
   return { earliest, target, latest, escalatesOn, physicianOn };
 };
 
-const isSame = (a: StepDays | null, b: StepDays | null): boolean =>
-  a === b || (a !== null && b !== null && stepDays.every((name) => a[name] === b[name]));
+const isSame = (a: OpenStep | undefined, b: OpenStep | undefined): boolean =>
+  a === b || (a !== undefined && b !== undefined && stepDays.every((name) => a[name] === b[name]));
+
+/** A patient has few steps: to look through them is quicker than to index them. */
+const withId = (steps: readonly OpenStep[], id: string): OpenStep | undefined =>
+  steps.find((step) => step.id === id);
 
 /**
  * What would move if every tube of a patient went by other versions of the tables: each step whose days would be others, that would
@@ -45,14 +49,13 @@ export function movedSteps(patient: PatientTubes, books: Books, pins: Pins): Mov
     tube.status === "ended" || isPinnedTo(pins, tube) ? tube : { ...tube, pins },
   );
   const stood = openSteps(patient, books);
-  const next = new Map(openSteps({ ...patient, tubes }, books).map((step) => [step.id, step]));
-  const stands = new Set(stood.map(({ id }) => id));
-  const cameUp = [...next.values()].filter(({ id }) => !stands.has(id));
+  const next = openSteps({ ...patient, tubes }, books);
+  const cameUp = next.filter(({ id }) => withId(stood, id) === undefined);
   return [...stood, ...cameUp].flatMap((step): MovedStep[] => {
     const tubeId = step.tubeId ?? first;
-    const before = stands.has(step.id) ? daysOf(step) : null;
-    const after = daysOf(next.get(step.id));
+    const before = withId(stood, step.id);
+    const after = withId(next, step.id);
     if (tubeId === undefined || isSame(before, after)) return [];
-    return [{ stepId: step.id, tubeId, kind: step.kind, stood: before, proposed: after }];
+    return [{ stepId: step.id, tubeId, kind: step.kind, stood: daysOf(before), proposed: daysOf(after) }];
   });
 }

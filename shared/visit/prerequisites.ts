@@ -32,10 +32,11 @@ const most = (figures: readonly number[]): number | null =>
 /** What the clinic's rows ask for, that speak of any tube of the visit, each with where it stands in the table. */
 const asking = ({ tubes }: VisitAhead, { visits }: Pick<Protocol, "visits">) =>
   (visits?.prerequisites ?? [])
-    .map((row, place) => ({ ...row, row: addressOf("visits.prerequisites", place + 1) }))
-    .filter(({ acts, kinds }) =>
+    .map((row, place) => ({ row, place }))
+    .filter(({ row: { acts, kinds } }) =>
       tubes.some(({ kind, act }) => acts.includes(act) && (kinds.length === 0 || kinds.includes(kind))),
-    );
+    )
+    .map(({ row, place }) => ({ ...row, row: addressOf("visits.prerequisites", place + 1) }));
 
 /**
  * What has to be settled before a visit, one entry a thing, in the order of the closed list; days are the clinic's working days. Nothing
