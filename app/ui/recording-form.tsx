@@ -94,7 +94,7 @@ export function RecordingForm<V, Result>(props: RecordingFormProps<V, Result>): 
             texts={texts}
             problems={problems}
             typed={typed}
-            after={after && { field: after.field, says: after.says(readWhatCan(fields, texts)) }}
+            after={(name) => name === after?.field && after.says(readWhatCan(fields, texts))}
           />
         )}
         {beside && <div className={styles.beside}>{beside(readWhatCan(fields, texts))}</div>}

@@ -1,4 +1,5 @@
 import { calendarRouter } from "#server/api/calendar-router.ts";
+import { callRouter } from "#server/api/call-router.ts";
 import { clinicRouter } from "#server/api/clinic-router.ts";
 import { draftRouter } from "#server/api/draft-router.ts";
 import { exportRouter } from "#server/api/export-router.ts";
@@ -35,6 +36,7 @@ export const appRouter = router({
   staff: staffRouter,
   tube: tubeRouter,
   visit: visitRouter,
+  call: callRouter,
 });
 
 export type AppRouter = typeof appRouter;

@@ -1,12 +1,9 @@
 import { visitLineById } from "#db/queries/visits.ts";
 import type { Database } from "#db/sqlite.ts";
 import type { Tx } from "#db/transaction.ts";
-import { newId } from "#server/ids.ts";
-import { append } from "#server/record/append.ts";
-import { clinicNow } from "#server/record/decide-each.ts";
 import type { Doing } from "#server/record/record-event.ts";
+import { type Telling, tellOfPatient } from "#server/record/tell-of-patient.ts";
 import type { Instant } from "#shared/day/instant.ts";
-import { onDay } from "#shared/day/when.ts";
 import { DomainError } from "#shared/errors/refusal.ts";
 import type { Payload } from "#shared/tube/payloads.ts";
 import type { visitPayloads } from "#shared/tube/visit-payloads.ts";
@@ -40,20 +37,8 @@ export function recordOfVisit<K extends VisitKind>(
   says: readonly [Says<K>, ...Says<K>[]],
   by: VisitSubmit & { readonly staff: Doing["staff"]; readonly at: Instant },
 ): VisitRecorded {
-  const { actId, patientId, lastSeen, staff, at } = by;
-  const now = clinicNow(tx, at);
-  const commands = says.map(({ kind, payload }) => ({
-    eventId: newId(),
-    kind,
-    tubes: [],
-    when: onDay(now.today),
-    time: now.time,
-    daySequence: 0,
-    payload,
-    amends: null,
-    lastSeen,
-  }));
-  append(tx, { patientId, actId, staffId: staff.id, at }, commands);
+  const [id = ""] = tellOfPatient(tx, says as unknown as readonly Telling[], by);
   const [{ payload }] = says;
-  return { actId, patientId, visitId: "visit" in payload ? payload.visit : (commands[0]?.eventId ?? "") };
+  const { actId, patientId } = by;
+  return { actId, patientId, visitId: "visit" in payload ? payload.visit : id };
 }

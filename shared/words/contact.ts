@@ -8,14 +8,16 @@ export const telephonesText = ({ telephones }: Contact): string | null =>
         .map(({ number, bestTimes }) => (bestTimes === null ? number : `${number} (${bestTimes})`))
         .join("; ");
 
+/** Whether the patient allows that somebody is told. */
+export const mayBeToldText = (mayBeTold: boolean | null): string => {
+  if (mayBeTold === null) return "nobody has asked whether they may be told";
+  return mayBeTold ? "may be told" : "may not be told";
+};
+
 /** Whether the patient allows it is said, also that nobody has asked. */
-export function alternateText({ alternate: other }: Contact): string | null {
+export function alternateText({ alternate: other }: Pick<Contact, "alternate">): string | null {
   if (other === null) return null;
-  const told =
-    other.mayBeTold === null
-      ? "nobody has asked whether they may be told"
-      : other.mayBeTold
-        ? "may be told"
-        : "may not be told";
-  return [other.name, other.telephone, told].filter((part) => part !== null).join(", ");
+  return [other.name, other.telephone, mayBeToldText(other.mayBeTold)]
+    .filter((part) => part !== null)
+    .join(", ");
 }

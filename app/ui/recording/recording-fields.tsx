@@ -10,8 +10,8 @@ type RecordingFieldsProps<V> = {
   readonly texts: Texts;
   readonly problems: readonly Problem[];
   readonly typed: (field: string) => void;
-  /** What stands right after one field: a warning where the fact is entered. */
-  readonly after?: { readonly field: keyof V & string; readonly says: ReactNode } | undefined;
+  /** What stands right after a field: a warning where the fact is entered. */
+  readonly after?: ((field: keyof V & string) => ReactNode) | undefined;
 };
 
 /**
@@ -56,7 +56,7 @@ export function RecordingFields<V>(props: RecordingFieldsProps<V>): ReactNode {
       {shown.map((name) => (
         <Fragment key={name}>
           {field(name)}
-          {name === after?.field && after.says}
+          {after?.(name)}
         </Fragment>
       ))}
       {folded.length > 0 && <Folded open={used}>{folded.map(field)}</Folded>}
