@@ -27,8 +27,8 @@ export function CallForm({ patientId, context, lastSeen, draft }: CallFormProps)
       act="Save the call"
       lastSeen={lastSeen}
       draft={draft}
-      drafts={draftStore("call.saved", patientId)}
-      send={(texts, act) => api.call.saved.mutate({ ...act, patientId, texts })}
+      drafts={draftStore("calls.saved", patientId)}
+      send={(texts, act) => api.calls.saved.mutate({ ...act, patientId, texts })}
       leaveTo={`/patients/${patientId}`}
       layout={(laid) => (
         <CallFields {...laid} plan={{ fields, draft }} questions={context.questions} patientId={patientId} />

@@ -7,7 +7,7 @@ import { type Meant, RecordsMeant } from "#app/patients/records-meant.tsx";
 import { ActButton, ActLinks } from "#app/record/act-links.tsx";
 import { formsOfPatientStep } from "#app/record/offered.ts";
 import { mayRecord, patientFormHref, tubeFormHref } from "#app/record/procedures.ts";
-import { visitStepAct } from "#app/visit/visit-pages.ts";
+import { stepPage } from "#app/record/step-page.ts";
 import type { Person } from "#shared/access/person.ts";
 import type { Day } from "#shared/day/day.ts";
 import type { OpenStep } from "#shared/step/step.ts";
@@ -61,7 +61,7 @@ function PatientStep({
         {ownerText(owner)}.
       </p>
       {step.why.map((line) => (
-        <p key={`${line.code} ${line.eventId}`}>
+        <p key={JSON.stringify(line)}>
           <bdi>{whySentence(line)}</bdi>
         </p>
       ))}
@@ -73,7 +73,7 @@ function PatientStep({
         person={person}
         label={`Ways to answer: ${stepNames[step.kind]}`}
       />
-      <VisitStep step={step} patientId={patientId} />
+      <PageOfStep step={step} patientId={patientId} />
       {asksBirthDate(step) && (
         <p data-screen-only>
           <BirthDateLink patientId={patientId} person={person} />
@@ -83,9 +83,9 @@ function PatientStep({
   );
 }
 
-/** A step of a visit is answered on the visit's own page. */
-function VisitStep({ step, patientId }: { readonly step: OpenStep; readonly patientId: string }): ReactNode {
-  const act = visitStepAct(step, patientId);
+/** A step of a visit or of a call is answered on a page of its own. */
+function PageOfStep({ step, patientId }: { readonly step: OpenStep; readonly patientId: string }): ReactNode {
+  const act = stepPage(step, patientId);
   return act === null ? null : <ActButton href={act.href}>{act.word}</ActButton>;
 }
 

@@ -5,6 +5,7 @@ import { RecentKey, RecentOutput, recentHead } from "#app/output/recent-output.t
 import type { PatientPage } from "#app/patients/patient-page.ts";
 import { formOfStep } from "#app/record/offered.ts";
 import { mayRecord, tubeFormHref } from "#app/record/procedures.ts";
+import { stepPage } from "#app/record/step-page.ts";
 import { DwellStrip } from "#app/strip/dwell-strip.tsx";
 import { AxisHead, cropStyle } from "#app/strip/strip-defs.tsx";
 import { stripFactsOf } from "#app/strip/tall-facts.ts";
@@ -88,6 +89,7 @@ type TubeRowProps = {
 function TubeRow({ row, chart, title, today, person }: TubeRowProps): ReactNode {
   const { tube, next, lines } = row;
   const form = formOfStep[next.step.kind];
+  const page = stepPage(next.step, next.patient.id);
   return (
     <tr className={styles.row}>
       <th scope="row">
@@ -124,7 +126,12 @@ function TubeRow({ row, chart, title, today, person }: TubeRowProps): ReactNode 
               <a href={`/tubes/${tube.id}`}>{lines.length - 1} more open</a>
             </>
           )}{" "}
-          {form !== null && mayRecord(person, form) && (
+          {page !== null && (
+            <a href={page.href} data-screen-only>
+              {page.word}
+            </a>
+          )}
+          {page === null && form !== null && mayRecord(person, form) && (
             <a href={tubeFormHref(tube.id, form)} data-screen-only>
               {actLabels[form]}
             </a>

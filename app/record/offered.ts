@@ -13,7 +13,7 @@ export const formOfStep = {
   "remove or exchange": "plan recorded",
   remove: "removed",
   review: "review decided",
-  call: "called",
+  call: null,
   "fragment retained": "removed",
   "confirm removal": "verified",
   "confirm what was done elsewhere": "verified",
@@ -23,7 +23,7 @@ export const formOfStep = {
   contradiction: null,
   alarm: "alarm closed",
   "clamp trial": "clamp trial passed",
-  "ask again": "called",
+  "ask again": null,
   "balloon check": "balloon checked",
   "tip position": "tip position",
   handover: "accepted elsewhere",
@@ -99,7 +99,7 @@ type Offered = Pick<TubeState, "status" | "kind" | "mode" | "retention" | "unver
 
 const said: FormGroup = {
   word: "Said and given",
-  forms: ["called", "step assigned", "transferred", "handed over", "accepted elsewhere"],
+  forms: ["step assigned", "transferred", "handed over", "accepted elsewhere"],
 };
 
 /** What shuts a tube, or opens it again. */
@@ -176,6 +176,6 @@ export function offeredForms(tube: Offered): readonly FormGroup[] {
     case "fragment retained":
       return [{ word: "How it goes on", forms: afterFragment }, noted, said];
     case "ended":
-      return [noted, { word: "Said", forms: ["called"] }];
+      return [noted];
   }
 }

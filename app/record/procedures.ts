@@ -24,7 +24,6 @@ export const tubeProcedures = {
   "plan recorded": "planRecorded",
   "exchange planned": "exchangePlanned",
   "step assigned": "stepAssigned",
-  called: "called",
   repositioned: "repositioned",
   flushed: "flushed",
   unblocked: "unblocked",

@@ -6,8 +6,8 @@ import { TubeCell } from "#app/lists/tube-cell.tsx";
 import { asksBirthDate, BirthDateLink } from "#app/patients/birth-date-link.tsx";
 import { formOfStep, patientFormOfStep } from "#app/record/offered.ts";
 import { mayRecord, patientFormHref, tubeFormHref } from "#app/record/procedures.ts";
+import { stepPage } from "#app/record/step-page.ts";
 import { type Column, DataTable } from "#app/ui/data-table.tsx";
-import { visitStepAct } from "#app/visit/visit-pages.ts";
 import type { Person } from "#shared/access/person.ts";
 import type { Day } from "#shared/day/day.ts";
 import { actLabels } from "#shared/words/acts.ts";
@@ -70,8 +70,8 @@ function ActLink({ line, person }: { readonly line: ListLine; readonly person: P
   const ofPatient = patientFormOfStep[step.kind];
   if (ofPatient !== undefined && mayRecord(person, ofPatient))
     return <a href={patientFormHref(patient.id, ofPatient)}>{actLabels[ofPatient]}</a>;
-  const ofVisit = visitStepAct(step, patient.id);
-  if (ofVisit !== null) return <a href={ofVisit.href}>{ofVisit.word}</a>;
+  const page = stepPage(step, patient.id);
+  if (page !== null) return <a href={page.href}>{page.word}</a>;
   if (asksBirthDate(step)) return <BirthDateLink patientId={patient.id} person={person} />;
   if (tube === null) return <a href={`/patients/${patient.id}`}>Open the patient</a>;
   const form = formOfStep[step.kind];

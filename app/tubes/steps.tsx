@@ -2,12 +2,12 @@ import type { ReactNode } from "react";
 import { ActButton, ActLinks } from "#app/record/act-links.tsx";
 import { afterFragment, afterOut, formOfStep, patientFormOfStep } from "#app/record/offered.ts";
 import { mayRecord, patientFormHref, tubeFormHref } from "#app/record/procedures.ts";
+import { stepPage } from "#app/record/step-page.ts";
 import { AlarmActs, AlarmReasons } from "#app/tubes/alarm-reasons.tsx";
 import { ownerToday } from "#app/tubes/step-owner.ts";
 import { StepWhy } from "#app/tubes/step-why.tsx";
 import { ExampleMark } from "#app/ui/example-mark.tsx";
 import { Now } from "#app/ui/now.tsx";
-import { visitStepAct } from "#app/visit/visit-pages.ts";
 import type { Person } from "#shared/access/person.ts";
 import type { Day } from "#shared/day/day.ts";
 import { printDay } from "#shared/day/print-day.ts";
@@ -95,8 +95,8 @@ type ActsOf = Pick<StepProps, "tube" | "person" | "patientId">;
 /** The form that a step most likely ends in, of the tube or of the patient, where this person may record it. */
 function actOf(step: OpenStep, { tube, person, patientId }: ActsOf): { href: string; word: string } | null {
   const { kind } = step;
-  const ofVisit = visitStepAct(step, patientId);
-  if (ofVisit !== null) return ofVisit;
+  const page = stepPage(step, patientId);
+  if (page !== null) return page;
   const form = formOfStep[kind];
   if (form !== null && mayRecord(person, form))
     return { href: tubeFormHref(tube.id, form), word: actLabels[form] };

@@ -53,7 +53,6 @@ export const recordRouter = router({
   planRecorded: ofTube("plan recorded"),
   exchangePlanned: ofTube("exchange planned"),
   stepAssigned: ofTube("step assigned"),
-  called: ofTube("called"),
   repositioned: ofTube("repositioned"),
   flushed: ofTube("flushed"),
   unblocked: ofTube("unblocked"),

@@ -36,7 +36,7 @@ export const appRouter = router({
   staff: staffRouter,
   tube: tubeRouter,
   visit: visitRouter,
-  call: callRouter,
+  calls: callRouter,
 });
 
 export type AppRouter = typeof appRouter;

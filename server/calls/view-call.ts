@@ -14,7 +14,7 @@ import { fold } from "#shared/tube/fold.ts";
 import { standingEvents } from "#shared/tube/history.ts";
 
 /** The form under which a call that is typed and not saved is kept; its subject is the patient. */
-export const CALL_DRAFT = "call.saved";
+export const CALL_DRAFT = "calls.saved";
 
 /** What somebody else typed of a call to this patient and did not save. */
 export type OthersDraft = { readonly by: string; readonly savedAt: Instant; readonly texts: Texts };

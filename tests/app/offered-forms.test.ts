@@ -85,7 +85,7 @@ describe("what a screen offers", () => {
   it("what a role may: a caller records a call and no exchange", () => {
     expect(mayRecord(nurse, "exchanged")).toBe(true);
     expect(mayRecord(caller, "exchanged")).toBe(false);
-    expect(mayRecord(caller, "called")).toBe(true);
+    expect(mayRecord(caller, "told of the tube")).toBe(true);
   });
 });
 

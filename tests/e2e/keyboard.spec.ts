@@ -48,7 +48,6 @@ const MOST_KEYS = 30;
 /** Keys as they are pressed from the moment the form is open, a tab and a line's end as themselves, and what the story then says. */
 const ordinary = [
   ["exchanged", "-1\t8f\t.035 in\n", /Exchanged: 8 F, takes 0\.035 in/],
-  ["called", "not\t\t\n", /Called: not reached/],
   ["fell-out", "-1\ty\tpatient\n", /Fell out/],
   ["checked", "no leak\t\n", /no leak/],
 ] as const;

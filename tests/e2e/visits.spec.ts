@@ -256,15 +256,15 @@ test("three slots are one key away from a call, also while it is typed, and what
   page,
   newTube,
 }) => {
-  const { patient, tube } = await newTube({ tube: { when: "-70" } });
-  await open(page, `${tube}/record/called`);
-  await type(page, { "What was said": "Asks for a day." });
+  const { patient } = await newTube({ tube: { when: "-70" } });
+  await open(page, `${patient}/call`);
+  await type(page, { "What else was said": "Asks for a day." });
   // Kept on the server within three seconds of the last key.
   await page.waitForResponse((answer) => answer.url().includes("draft.save") && answer.ok());
-  await page.getByLabel("What was said", { exact: true }).focus();
+  await page.getByLabel("What else was said", { exact: true }).focus();
   await page.keyboard.press("F2");
-  await page.waitForURL(`**${patient}/visit?first=*`);
+  await page.waitForURL(`**${patient}/visit`);
   await expect(slots(page)).toHaveCount(3);
-  await page.goto(`${tube}/record/called`);
-  await expect(page.getByLabel("What was said", { exact: true })).toHaveValue("Asks for a day.");
+  await page.goto(`${patient}/call`);
+  await expect(page.getByLabel("What else was said", { exact: true })).toHaveValue("Asks for a day.");
 });

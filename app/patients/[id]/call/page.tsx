@@ -31,10 +31,10 @@ export default async function CallPage({ params, searchParams }: CallPageProps):
   const { id: patientId } = await params;
   const { goon } = await searchParams;
   const { api, frame, person, today } = await signedIn();
-  const view = await orNotFound(api.call.view({ patientId }));
+  const view = await orNotFound(api.calls.view({ patientId }));
   const { patient, state, steps, charts } = await api.patient.view({ patientId });
   const { context, calls, lastCall, othersDraft, clinic, lastSeen } = view;
-  const own = await api.draft.load({ form: "call.saved", subject: patientId });
+  const own = await api.draft.load({ form: "calls.saved", subject: patientId });
   const taken: StoredDraft | null =
     goon === undefined || othersDraft === null ? null : { actId: newActId(), texts: othersDraft.texts };
   const contact = patient.contact as Contact;

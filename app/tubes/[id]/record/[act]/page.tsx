@@ -12,7 +12,6 @@ import { NotForYou } from "#app/record/not-for-you.tsx";
 import { mayRecord, slugOf, tubeFormOf } from "#app/record/procedures.ts";
 import { namesOfStaff } from "#app/staff/names-of-staff.ts";
 import { PageFrame } from "#app/ui/page-frame.tsx";
-import { VisitsOf } from "#app/visit/visits-of.tsx";
 import { planBeside } from "#shared/fit/tube-in-place.ts";
 import { numberedTubes } from "#shared/record/numbered-tubes.ts";
 import { plannedTexts } from "#shared/record/tube/planned-texts.ts";
@@ -50,7 +49,6 @@ export default async function RecordTubePage({
         none="This record has ended: nothing is open."
         {...{ today, nameOf }}
       />
-      {kind === "called" && <VisitsOf patientId={patient.id} state={view.visiting} tubeId={tubeId} />}
       {(kind === "capped" || kind === "clamp trial started") && (
         <BeforeShutting view={view} output={await api.tube.output({ tubeId })} />
       )}
