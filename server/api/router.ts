@@ -1,4 +1,5 @@
 import { calendarRouter } from "#server/api/calendar-router.ts";
+import { callRouter } from "#server/api/call-router.ts";
 import { clinicRouter } from "#server/api/clinic-router.ts";
 import { draftRouter } from "#server/api/draft-router.ts";
 import { exportRouter } from "#server/api/export-router.ts";
@@ -19,6 +20,8 @@ import { visitRouter } from "#server/api/visit-router.ts";
 
 export const appRouter = router({
   calendar: calendarRouter,
+  // A router cannot be named "call".
+  calls: callRouter,
   clinic: clinicRouter,
   draft: draftRouter,
   export: exportRouter,

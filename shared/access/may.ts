@@ -22,6 +22,8 @@ export const access = {
   "calendar.preview": ["lead"],
   "calendar.restore": ["lead"],
   "calendar.view": everyone,
+  "calls.released": everyone,
+  "calls.taken": everyone,
   "clinic.telephone": ["lead"],
   "clinic.view": ["lead"],
   "draft.drop": everyone,

@@ -13,6 +13,8 @@ const matrix: Record<string, string> = {
   "calendar.preview": "L",
   "calendar.restore": "L",
   "calendar.view": "NCPAL",
+  "calls.released": "NCPAL",
+  "calls.taken": "NCPAL",
   "clinic.telephone": "L",
   "clinic.view": "L",
   "draft.drop": "NCPAL",
