@@ -6,6 +6,7 @@ const projections = {
   open_steps: "id",
   visits: "id",
   next_visits: "tube_id",
+  call_lines: "patient_id",
   patient_states: "patient_id",
 } as const;
 type ProjectionTable = keyof typeof projections;

@@ -58,11 +58,13 @@ export const disposableTables: Readonly<Record<string, string>> = {
   visits: "Computed from events.",
   next_visits: "Computed from events.",
   patient_states: "Computed from events.",
+  call_lines: "Computed from events.",
   protocol_draft: "Rows that nobody has signed: what is signed is a version.",
   drafts: "What was typed and not saved: gone after 7 days.",
   sheets: "A sheet that waits for its answers: gone after 7 days, like a draft.",
   saved_filters: "How one person looks at lists, nothing of the record: saved again under its name.",
   own_orders: "In which order one person goes through a list, nothing of the record: put again.",
+  call_holds: "Who rings a patient now, nothing of the record: taken again with the next call.",
   sessions: "Whoever was signed in signs in again.",
   sign_in_refusals: "Waits after wrong sign-ins: forgotten after two hours.",
 };

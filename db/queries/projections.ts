@@ -1,6 +1,6 @@
 import { asc, eq, sql } from "drizzle-orm";
 import { inserter, prepared } from "#db/prepared.ts";
-import { nextVisits, openSteps, patientStates, tubes, visits } from "#db/schema/projections.ts";
+import { callLines, nextVisits, openSteps, patientStates, tubes, visits } from "#db/schema/projections.ts";
 import type { Database } from "#db/sqlite.ts";
 import type { Tx } from "#db/transaction.ts";
 
@@ -9,6 +9,7 @@ export type StepRow = typeof openSteps.$inferSelect;
 
 export type VisitRow = typeof visits.$inferSelect;
 export type NextVisitRow = typeof nextVisits.$inferSelect;
+export type CallLineRow = typeof callLines.$inferSelect;
 export type PatientStateRow = typeof patientStates.$inferSelect;
 
 /** All that is computed from one patient's events. */
@@ -18,6 +19,8 @@ export type Projection = {
   readonly steps: readonly StepRow[];
   readonly visits: readonly VisitRow[];
   readonly nextVisits: readonly NextVisitRow[];
+  /** Undefined where nobody is rung about anything. */
+  readonly callLine: CallLineRow | undefined;
 };
 
 const stateOfPatient = prepared((orm) =>
@@ -84,6 +87,21 @@ const dropNext = prepared((orm) =>
 );
 const insertNext = inserter(nextVisits);
 
+const lineOfPatient = prepared((orm) =>
+  orm
+    .select()
+    .from(callLines)
+    .where(eq(callLines.patientId, sql.placeholder("patientId")))
+    .prepare(),
+);
+const dropLine = prepared((orm) =>
+  orm
+    .delete(callLines)
+    .where(eq(callLines.patientId, sql.placeholder("patientId")))
+    .prepare(),
+);
+const insertLine = inserter(callLines);
+
 const dropSteps = prepared((orm) =>
   orm
     .delete(openSteps)
@@ -124,6 +142,7 @@ export const projectionOf = (db: Database, patientId: string): Projection => ({
   steps: stepsOf(db, patientId),
   visits: visitsOf(db, patientId),
   nextVisits: nextOfPatient(db).all({ patientId }),
+  callLine: lineOfPatient(db).get({ patientId }),
 });
 
 type Row = { readonly id: string };
@@ -155,6 +174,13 @@ function replaceVisits(tx: Tx, patientId: string, { stood, next }: Sides): void 
   for (const row of next.nextVisits) insertNext(tx, row);
 }
 
+function replaceCallLine(tx: Tx, patientId: string, { stood, next }: Sides): void {
+  const [before, after] = [stood.callLine, next.callLine];
+  if (after === undefined ? before === undefined : isSame(after, before)) return;
+  dropLine(tx).run({ patientId });
+  if (after !== undefined) insertLine(tx, after);
+}
+
 /**
  * Writes what the events make in place of what stood. A tube whose opening was voided is gone with it. What stands as it should is left
  * alone: most readings change no tube and no step, and to write them again would cost more than the reading.
@@ -166,6 +192,7 @@ export function replaceProjection(tx: Tx, patientId: string, next: Projection): 
     insertState(tx, next.patient);
   }
   replaceVisits(tx, patientId, { stood, next });
+  replaceCallLine(tx, patientId, { stood, next });
   if (others(stood.tubes, next.tubes).length > 0 || others(next.tubes, stood.tubes).length > 0) {
     dropSteps(tx).run({ patientId });
     dropTubes(tx).run({ patientId });
@@ -179,6 +206,7 @@ export function replaceProjection(tx: Tx, patientId: string, next: Projection): 
 
 /** Before a rebuild: nothing computed is left. */
 export function emptyProjections(tx: Tx): void {
+  tx.orm.delete(callLines).run();
   tx.orm.delete(openSteps).run();
   tx.orm.delete(nextVisits).run();
   tx.orm.delete(visits).run();

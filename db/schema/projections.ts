@@ -6,6 +6,8 @@ import { patients } from "#db/schema/patients.ts";
 import { staff } from "#db/schema/staff.ts";
 import { calendarVersions, protocolVersions } from "#db/schema/versions.ts";
 import { type StaffRole, staffRoles } from "#shared/access/roles.ts";
+import type { CallStory } from "#shared/call/call-line.ts";
+import { type DayPart, dayParts } from "#shared/protocol/call-rows.ts";
 import type { Length } from "#shared/size/length.ts";
 import type { ListRank } from "#shared/step/list-rank.ts";
 import { type Visit, type VisitState, visitStates } from "#shared/visit/visit.ts";
@@ -195,6 +197,51 @@ export const nextVisits = sqliteTable(
   (t) => [
     // query: those of one patient, written with the patient's visits
     index("next_visits_by_patient").on(t.patientId, t.tubeId),
+  ],
+);
+
+/** Projection: one row a patient who has something to be rung about, with what the call list sorts by (shared/call/call-line.ts). */
+export const callLines = sqliteTable(
+  "call_lines",
+  {
+    patientId: id("patient_id")
+      .primaryKey()
+      .references(() => patients.id, { onDelete: "restrict" }),
+    /** From this day on somebody is rung. */
+    dueOn: dayText("due_on").notNull(),
+    /** A red flag is open and handed to nobody. */
+    flagPending: flag("flag_pending").notNull(),
+    inTrial: flag("in_trial").notNull(),
+    /** The last day of a tube's first hours by the row. */
+    firstHoursUntil: dayText("first_hours_until"),
+    latestOn: dayText("latest_on"),
+    attemptsLeft: integer("attempts_left").notNull(),
+    /** `HH:MM` by the clinic's clock, where they asked to be rung then. */
+    nextTime: text("next_time"),
+    nextPart: text("next_part").$type<DayPart>(),
+    rulesVersion: integer("rules_version").notNull(),
+    /** What was tried and what is next. */
+    line: json("line").$type<CallStory>().notNull(),
+  },
+  (t) => [
+    check("call_lines_next_time_is_time", sql`${t.nextTime} glob '[0-2][0-9]:[0-5][0-9]'`),
+    check("call_lines_next_part_known", isOneOf(t.nextPart, dayParts)),
+    check("call_lines_attempts_counted", sql`${t.attemptsLeft} >= 0`),
+    ...areDays("call_lines", t.dueOn, t.firstHoursUntil, t.latestOn),
+    ...areFlags("call_lines", t.flagPending, t.inTrial),
+    ...areJson("call_lines", t.line),
+    // query: the call list by its order, and how many are due on which days; rows themselves are long
+    index("call_lines_due").on(
+      t.dueOn,
+      t.flagPending,
+      t.inTrial,
+      t.firstHoursUntil,
+      t.latestOn,
+      t.attemptsLeft,
+      t.nextTime,
+      t.nextPart,
+      t.patientId,
+    ),
   ],
 );
 

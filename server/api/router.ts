@@ -20,6 +20,8 @@ import { visitRouter } from "#server/api/visit-router.ts";
 
 export const appRouter = router({
   calendar: calendarRouter,
+  // A router cannot be named "call".
+  calls: callRouter,
   clinic: clinicRouter,
   draft: draftRouter,
   export: exportRouter,

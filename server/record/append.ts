@@ -12,6 +12,7 @@ import { type Computed, projectionFrom } from "#server/record/project.ts";
 import { refuseClosedRecord } from "#server/record/refuse-closed-record.ts";
 import { toStored } from "#server/record/stored-event.ts";
 import { refuseTakenSlots } from "#server/visits/refuse-taken-slots.ts";
+import { callLineOf } from "#shared/call/call-line.ts";
 import type { Instant } from "#shared/day/instant.ts";
 import { DomainError } from "#shared/errors/refusal.ts";
 import { byVolume } from "#shared/output/criterion/by-volume.ts";
@@ -48,7 +49,8 @@ function compute({ events, books }: Pick<PatientRecord, "events" | "books">): Co
   const read = readOnce(books);
   const byOutput = state.tubes.filter(({ role }) => byVolume.includes(role));
   const asks = new Map(byOutput.map((tube) => [tube.id, outputAsks(criterionFacts(tube, state, read))]));
-  return { state, steps: openSteps(state, read), asks, bornOn: books.bornOn };
+  const steps = openSteps(state, read);
+  return { state, steps, asks, bornOn: books.bornOn, call: callLineOf(state, steps, read) };
 }
 
 type Counted = Pick<PatientRecord, "patient" | "events" | "books">;

@@ -1,4 +1,12 @@
-import type { NextVisitRow, Projection, StepRow, TubeRow, VisitRow } from "#db/queries/projections.ts";
+import type {
+  CallLineRow,
+  NextVisitRow,
+  Projection,
+  StepRow,
+  TubeRow,
+  VisitRow,
+} from "#db/queries/projections.ts";
+import type { CallLine } from "#shared/call/call-line.ts";
 import type { Day } from "#shared/day/day.ts";
 import { asksNothing, type OutputAsks } from "#shared/review/output-asks.ts";
 import { type ListRank, rankOf } from "#shared/step/list-rank.ts";
@@ -106,13 +114,35 @@ export type Computed = {
   /** What the output of tubes asks for, by their ids; of the others nothing. */
   readonly asks: ReadonlyMap<string, OutputAsks>;
   readonly bornOn: Day | null;
+  /** Null where nobody is rung about anything. */
+  readonly call: CallLine | null;
 };
 
+function callLineRow(line: CallLine, patientId: string): CallLineRow {
+  const { latest, story, dueOn, ...rest } = line;
+  // A time is of the day on which the next try is: a line that is due for something else has none.
+  const next = story.next?.on === dueOn ? story.next : null;
+  return {
+    patientId,
+    dueOn,
+    ...rest,
+    latestOn: latest,
+    nextTime: next?.at ?? null,
+    nextPart: next?.part ?? null,
+    rulesVersion: RULES_VERSION,
+    line: story,
+  };
+}
+
 /** What is written of a patient's state: computed again from events with every write, and by a rebuild. */
-export const projectionFrom = (patientId: string, { state, steps, asks, bornOn }: Computed): Projection => ({
+export const projectionFrom = (
+  patientId: string,
+  { state, steps, asks, bornOn, call }: Computed,
+): Projection => ({
   patient: { patientId, state: inShort(state, bornOn), rulesVersion: RULES_VERSION },
   tubes: state.tubes.map((tube) => tubeRow(tube, patientId, asks.get(tube.id) ?? asksNothing)),
   steps: steps.map((step) => ({ patientId, ...stepRow(step, rankOf(step, steps)) })),
   visits: state.visits.map((visit) => visitRow(visit, patientId, steps)),
   nextVisits: nextVisits(state, patientId),
+  callLine: call === null ? undefined : callLineRow(call, patientId),
 });

@@ -28,10 +28,12 @@ type Asked = {
 
 type Rang = Extract<Tried, { readonly by: "telephone" }>;
 
-const dayOf = ({ when, recordedOn }: Pick<Tried, "when" | "recordedOn">): Day => when.latest ?? recordedOn;
+/** The last day on which it may have been. */
+export const dayOfTry = ({ when, recordedOn }: Pick<Tried, "when" | "recordedOn">): Day =>
+  when.latest ?? recordedOn;
 
 /** Whoever is rung first; the alternate contact and the doctors are rungs of their own. */
-const isAttempt = (tried: Tried): tried is Rang =>
+export const isAttempt = (tried: Tried): tried is Rang =>
   tried.by === "telephone" && ["the patient", "the home nurse", "the ward"].includes(tried.to);
 
 const answersRung: Readonly<Record<Rung, (tried: Tried) => boolean>> = {
@@ -58,8 +60,8 @@ const openFrom = (day: Day, calendar: ClinicCalendar): Day => nextOpenDay(day, c
 function otherTime(tries: readonly Rang[], last: Rang, { rows, calendar, early }: Asked) {
   const hours = inOrder(rows?.hours ?? []);
   const part = partAt(last.time, hours);
-  const day = dayOf(last);
-  const onThatDay = tries.filter((tried) => dayOf(tried) === day).length;
+  const day = dayOfTry(last);
+  const onThatDay = tries.filter((tried) => dayOfTry(tried) === day).length;
   if (early !== null && onThatDay === 1 && part >= 0 && part < hours.length - 1)
     return { on: day, part: hours[part + 1]?.part ?? null };
   const next = hours.length === 0 ? null : (hours[(part + 1) % hours.length]?.part ?? null);
@@ -85,7 +87,7 @@ function nextRung(
   tries: readonly Tried[],
   { rows, calendar }: Asked,
 ): Pick<NextTry, "next" | "on" | "source"> {
-  const last = tries.reduce((day, tried) => later(day, dayOf(tried)), dayOf(tries[0] as Tried));
+  const last = tries.reduce((day, tried) => later(day, dayOfTry(tried)), dayOfTry(tries[0] as Tried));
   const open = (rows?.rungs ?? []).find(({ rung }) => !tries.some((tried) => answersRung[rung](tried)));
   if (open === undefined) return { next: "physician", on: openFrom(last, calendar), source: null };
   return {
@@ -117,6 +119,6 @@ export function nextTry({ tries }: Pick<CallLog, "tries">, asked: Asked): NextTr
   }
   if (row === null || of === null || tried >= of || others) return { ...common, ...nextRung(tries, asked) };
   if (first === undefined || last === undefined) return { ...common, ...nextRung(tries, asked) };
-  const latest = afterWorkingDays(dayOf(first), row.withinWorkingDays, calendar);
+  const latest = afterWorkingDays(dayOfTry(first), row.withinWorkingDays, calendar);
   return { ...common, ...otherTime(attempts, last, asked), next: "call", latest, source: row.source };
 }

@@ -239,6 +239,7 @@ export const refusalCodes = [
   "nothing-to-book",
   // calls
   "flag-not-open",
+  "call-held",
   "calls-go-on",
   "number-not-rung",
   "answers-without-contact",

@@ -11,14 +11,23 @@ export function trialTarget({ tube: { trial }, protocol }: TubeQuestion): Day | 
   return addDays(trial.since.earliest, days[trial.calls] ?? days.at(-1) ?? 0);
 }
 
-/** In a trial, or within the row's first hours after the start: nobody waits for another day. Null: neither. */
-export function earlyOn({ tube, protocol }: TubeQuestion, on: Day): "a trial" | "the first hours" | null {
-  if (tube.status !== "in") return null;
-  if (tube.trial?.state === "running") return "a trial";
+type Early = Pick<TubeQuestion, "tube" | "protocol">;
+
+/**
+ * The last day that the row's first hours after a start that was done here may reach: nobody knows the hour of the start. Null: no row, or
+ * nobody knows the day.
+ */
+export function firstHoursUntil({ tube, protocol }: Early): Day | null {
   const row = protocol.calls?.notReached ?? null;
   const { since } = tube.catheter;
-  if (row === null || !tube.startedHere || since.precision !== "day") return null;
-  const days = Math.ceil(row.twiceSameDayHours / HOURS_A_DAY);
-  // Nobody knows the hour of the start: the last day that its hours may reach counts.
-  return on <= addDays(since.earliest, days) ? "the first hours" : null;
+  if (tube.status !== "in" || row === null || !tube.startedHere || since.precision !== "day") return null;
+  return addDays(since.earliest, Math.ceil(row.twiceSameDayHours / HOURS_A_DAY));
+}
+
+/** In a trial, or within the row's first hours after the start: nobody waits for another day. Null: neither. */
+export function earlyOn(of: Early, on: Day): "a trial" | "the first hours" | null {
+  if (of.tube.status !== "in") return null;
+  if (of.tube.trial?.state === "running") return "a trial";
+  const until = firstHoursUntil(of);
+  return until !== null && on <= until ? "the first hours" : null;
 }

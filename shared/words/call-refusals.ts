@@ -5,6 +5,8 @@ import type { RefusalArgs } from "#shared/errors/refusal.ts";
 export const callRefusals = {
   "flag-not-open": () =>
     "What was done about this red flag is recorded already, or its entry was taken back. Look at the patient's page again.",
+  "call-held": ({ by, since }) =>
+    `${by} has had this patient's call since ${since}: two do not ring one patient at once. Ask them, or take it over.`,
   "calls-go-on": () =>
     "A record of this patient has not ended, so the calls go on: type the day from which, +14 for two weeks.",
   "number-not-rung": ({ text }) =>

@@ -7,6 +7,7 @@ import { describe, expect, it } from "vitest";
 import { openDatabase } from "#db/connection.ts";
 import { migrate, migrateFile } from "#db/migrate.ts";
 import * as acts from "#db/schema/acts.ts";
+import * as callHolds from "#db/schema/call-holds.ts";
 import * as clinic from "#db/schema/clinic.ts";
 import * as drafts from "#db/schema/drafts.ts";
 import * as events from "#db/schema/events.ts";
@@ -25,6 +26,7 @@ import { testFolder } from "#tests/support/folder.ts";
 
 const schema: Record<string, unknown> = {
   ...acts,
+  ...callHolds,
   ...clinic,
   ...drafts,
   ...events,
