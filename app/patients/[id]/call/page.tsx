@@ -4,6 +4,7 @@ import { orNotFound } from "#app/_trpc/or-not-found.ts";
 import { signedIn } from "#app/_trpc/server.ts";
 import styles from "#app/call/call.module.css";
 import { CallForm } from "#app/call/call-form.tsx";
+import { Held } from "#app/call/held.tsx";
 import { HowToReach } from "#app/call/how-to-reach.tsx";
 import { LastCall } from "#app/call/last-call.tsx";
 import { OutputLinks } from "#app/call/output-links.tsx";
@@ -41,6 +42,7 @@ export default async function CallPage({ params, searchParams }: CallPageProps):
   return (
     <PageFrame frame={frame} heading="Who is called, and what is asked?" identity={identityOf(patient, null)}>
       {state.died !== null && <p role="status">Died {printWhen(state.died.when)}. No call is due.</p>}
+      <Held patientId={patientId} />
       <p>Ask for the full name and the birth date before anything is said.</p>
       {othersDraft !== null && goon === undefined && own === null && (
         <p role="status">
