@@ -38,7 +38,6 @@ export const appRouter = router({
   staff: staffRouter,
   tube: tubeRouter,
   visit: visitRouter,
-  calls: callRouter,
 });
 
 export type AppRouter = typeof appRouter;
