@@ -15,7 +15,7 @@ const vocabulary = wordsFor<AnswerWord>({
 export const answerField = (words: FieldWords): FieldSpec<AnswerWord | null> => ({
   ...words,
   choices: [
-    { value: "", label: "not asked" },
+    { value: "", label: "- not asked" },
     { value: "yes", label: "yes" },
     { value: "no", label: "no" },
     { value: "does not know", label: "? does not know" },
