@@ -2,14 +2,13 @@ import { clinicOf } from "#db/queries/clinic.ts";
 import type { Database } from "#db/sqlite.ts";
 import { viewProtocol } from "#server/protocol/view-protocol.ts";
 import type { PatientRecord } from "#server/record/load-record.ts";
-import { openedBy, questionsOf } from "#shared/call/questions.ts";
 import { dayAt, type Instant, type Zone } from "#shared/day/instant.ts";
 import type { Reading } from "#shared/output/reading.ts";
 import type { CallRows } from "#shared/protocol/call-rows.ts";
 import type { CallingContext } from "#shared/record/call/calling-context.ts";
+import { questionsInCall } from "#shared/record/call/questions-in-call.ts";
 import type { Contact } from "#shared/record/patient/patient-details.ts";
 import { known } from "#shared/tube/certainty.ts";
-import { numberedTitle, titlesOf } from "#shared/tube/name.ts";
 import type { PatientTubes } from "#shared/tube/state.ts";
 import { drainedWords } from "#shared/words/drained.ts";
 
@@ -37,30 +36,10 @@ export type Calling = { readonly record: PatientRecord; readonly state: PatientT
 export function callContext(db: Database, { record, state, at }: Calling): CallingContext {
   const { zone } = clinicOf(db);
   const { protocol } = viewProtocol(db);
-  const titles = titlesOf(state.tubes);
-  const questions = questionsOf(protocol.calls?.questions ?? [], state).map((asked) => {
-    const { row, tube } = asked;
-    const { flag, ifSo } = openedBy(asked, state, protocol);
-    return {
-      id: row.id,
-      asks: row.asks,
-      opensOn: row.opensOn,
-      tube:
-        tube === null
-          ? null
-          : {
-              id: tube.id,
-              number: tube.number,
-              title: titles.get(tube.id) ?? numberedTitle(tube),
-            },
-      flag,
-      ifSo,
-      thenRecord: row.thenRecord,
-      drained:
-        tube === null || row.thenRecord !== "output"
-          ? null
-          : drainedLately(record.books.readings(tube.id), at, zone),
-    };
+  const questions = questionsInCall({
+    protocol,
+    patient: state,
+    drained: (tubeId) => drainedLately(record.books.readings(tubeId), at, zone),
   });
   const { language, needsInterpreter, contact } = record.patient;
   const inpatient = state.whereabouts?.place === "inpatient";

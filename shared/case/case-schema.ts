@@ -22,7 +22,7 @@ const caseDay = z.string().refine((text) => isDay(text) || AFTER_START.test(text
 /** What was typed into a form, by field. */
 const texts = z.record(z.string(), z.string());
 
-const forms = ["reading", ...(Object.keys(eventForms) as FormKind[])] as const;
+const forms = ["reading", "call", ...(Object.keys(eventForms) as FormKind[])] as const;
 export type CaseForm = (typeof forms)[number];
 
 const entrySchema = z.strictObject({
@@ -126,6 +126,7 @@ const givens = {
     newCalendar: z.strictObject(calendarShape).optional(),
   }),
   slots: z.strictObject(slotsShape),
+  calls: z.strictObject(recordShape),
 } as const;
 
 export type Compute = keyof typeof givens;
@@ -159,6 +160,7 @@ export const caseSchemas = {
   alarm: caseOf("alarm"),
   window: caseOf("window"),
   slots: caseOf("slots"),
+  calls: caseOf("calls"),
 } as const;
 
 export type WorkedCase = { readonly [C in Compute]: z.infer<(typeof caseSchemas)[C]> }[Compute];

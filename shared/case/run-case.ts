@@ -1,4 +1,5 @@
 import { alarmAnswer } from "#shared/case/alarm-answer.ts";
+import { callsAnswer } from "#shared/case/calls-answer.ts";
 import type { CaseRecord, WorkedCase } from "#shared/case/case-schema.ts";
 import { chainAnswer } from "#shared/case/chain-answer.ts";
 import { criterionAnswer } from "#shared/case/criterion-answer.ts";
@@ -72,6 +73,10 @@ function answerOf({ compute, given }: WorkedCase, books: CaseBooks): Telling<Jso
     case "window": {
       const looking = lookAt(given, books);
       return looking.kind === "told" ? told(windowsAnswer(given, looking.value)) : looking;
+    }
+    case "calls": {
+      const looking = lookAt(given, books);
+      return looking.kind === "told" ? told(callsAnswer(looking.value)) : looking;
     }
     case "trend":
       return lookAtTube(given, books, (looking, tube) => told(trendAnswer(looking, tube, given.zone)));

@@ -4,6 +4,9 @@ import { momentOf, type Telling, told } from "#shared/case/telling.ts";
 import { whichTube } from "#shared/case/which-tube.ts";
 import { clockText } from "#shared/day/instant.ts";
 import type { Reading } from "#shared/output/reading.ts";
+import { callingForm } from "#shared/record/call/calling-form.ts";
+import { entriesOfCall } from "#shared/record/call/entries-of-call.ts";
+import { questionsInCall } from "#shared/record/call/questions-in-call.ts";
 import { eventForms, type FormKind } from "#shared/record/event-forms.ts";
 import type { Entry, FormContext, FormResult } from "#shared/record/form.ts";
 import { formBeside } from "#shared/record/form-beside.ts";
@@ -22,6 +25,8 @@ export type ToldRecord = { readonly state: PatientTubes; readonly readings: read
 
 type History = { readonly events: readonly TubeEvent[]; readonly readings: readonly Reading[] };
 type Told = { readonly history: History; readonly tables: Tables };
+/** The tables that the entries are decided under, and their versions. */
+type Under = { readonly tables: Tables; readonly pins: Pins };
 type Typed = { readonly entry: CaseEntry; readonly place: number; readonly context: FormContext };
 
 /** The tables that a record is told under. */
@@ -33,12 +38,16 @@ export const readingsIn =
   (tubeId: string): readonly Reading[] =>
     readings.filter((reading) => reading.tubeId === tubeId);
 
+/** Whoever tells a case has seen everything that it told before. */
+const SEEN_ALL = Number.MAX_SAFE_INTEGER;
+
 /** One unnamed tube needs no word in a case. */
 const UNNAMED = "tube";
 
 const opensRecord = ({ form }: CaseEntry): boolean => form === "placed" || form === "taken over";
 
-const speaksOfTube = ({ form }: CaseEntry): boolean => form === "reading" || ruleOf(form).tubes > 0;
+const speaksOfTube = ({ form }: CaseEntry): boolean =>
+  form === "reading" || (form !== "call" && ruleOf(form).tubes > 0);
 
 function tubeOf(entry: CaseEntry, tubes: readonly TubeState[]): Telling<TubeState | null> {
   if (opensRecord(entry) || !speaksOfTube(entry)) return told(null);
@@ -86,7 +95,7 @@ function tellEvent(
     tubes: tubesNamed(read.entry, context),
     daySequence: 0,
     amends: null,
-    lastSeen: Number.MAX_SAFE_INTEGER,
+    lastSeen: SEEN_ALL,
   };
   const now = { today: context.today, time: clockText(context.now, context.zone), pins };
   const decision = decide(history.events, command, now);
@@ -94,8 +103,36 @@ function tellEvent(
   return told({ ...history, events: [...history.events, ...decision.events] });
 }
 
-function tellEntry(history: History, typed: Typed, pins: Pins): Telling<History> {
+/** A call about the patient, by the questions of the case's one table. */
+function tellCall(history: History, { entry, place, context }: Typed, under: Under): Telling<History> {
+  const { today, now, zone } = context;
+  const protocol = under.tables.protocol(under.pins.protocol);
+  const questions = questionsInCall({ protocol, patient: fold(history.events), drained: () => null });
+  const rung = { to: "the patient", number: null, interpreter: null, hours: null } as const;
+  const beside = { today, now, zone, questions, ...rung };
+  const lacking = lackingField(entry.typed, { form: "call", place, fields: callingForm.fields(beside) });
+  if (lacking !== null) return lacking;
+  const read = callingForm.read(entry.typed, beside);
+  if (!read.ok) return { kind: "refused", entry: place, refusals: read.refusals };
+  let ids = 0;
+  const newId = (): string => {
+    ids += 1;
+    return `entry-${place}-${ids}`;
+  };
+  let { events } = history;
+  for (const { id, ...one } of entriesOfCall(read.entry, newId)) {
+    const command = { ...one, eventId: id, tubes: [], daySequence: 0, amends: null, lastSeen: SEEN_ALL };
+    const decision = decide(events, command, { today, time: clockText(now, zone), pins: under.pins });
+    if (!decision.ok) return { kind: "refused", entry: place, refusals: decision.refusals };
+    events = [...events, ...decision.events];
+  }
+  return told({ ...history, events });
+}
+
+function tellEntry(history: History, typed: Typed, under: Under): Telling<History> {
   const { form } = typed.entry;
+  if (form === "call") return tellCall(history, typed, under);
+  const { pins } = under;
   const { fields } = form === "reading" ? readingForm : eventForms[form];
   const into = { form, place: typed.place, fields: fields(typed.context) };
   const lacking = lackingField(typed.entry.typed, into);
@@ -117,7 +154,7 @@ export function tellRecord(record: CaseRecord, tables: Tables, pins: Pins): Tell
   for (const { entry, place } of entriesOf(record)) {
     const context = contextOf(record, entry, { history, tables });
     if (context.kind !== "told") return context;
-    const next = tellEntry(history, { entry, place, context: context.value }, pins);
+    const next = tellEntry(history, { entry, place, context: context.value }, { tables, pins });
     if (next.kind !== "told") return next;
     history = next.value;
   }

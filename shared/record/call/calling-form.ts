@@ -51,7 +51,7 @@ const questionFields = ({ questions }: CallingContext): FieldSpecs<Said> =>
       const spec: FieldSpec<AnswerWord | null> = {
         ...field,
         belongs: (texts) => !reachedNobody(texts),
-        doubt: (says) => (drained !== null && opens(question, says) ? drained : null),
+        doubt: (says) => (says === "no" && opens(question, says) ? drained : null),
       };
       return [questionField(question), spec];
     }),
