@@ -1,5 +1,5 @@
-import type { CallLog, Tried } from "#shared/call/call-log.ts";
-import { dayOfTry, isAttempt, type NextTry, nextTry } from "#shared/call/next-try.ts";
+import { type CallLog, dayOfTry, isAttempt, type Tried } from "#shared/call/call-log.ts";
+import { type NextTry, nextTry } from "#shared/call/next-try.ts";
 import type { Callee, LetterTo, TryOutcome } from "#shared/call/outcomes.ts";
 import { type Day, earlier, isDay, later } from "#shared/day/day.ts";
 import { type DayPart, dayParts, MOST_ATTEMPTS } from "#shared/protocol/call-rows.ts";

@@ -19,11 +19,32 @@ export type Tried = At &
     | { readonly by: "letter"; readonly to: LetterTo }
   );
 
+export type Rang = Extract<Tried, { readonly by: "telephone" }>;
+
+/** The last day on which it may have been. */
+export const dayOfTry = ({ when, recordedOn }: Pick<Tried, "when" | "recordedOn">): Day =>
+  when.latest ?? recordedOn;
+
+/** Whoever is rung first; the alternate contact and the doctors are rungs of their own. */
+const isFirstRung = (to: Callee): boolean =>
+  to === "the patient" || to === "the home nurse" || to === "the ward";
+
+export const isAttempt = (tried: Tried): tried is Rang => tried.by === "telephone" && isFirstRung(tried.to);
+
 /** The last call that reached somebody, and what had come up by then. */
 export type Reached = At & {
   /** Visits that nobody came to, and the entry that said where the patient is. */
   readonly missed: readonly string[];
   readonly whereabouts: string | null;
+};
+
+/** Tries from the first to whatever ended them, as the figures count them. */
+export type Round = {
+  readonly on: Day;
+  /** Somebody was reached at an attempt by telephone or another way, or a physician decided that nobody was. */
+  readonly how: "at an attempt" | "another way" | "not reached";
+  /** Attempts by telephone, the one that reached somebody among them. */
+  readonly attempts: number;
 };
 
 /** What was tried to reach a patient. */
@@ -35,20 +56,26 @@ export type CallLog = {
   readonly again: (RestsOn & { readonly on: Day | null; readonly decidedBy: string }) | null;
   /** Numbers that were somebody else's, until somebody was reached. */
   readonly wrong: readonly (RestsOn & { readonly number: string | null })[];
+  /** Those that are over, in order. */
+  readonly rounds: readonly Round[];
 };
 
-export const nothingTried: CallLog = { tries: [], reached: null, again: null, wrong: [] };
+export const nothingTried: CallLog = { tries: [], reached: null, again: null, wrong: [], rounds: [] };
 
 const sameTime = (a: At, b: At): boolean =>
   a.time !== null && a.time === b.time && a.when.earliest === b.when.earliest;
 
-/** Somebody was reached: what was tried before is over. */
-const withReached = (log: CallLog, reached: Reached): CallLog => ({
-  tries: log.tries.filter((tried) => tried.by === "letter" && sameTime(tried, reached)),
-  reached,
-  again: null,
-  wrong: [],
-});
+/** Somebody was reached: what was tried before is over. What was tried at that very minute counts for nothing. */
+function withReached(log: CallLog, reached: Reached, to: Callee): CallLog {
+  const before = log.tries.filter((tried) => isAttempt(tried) && !sameTime(tried, reached)).length;
+  const direct = isFirstRung(to);
+  const round: Round = {
+    on: dayOfTry(reached),
+    how: direct ? "at an attempt" : "another way",
+    attempts: before + (direct ? 1 : 0),
+  };
+  return { tries: [], reached, again: null, wrong: [], rounds: [...log.rounds, round] };
+}
 
 type Asked = At &
   Omit<Extract<Tried, { readonly by: "telephone" }>, "by" | keyof At> &
@@ -60,7 +87,8 @@ type Asked = At &
  */
 export function withCall(log: CallLog, { missed, whereabouts, ...call }: Asked): CallLog {
   const { outcome, eventId, recordedOn, when, time, number } = call;
-  if (isReached(outcome)) return withReached(log, { eventId, recordedOn, when, time, missed, whereabouts });
+  const reached = { eventId, recordedOn, when, time, missed, whereabouts };
+  if (isReached(outcome)) return withReached(log, reached, call.to);
   if (log.reached !== null && sameTime(log.reached, call)) return log;
   const wrong = outcome === "wrong number" ? [...log.wrong, { eventId, recordedOn, number }] : log.wrong;
   return { ...log, wrong, tries: [...log.tries, { by: "telephone", ...call }] };
@@ -75,4 +103,8 @@ export const withDecided = (log: CallLog, again: NonNullable<CallLog["again"]>):
   ...log,
   tries: [],
   again,
+  rounds: [
+    ...log.rounds,
+    { on: again.recordedOn, how: "not reached", attempts: log.tries.filter(isAttempt).length },
+  ],
 });

@@ -1,4 +1,4 @@
-import type { CallLog, Tried } from "#shared/call/call-log.ts";
+import { type CallLog, dayOfTry, isAttempt, type Rang, type Tried } from "#shared/call/call-log.ts";
 import type { Rung } from "#shared/call/rungs.ts";
 import { addWorkingDays, type ClinicCalendar, nextOpenDay } from "#shared/day/clinic-days.ts";
 import { addDays, type Day, later } from "#shared/day/day.ts";
@@ -25,16 +25,6 @@ type Asked = {
   /** In a trial, which closed days do not interrupt, or so soon after the start that the row asks for a second call on the same day. */
   readonly early: "a trial" | "the first hours" | null;
 };
-
-type Rang = Extract<Tried, { readonly by: "telephone" }>;
-
-/** The last day on which it may have been. */
-export const dayOfTry = ({ when, recordedOn }: Pick<Tried, "when" | "recordedOn">): Day =>
-  when.latest ?? recordedOn;
-
-/** Whoever is rung first; the alternate contact and the doctors are rungs of their own. */
-export const isAttempt = (tried: Tried): tried is Rang =>
-  tried.by === "telephone" && ["the patient", "the home nurse", "the ward"].includes(tried.to);
 
 const answersRung: Readonly<Record<Rung, (tried: Tried) => boolean>> = {
   "alternate contact": ({ to }) => to === "the alternate contact",

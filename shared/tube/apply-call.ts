@@ -1,6 +1,6 @@
 import { type CallLog, withCall, withDecided, withLetter } from "#shared/call/call-log.ts";
 import { isReached, type TryOutcome } from "#shared/call/outcomes.ts";
-import type { OpenFlag } from "#shared/call/red-flag.ts";
+import type { DoneFlag, OpenFlag } from "#shared/call/red-flag.ts";
 import { restsOn } from "#shared/tube/applied.ts";
 import type { ContradictionCode } from "#shared/tube/contradiction-codes.ts";
 import type { AnyEventOf, EventOf, TubeEvent } from "#shared/tube/event.ts";
@@ -79,25 +79,31 @@ export function calledAbout(
   return { ...tube, trial, called: { ...last, reached: reached || before !== null, attempts } };
 }
 
-type Flags = { readonly redFlags: readonly OpenFlag[]; readonly contradiction?: ContradictionCode };
+type Flags = Pick<PatientTubes, "redFlags" | "flagsDone">;
 
 /** What an entry about red flags makes of those that are open. Total: what speaks of one that is not open is said. */
 export function notedOfFlags(
-  redFlags: readonly OpenFlag[],
+  { redFlags, flagsDone }: Flags,
   event: FlagEvent,
   { when }: Pick<Standing, "when">,
-): Flags {
+): Flags & { readonly contradiction?: ContradictionCode } {
   const at = { when, time: event.time, recordedOn: event.recordedOn };
   if (event.kind === "red flag raised") {
     const { of, ...payload } = event.payload;
-    return {
-      redFlags: [...redFlags, { ...at, ...payload, id: event.id, tubeId: of?.tube ?? null, handed: null }],
-    };
+    const tubeId = of?.tube ?? null;
+    const flag: OpenFlag = { ...at, ...payload, id: event.id, tubeId, handed: null, firstHanded: null };
+    return { redFlags: [...redFlags, flag], flagsDone };
   }
   const { flag: id } = event.payload;
   const flag = redFlags.find((one) => one.id === id);
-  if (flag === undefined) return { redFlags, contradiction: "flag-not-open" };
-  if (event.kind === "red flag done") return { redFlags: redFlags.filter((one) => one !== flag) };
+  if (flag === undefined) return { redFlags, flagsDone, contradiction: "flag-not-open" };
+  if (event.kind === "red flag done") {
+    const { level, firstHanded, when: raisedOn, time, recordedOn } = flag;
+    const raised = { when: raisedOn, time, recordedOn };
+    const over: DoneFlag = { id, level, raised, handed: firstHanded, done: at };
+    return { redFlags: redFlags.filter((one) => one !== flag), flagsDone: [...flagsDone, over] };
+  }
   const handed = { ...at, eventId: event.id, to: event.payload.to };
-  return { redFlags: redFlags.map((one) => (one === flag ? { ...one, handed } : one)) };
+  const next = { ...flag, handed, firstHanded: flag.firstHanded ?? at };
+  return { redFlags: redFlags.map((one) => (one === flag ? next : one)), flagsDone };
 }

@@ -1,4 +1,6 @@
 import { describe, expect, it } from "vitest";
+import { nothingTried } from "#shared/call/call-log.ts";
+import { nothingNoted } from "#shared/tube/apply-patient.ts";
 import {
   called,
   capped,
@@ -288,17 +290,15 @@ describe("a patient's tubes", () => {
   });
 
   it("are none before anything was recorded", () => {
-    const notes = {
-      conditions: {},
-      clinical: {},
-      hospice: null,
-      whereabouts: null,
-      reconciles: [],
-      reportedOut: [],
+    const none = {
+      ...nothingNoted,
+      calls: nothingTried,
+      visits: [],
+      redFlags: [],
+      flagsDone: [],
+      died: null,
     };
-    const calls = { tries: [], reached: null, again: null, wrong: [] };
-    const none = { visits: [], calls, redFlags: [], died: null, tubes: [], contradictions: [], lastSeq: 0 };
-    expect(state()).toEqual({ ...notes, ...none });
+    expect(state()).toEqual({ ...none, tubes: [], contradictions: [], lastSeq: 0 });
   });
 });
 

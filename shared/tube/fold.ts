@@ -1,5 +1,5 @@
 import { type CallLog, nothingTried } from "#shared/call/call-log.ts";
-import type { OpenFlag } from "#shared/call/red-flag.ts";
+import type { DoneFlag, OpenFlag } from "#shared/call/red-flag.ts";
 import { endedBy, type OneTubeEvent, restsOn } from "#shared/tube/applied.ts";
 import { applyToTube } from "#shared/tube/apply.ts";
 import {
@@ -31,6 +31,7 @@ type Folding = {
   visits: readonly Visit[];
   calls: CallLog;
   redFlags: readonly OpenFlag[];
+  flagsDone: readonly DoneFlag[];
   died: PatientTubes["died"];
 };
 
@@ -49,6 +50,7 @@ export function fold(events: readonly TubeEvent[]): PatientTubes {
     visits: [],
     calls: nothingTried,
     redFlags: [],
+    flagsDone: [],
     died: null,
   };
   const contradictions = standingEvents(events).flatMap((at) =>
@@ -62,6 +64,7 @@ export function fold(events: readonly TubeEvent[]): PatientTubes {
     visits: folding.visits,
     calls: folding.calls,
     redFlags: folding.redFlags,
+    flagsDone: folding.flagsDone,
     died: folding.died,
     tubes: [...folding.tubes.values()].toSorted((a, b) => a.number - b.number || (a.id < b.id ? -1 : 1)),
     contradictions,
@@ -206,8 +209,9 @@ function toCalls(
 }
 
 function toFlags(folding: Folding, event: FlagEvent, at: Standing): readonly Found[] {
-  const { redFlags, contradiction } = notedOfFlags(folding.redFlags, event, at);
+  const { redFlags, flagsDone, contradiction } = notedOfFlags(folding, event, at);
   folding.redFlags = redFlags;
+  folding.flagsDone = flagsDone;
   const { of } = event.kind === "red flag raised" ? event.payload : { of: null };
   const unknown = of === null ? NOTHING : notOpened(folding, [of]);
   return contradiction === undefined ? unknown : [...unknown, { code: contradiction, tubeId: null }];

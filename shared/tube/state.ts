@@ -1,5 +1,5 @@
 import type { CallLog } from "#shared/call/call-log.ts";
-import type { OpenFlag } from "#shared/call/red-flag.ts";
+import type { DoneFlag, OpenFlag } from "#shared/call/red-flag.ts";
 import type { ClinicalState, FoundAt } from "#shared/clinical/clinical-state.ts";
 import type { Findings } from "#shared/clinical/findings-schema.ts";
 import type { Day } from "#shared/day/day.ts";
@@ -226,6 +226,7 @@ export type PatientTubes = {
   readonly calls: CallLog;
   /** Red flags of which nobody has recorded what was done, in the order in which they were raised. */
   readonly redFlags: readonly OpenFlag[];
+  readonly flagsDone: readonly DoneFlag[];
   readonly died: { readonly eventId: string; readonly when: When } | null;
   readonly tubes: readonly TubeState[];
   readonly contradictions: readonly Contradiction[];
