@@ -14,7 +14,7 @@ const matrix: Record<string, string> = {
   "calendar.restore": "L",
   "calendar.view": "NCPAL",
   "calls.closing": "NCPAL",
-  "calls.file": "NPL",
+  "calls.file": "NPAL",
   "calls.list": "NCPAL",
   "calls.paper": "NCPAL",
   "calls.released": "NCPAL",
