@@ -73,6 +73,11 @@ function Parts({ frame, day, person }: PartsProps): ReactNode {
         {steps.map((part) => (
           <div key={part} id={part}>
             <StepsTable caption={partWords[part].head} {...of(part)} {...every} />
+            {part === "calls" && (
+              <p data-screen-only>
+                <a href="/calls">The call list, in the order in which they are rung</a>
+              </p>
+            )}
           </div>
         ))}
         <div id="loose-ends">

@@ -32,6 +32,7 @@ const places = [
   { href: "/", word: "Today" },
   { href: "/exchanges", word: "Exchanges" },
   { href: "/visits", word: "Visits" },
+  { href: "/calls", word: "Calls" },
   { href: "/reviews", word: "Reviews" },
   // Goes on to the finder, which then has the focus.
   { href: `/patients#${FINDER_ID}`, word: "Patients" },

@@ -44,7 +44,11 @@ export type CallStory = {
   /** Null while nothing was tried. */
   readonly next: NextOfLine | null;
   readonly tries: readonly TryOfLine[];
-  readonly trials: readonly { readonly tube: string; readonly covers: string | null }[];
+  readonly trials: readonly {
+    readonly tubeId: string;
+    readonly tube: string;
+    readonly covers: string | null;
+  }[];
 };
 
 /** One patient and all of that patient's tubes, as the call list has it. Today is not in it. */
@@ -166,7 +170,11 @@ export function callLineOf(patient: Patient, steps: readonly OpenStep[], books: 
     story: {
       next: ladder.next,
       tries: ladder.tries.map(asTryOfLine),
-      trials: running.map((tube) => ({ tube: numberedTitle(tube), covers: tube.trial?.covers ?? null })),
+      trials: running.map((tube) => ({
+        tubeId: tube.id,
+        tube: numberedTitle(tube),
+        covers: tube.trial?.covers ?? null,
+      })),
     },
   };
 }

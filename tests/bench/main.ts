@@ -12,6 +12,7 @@ import { root } from "#server/commands/root.mjs";
 import { step } from "#server/commands/step.mjs";
 import { alone } from "#tests/bench/alone.ts";
 import { bringListFigures } from "#tests/bench/bring-list.ts";
+import { callListFigure } from "#tests/bench/call-list.ts";
 import { dueListFigure } from "#tests/bench/due-list.ts";
 import { durableReadingFigure } from "#tests/bench/durable-reading.ts";
 import { exchangesPageFigures } from "#tests/bench/exchanges-page.ts";
@@ -66,6 +67,7 @@ await measure("Due list", () => [
   dueListFigure(small.file, small.db, SMALL),
   dueListFigure(large.file, large.db, LARGE),
 ]);
+await measure("The call list", () => callListFigure(large.db, LARGE));
 await measure("Search", () => searchFigures(large.db));
 await measure("Exchanges over HTTP", () => exchangesPageFigures(large.file));
 await measure("Start and memory", () => startUpFigures(large.file));

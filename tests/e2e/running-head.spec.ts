@@ -14,7 +14,7 @@ const middles = (page: Page): Promise<number[]> =>
       }),
     );
 
-const daily = ["Today", "Exchanges", "Visits", "Reviews", "Patients", "Clinic's books"];
+const daily = ["Today", "Exchanges", "Visits", "Calls", "Reviews", "Patients", "Clinic's books"];
 const ofEveryone = ["Sizes", "Shelf", "Protocol", "Proposed dates", "Calendar", "Rooms"];
 
 const booksOf = {

@@ -1,0 +1,64 @@
+import type { Locator, Page } from "@playwright/test";
+import { expectAccessible, expectReflow } from "#tests/e2e/support/accessibility.ts";
+import { send } from "#tests/e2e/support/enter-tube.ts";
+import { expect, test } from "#tests/e2e/support/kept-page.ts";
+
+test.use({ role: "nurse" });
+
+/** The line of a patient, on whichever page of the list it stands. */
+async function lineOf(page: Page, name: string): Promise<Locator> {
+  await page.goto("/calls");
+  const line = page.getByRole("row", { name: new RegExp(name) });
+  const onward = page.getByRole("link", { name: "The rows after these" });
+  while ((await line.count()) === 0 && (await onward.count()) > 0) {
+    await onward.click();
+    await page.waitForURL(/page=/);
+  }
+  await expect(line).toHaveCount(1);
+  return line;
+}
+
+test("a placement of two days ago stands among the first hours, with who has the call, and leads to it by one key", async ({
+  page,
+  newTube,
+  request,
+  clinic,
+}) => {
+  const { patient } = await newTube({
+    patient: { familyName: "Rung-First" },
+    tube: { when: "-1" },
+  });
+  const line = await lineOf(page, "Rung-First");
+  await expect(line).toContainText("first hours");
+  await expect(line).toContainText("not yet");
+  await expectAccessible(page);
+  await expectReflow(page);
+  await send({ request, origin: clinic.origin }, "calls.taken", { patientId: patient.split("/").at(-1) });
+  const held = await lineOf(page, "Rung-First");
+  await expect(held.getByRole("cell").last()).toContainText("Tansy Nurseworth");
+  const link = held.getByRole("link");
+  await expect(link).toHaveAttribute("href", `${patient}/call`);
+  await link.focus();
+  await page.keyboard.press("Enter");
+  await page.waitForURL(`**${patient}/call`);
+});
+
+test("the call list prints a sheet a patient, and the closing list says what is still open", async ({
+  page,
+  newTube,
+}) => {
+  await newTube({ patient: { familyName: "Rung-Onpaper" }, tube: { when: "-1" } });
+  await page.goto("/calls");
+  await page.getByRole("link", { name: "Call list to print" }).click();
+  await page.waitForURL(/\/calls\/paper/);
+  const sheet = page.getByRole("main").locator("section", { hasText: "Rung-Onpaper" });
+  await expect(sheet).toContainText("Short of breath, or pain in the chest?");
+  await expect(sheet).toContainText("EXAMPLE");
+  await expect(sheet).toContainText("Volume");
+  await expect(sheet).toContainText("Not for emergencies");
+  await page.goto("/calls/closing");
+  await expect(page.getByRole("heading", { level: 1 })).toHaveText(
+    "What is still open, and who has it overnight?",
+  );
+  await expectAccessible(page);
+});
