@@ -32,9 +32,9 @@ export function raiseFlag({ db, staff }: Doing, input: AboutPatient): FlagRecord
 export function handFlag({ db, staff }: Doing, input: AboutFlag): FlagRecorded {
   const { actId, patientId, flagId, texts } = input;
   return inAct({ db, staff, actId, command: "flag: hand", input }, (tx, at) => {
-    const { when, ...told } = entryOf(handFlagForm.read(texts, flagContext(tx, at, input)));
+    const { at: on, ...told } = entryOf(handFlagForm.read(texts, flagContext(tx, at, input)));
     const payload = { flag: flagId, ...told };
-    tellOfPatient(tx, [{ kind: "red flag handed", at: when, payload }], { ...input, staff, at });
+    tellOfPatient(tx, [{ kind: "red flag handed", at: on, payload }], { ...input, staff, at });
     return { actId, patientId, flagId };
   });
 }

@@ -10,7 +10,7 @@ export const flagDoneForm = form({
   fields: (context: FlagContext) => ({
     what: filledField({ label: "What was done", long: true }, "what was done", NOTE_LIMIT),
     by: filledField({ label: "By whom" }, "who did it"),
-    when: whenField({ label: "At", initial: "now" }, context),
+    when: whenField({ label: "Done at", initial: "now" }, context),
   }),
   check: ({ when }, { told }) => refusalsOfTime("when", when, told),
   entry: (typed) => typed,

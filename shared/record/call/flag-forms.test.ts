@@ -93,9 +93,9 @@ describe("an open red flag", () => {
   const done = (texts: Texts) => flagDoneForm.read(texts, context);
 
   it("is handed to a named person, and closed with what was done", () => {
-    expect(hand({ to: "Dr Example", when: "13:20" })).toEqual({
+    expect(hand({ to: "Dr Example", at: "13:20" })).toEqual({
       ok: true,
-      entry: { to: "Dr Example", when: at("13:20"), note: null },
+      entry: { to: "Dr Example", at: at("13:20"), note: null },
     });
     expect(done({ what: "seen, antibiotic begun", by: "Dr Example" })).toEqual({
       ok: true,
@@ -105,13 +105,9 @@ describe("an open red flag", () => {
 
   it.each([
     ["nobody", hand({ to: "Nobody yet" }), [["text-missing", "to"]]],
-    [
-      "somebody before it was told",
-      hand({ to: "Dr Example", when: "12:59" }),
-      [["before-flag-told", "when"]],
-    ],
-    ["the day before", hand({ to: "Dr Example", when: "yesterday 23:50" }), [["before-flag-told", "when"]]],
-    ["a time to come", hand({ to: "Dr Example", when: "14:06" }), [["time-in-future", "when"]]],
+    ["somebody before it was told", hand({ to: "Dr Example", at: "12:59" }), [["before-flag-told", "at"]]],
+    ["the day before", hand({ to: "Dr Example", at: "yesterday 23:50" }), [["before-flag-told", "at"]]],
+    ["a time to come", hand({ to: "Dr Example", at: "14:06" }), [["time-in-future", "at"]]],
   ])("is not handed to %s", (_, read, refused) => {
     expect(read.ok ? [] : read.refusals.map(({ code, field }) => [code, field])).toEqual(refused);
   });

@@ -11,12 +11,12 @@ const PERSON = "the name of the person who has it now";
 export const handFlagForm = form({
   fields: (context: FlagContext) => ({
     to: filledField({ label: "Handed to", hint: "a named person, who has said that they have it" }, PERSON),
-    when: whenField({ label: "At", initial: "now" }, context),
+    at: whenField({ label: "Handed over at", initial: "now" }, context),
     note: noteField({ label: "What was said", detail: true }),
   }),
-  check: ({ to, when }, { told }) => [
+  check: ({ to, at }, { told }) => [
     ...(saysNobody(to) ? [{ code: "text-missing" as const, field: "to", args: { what: PERSON } }] : []),
-    ...refusalsOfTime("when", when, told),
+    ...refusalsOfTime("at", at, told),
   ],
   entry: (typed) => typed,
 });

@@ -81,8 +81,8 @@ describe("a red flag", () => {
   it("goes on to another person: the last one has it", () => {
     using db = clinic();
     const { flagId } = raise(db, { when: "13:00" });
-    hand(db, flagId, { when: "13:10" });
-    hand(db, flagId, { to: "Dr Other", when: "13:40" });
+    hand(db, flagId, { at: "13:10" });
+    hand(db, flagId, { to: "Dr Other", at: "13:40" });
     expect(viewFlag(db, { patientId: "patient-1", flagId }).handed.map(({ to, time }) => [to, time])).toEqual(
       [
         ["Dr Example", "13:10"],
@@ -148,10 +148,10 @@ describe("nothing is written", () => {
     const { flagId } = raise(db, {}, "patient-2");
     expect(codes(() => hand(db, flagId))).toEqual([["entry-unknown", undefined]]);
     const own = raise(db);
+    expect(codes(() => hand(db, own.flagId, { at: "14:06" }))).toEqual([["time-in-future", "at"]]);
     close(db, own.flagId);
     expect(codes(() => hand(db, own.flagId))).toEqual([["flag-not-open", undefined]]);
     expect(codes(() => raise(db, { row: "a row of nobody" }))).toEqual([["choice-unknown", "row"]]);
-    expect(codes(() => hand(db, flagId, { when: "14:06" }))).toEqual([["entry-unknown", undefined]]);
     expect(unhanded(db)).toEqual([["fever", "14:05"]]);
   });
 });
