@@ -51,7 +51,10 @@ export type Visiting = Typing & {
     | { readonly form: "visit prepared" }
   );
 
-export type Act = Recording | Correcting | Joining | Visiting;
+/** A red flag, raised and handed over as its form says. */
+export type Flagging = Typing & { readonly form: "red flag raised"; readonly texts: Texts };
+
+export type Act = Recording | Correcting | Joining | Visiting | Flagging;
 
 /** One invented patient: what the clinic typed about them, oldest first. */
 export type Story = {
@@ -96,6 +99,14 @@ export const visit = (
   daysAgo: number,
   said: WithoutTyping<Visiting> & Partial<Pick<Act, "at" | "by">>,
 ): Visiting => ({ ...plainly, daysAgo, ...said });
+
+/** The same for a red flag. */
+export const flag = (daysAgo: number, said: Said<Omit<Flagging, "form">>): Flagging => ({
+  ...plainly,
+  form: "red flag raised",
+  daysAgo,
+  ...said,
+});
 
 /** A tube placed or taken over, in five fields and what else was typed. */
 export const tube = (daysAgo: number, word: string, texts: Texts): Act =>

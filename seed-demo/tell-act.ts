@@ -1,12 +1,15 @@
 import type { Database } from "#db/sqlite.ts";
 import { type Known, named, type OfPatient, staffOf } from "#seed-demo/known.ts";
-import type { Act, Correcting, Joining, Recording, Story, Visiting } from "#seed-demo/story.ts";
+import type { Act, Correcting, Flagging, Joining, Recording, Story, Visiting } from "#seed-demo/story.ts";
 import { tellVisiting } from "#seed-demo/tell-visit.ts";
+import { raiseFlag } from "#server/calls/flag-act.ts";
+import { raisingContext } from "#server/calls/flag-context.ts";
 import { newId } from "#server/ids.ts";
 import { recordReading } from "#server/output/record-reading.ts";
 import { registerPatient } from "#server/patients/register-patient.ts";
 import { formContext } from "#server/record/form-context.ts";
 import { joinRecords } from "#server/record/join-records.ts";
+import { loadRecord } from "#server/record/load-record.ts";
 import { openAmendment } from "#server/record/open-amendment.ts";
 import { recordAmendment } from "#server/record/record-amendment.ts";
 import { recordEvent } from "#server/record/record-event.ts";
@@ -15,11 +18,13 @@ import { voidEntry } from "#server/record/void-entry.ts";
 import type { Instant } from "#shared/day/instant.ts";
 import { amendForm } from "#shared/record/amend/amend-form.ts";
 import { voidForm } from "#shared/record/amend/void-form.ts";
+import { raiseFlagForm } from "#shared/record/call/raise-flag-form.ts";
 import { eventForms } from "#shared/record/event-forms.ts";
 import type { FieldSpecs, Texts } from "#shared/record/field-spec.ts";
 import type { FormContext } from "#shared/record/form.ts";
 import { readingForm } from "#shared/record/output/reading-form.ts";
 import { patientForm } from "#shared/record/patient/patient-form.ts";
+import { fold } from "#shared/tube/fold.ts";
 
 type Told = { readonly story: Story; readonly act: Act; readonly instant: Instant };
 
@@ -97,6 +102,13 @@ function tellJoining(db: Database, { patients }: Known, { patientId, act }: OfPa
   joinRecords({ db, staff: staffOf(db, act.by) }, { actId: newId(), patientId, otherId, texts: act.texts });
 }
 
+function tellFlagging(db: Database, { patientId, act, instant }: OfPatient<Flagging>): void {
+  const context = raisingContext(db, instant, fold(loadRecord(db, patientId).events));
+  const texts = typedInto(raiseFlagForm.fields(context), act.texts);
+  const submit = { actId: newId(), lastSeen: Number.MAX_SAFE_INTEGER, patientId, texts };
+  raiseFlag({ db, staff: staffOf(db, act.by) }, submit);
+}
+
 const isCorrecting = (act: Act): act is Correcting =>
   act.form === "amended" || act.form === "voided" || act.form === "undone";
 
@@ -112,6 +124,7 @@ export function tellAct(db: Database, known: Known, { story, act, instant }: Tol
     known.patients.set(story, patientId);
     if (isCorrecting(act)) tellCorrecting(db, known, { patientId, act, instant });
     else if (isVisiting(act)) tellVisiting(db, known, { patientId, act, instant });
+    else if (act.form === "red flag raised") tellFlagging(db, { patientId, act, instant });
     else if (act.form === "records joined") tellJoining(db, known, { patientId, act, instant });
     else tellRecording(db, known, { patientId, act, instant });
   } catch (cause) {

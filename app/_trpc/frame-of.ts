@@ -1,3 +1,4 @@
+import { flagHref } from "#app/flags/flag-pages.ts";
 import type { Book, Frame } from "#app/ui/page-frame.tsx";
 import type { ClinicView } from "#server/clinic-view.ts";
 import type { Session } from "#server/sign-in/session.ts";
@@ -6,6 +7,7 @@ import { may, type Procedure } from "#shared/access/may.ts";
 import type { Instant } from "#shared/day/instant.ts";
 import { printDay } from "#shared/day/print-day.ts";
 import { roleWords } from "#shared/words/roles.ts";
+import { type UnhandedFlag, unhandedLine } from "#shared/words/unhanded-flags.ts";
 
 function standingLines({ isDemo, daysAhead, isExample }: ClinicView): readonly string[] {
   const lines: string[] = [];
@@ -88,12 +90,24 @@ const books: readonly (Book & { readonly asks: Procedure | null })[] = [
   { href: "/keys", word: "Keys", says: "which keys do what", asks: null },
 ];
 
+/** Leads to the one that has waited longest. */
+function unhandedOf(flags: readonly UnhandedFlag[], { today }: ClinicView): Frame["unhanded"] {
+  const says = unhandedLine(flags, today);
+  const [oldest] = flags;
+  return says === null || oldest === undefined
+    ? null
+    : { says, href: flagHref(oldest.patientId, oldest.flagId) };
+}
+
+type Around = { readonly clinic: ClinicView; readonly unhanded: readonly UnhandedFlag[] };
+
 /** What stands on every page, for this session. */
-export const frameOf = (clinic: ClinicView, session: Session, at: Instant): Frame => ({
+export const frameOf = ({ clinic, unhanded }: Around, session: Session, at: Instant): Frame => ({
   clinic: clinic.name,
   today: printDay(clinic.today),
   standing: standingLines(clinic),
   isExample: clinic.isExample,
+  unhanded: unhandedOf(unhanded, clinic),
   person: {
     userName: session.person.userName,
     name: session.person.fullName,

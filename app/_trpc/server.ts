@@ -5,6 +5,7 @@ import { frameOf } from "#app/_trpc/frame-of.ts";
 import type { Frame } from "#app/ui/page-frame.tsx";
 import { createContext } from "#server/api/context.ts";
 import { createCaller } from "#server/api/router.ts";
+import { listUnhanded } from "#server/calls/unhanded-flags.ts";
 import { clinicView } from "#server/clinic-view.ts";
 import { machineNow } from "#server/clock.ts";
 import { database } from "#server/database.ts";
@@ -32,7 +33,7 @@ export const signedIn = cache(async (): Promise<SignedIn> => {
   const clinic = clinicView(db);
   return {
     api: createCaller(context),
-    frame: frameOf(clinic, session, machineNow()),
+    frame: frameOf({ clinic, unhanded: listUnhanded(db) }, session, machineNow()),
     person: staff,
     today: clinic.today,
   };

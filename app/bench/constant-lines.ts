@@ -52,6 +52,7 @@ export const constantFrame: Frame = {
   today: "Fri 6 Nov 2026",
   standing: ["EXAMPLE: the protocol's figures are nobody's until an approver of this clinic dates them."],
   isExample: true,
+  unhanded: null,
   person: { userName: "nobody", name: "Nobody Atall", role: "scheduling nurse" },
   session: { idleSeconds: 900, endsInSeconds: 3600 },
   books: [],

@@ -25,10 +25,13 @@ type PatientStepsProps = Pick<PatientPage, "state" | "steps"> & {
   readonly meant: Meant | null;
 };
 
+/** Red flags stand at the head of the page. */
+const isRedFlag = ({ kind }: OpenStep): boolean => kind === "red flag";
+
 /** Hospice is asked once of the patient, though it stands beside the dates of each tube. */
 const ofThePatient = (lines: readonly ListLine[]): readonly ListLine[] => {
   const hospice = lines.find(({ step }) => step.kind === "hospice");
-  return lines.filter((line) => line.step.tubeId === null || line === hospice);
+  return lines.filter((line) => !isRedFlag(line.step) && (line.step.tubeId === null || line === hospice));
 };
 
 /** What is open of the patient and not of one tube, each with what it says and the forms that answer it. */

@@ -1,3 +1,4 @@
+import { flagStepAct } from "#app/flags/flag-pages.ts";
 import { visitStepAct } from "#app/visit/visit-pages.ts";
 import type { OpenStep } from "#shared/step/step.ts";
 import type { StepKind } from "#shared/tube/step-kinds.ts";
@@ -20,5 +21,6 @@ const callSteps: Readonly<Partial<Record<StepKind, string>>> = {
 /** The page of its own on which a step is answered; null where a form answers it. */
 export function stepPage(step: OpenStep, patientId: string): StepPage | null {
   const word = callSteps[step.kind];
-  return word === undefined ? visitStepAct(step, patientId) : { href: callHref(patientId), word };
+  if (word !== undefined) return { href: callHref(patientId), word };
+  return visitStepAct(step, patientId) ?? flagStepAct(step, patientId);
 }

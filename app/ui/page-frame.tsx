@@ -18,6 +18,8 @@ export type Frame = {
   readonly standing: readonly string[];
   /** One of those lines says EXAMPLE of every date on the page. */
   readonly isExample: boolean;
+  /** Red flags that nobody has, in one line, and where the oldest is handed over. */
+  readonly unhanded: { readonly says: string; readonly href: string } | null;
   readonly person: { readonly userName: string; readonly name: string; readonly role: string };
   readonly session: SessionLeft;
   /** What this person opens now and then and not daily. */
@@ -74,6 +76,13 @@ export function PageFrame({
       </a>
       <header>
         <RunningHead frame={frame} here={here} />
+        {frame.unhanded !== null && (
+          <p className={styles.unhanded} data-screen-only>
+            <a href={frame.unhanded.href}>
+              <bdi>{frame.unhanded.says}</bdi>
+            </a>
+          </p>
+        )}
         {frame.standing.length > 0 && (
           <div className={styles.standing}>
             {frame.standing.map((line) => (

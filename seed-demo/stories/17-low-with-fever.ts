@@ -1,4 +1,4 @@
-import { act, call, emptiedDaily, person, type Story, tube } from "#seed-demo/story.ts";
+import { act, call, emptiedDaily, flag, person, type Story, tube } from "#seed-demo/story.ts";
 
 /** Low, and feverish: the numbers are one part of it, and the patient is the other. */
 export const lowWithFever: Story = {
@@ -30,6 +30,11 @@ export const lowWithFever: Story = {
         toldBy: "the patient",
         note: "Petra Physick told by telephone.",
       },
+    }),
+    flag(0, {
+      at: "08:22",
+      by: "caller",
+      texts: { row: "fever", of: "1", toldBy: "the patient", when: "08:20", handedTo: "Petra Physick" },
     }),
     act(0, {
       at: "08:25",

@@ -3,6 +3,7 @@ import { callRouter } from "#server/api/call-router.ts";
 import { clinicRouter } from "#server/api/clinic-router.ts";
 import { draftRouter } from "#server/api/draft-router.ts";
 import { exportRouter } from "#server/api/export-router.ts";
+import { flagRouter } from "#server/api/flag-router.ts";
 import { listRouter } from "#server/api/list-router.ts";
 import { patientRouter } from "#server/api/patient-router.ts";
 import { proposalRouter } from "#server/api/proposal-router.ts";
@@ -25,6 +26,7 @@ export const appRouter = router({
   clinic: clinicRouter,
   draft: draftRouter,
   export: exportRouter,
+  flag: flagRouter,
   list: listRouter,
   patient: patientRouter,
   proposal: proposalRouter,

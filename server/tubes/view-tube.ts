@@ -10,6 +10,7 @@ import { loadTube } from "#server/tubes/load-tube.ts";
 import { takeHome } from "#server/tubes/take-home.ts";
 import { rowFor } from "#shared/step/dated-steps.ts";
 import { ageOf, openSteps } from "#shared/step/open-steps.ts";
+import type { OpenStep } from "#shared/step/step.ts";
 import { catheterAge, tractAge } from "#shared/tube/clocks.ts";
 import { kindOf } from "#shared/tube/kind/kinds.ts";
 import type { StepKind } from "#shared/tube/step-kinds.ts";
@@ -22,6 +23,8 @@ export function viewTube(db: Database, tubeId: string) {
   const protocol = books.protocol(tube.pins.protocol);
   const question = { tube, conditions: state.conditions, age: ageOf(tube, books.bornOn), protocol };
   const { search: _search, contact: _contact, ...identity } = patient;
+  const steps = openSteps(state, books);
+  const isFlag = ({ kind }: OpenStep): boolean => kind === "red flag";
   return {
     today: day,
     zone: clinicOf(db).zone,
@@ -51,7 +54,9 @@ export function viewTube(db: Database, tubeId: string) {
       stood: stood as ProposedWindow | null,
       proposed: proposed as ProposedWindow | null,
     })),
-    steps: openSteps(state, books).filter((step) => step.tubeId === tubeId),
+    /** Red flags of this tube, and of the patient. */
+    flags: steps.filter((step) => isFlag(step) && (step.tubeId === tubeId || step.tubeId === null)),
+    steps: steps.filter((step) => step.tubeId === tubeId && !isFlag(step)),
     story: storyOf(db, record).filter(({ tubes }) => tubes.length === 0 || tubes.includes(tubeId)),
     lastSeen: state.lastSeq,
   };

@@ -1,16 +1,13 @@
-import { clinicOf } from "#db/queries/clinic.ts";
 import { projectionOf } from "#db/queries/projections.ts";
 import type { Database } from "#db/sqlite.ts";
 import { now } from "#server/clock.ts";
-import { viewTube } from "#server/tubes/view-tube.ts";
 import { clinicSlots } from "#server/visits/clinic-slots.ts";
+import { outWords } from "#server/visits/out-words.ts";
 import { visitOf } from "#server/visits/visit-act.ts";
 import { stepOf, type VisitAsked, visitAsked } from "#server/visits/visit-asked.ts";
 import { visitNames } from "#server/visits/visit-names.ts";
 import { addDays, type Day, daysBetween } from "#shared/day/day.ts";
-import type { Instant } from "#shared/day/instant.ts";
 import { catheterAge } from "#shared/tube/clocks.ts";
-import { outSince } from "#shared/tube/out-since.ts";
 import type { TubeState } from "#shared/tube/state.ts";
 import type { Clinic } from "#shared/visit/may-book.ts";
 import type { SlotQuestion } from "#shared/visit/offers.ts";
@@ -18,7 +15,7 @@ import { type Offer, offers } from "#shared/visit/sooner.ts";
 import { likelyAct, tubesTogether } from "#shared/visit/tubes-together.ts";
 import { type ActOnTube, type NotOn, openTubes } from "#shared/visit/visit.ts";
 import { windowOf } from "#shared/visit/window-of.ts";
-import { catheterWords, immatureWords, outSinceWords, tractWords } from "#shared/words/clocks.ts";
+import { catheterWords } from "#shared/words/clocks.ts";
 import { placeWords, slotWords, soonerWords } from "#shared/words/offers.ts";
 
 export type AskingSlots = {
@@ -53,20 +50,6 @@ type ToAsk = {
   readonly notOn: NotOn;
   readonly urgent: boolean;
 };
-
-/** What a tube that is out brings along: for how long, how old its tract is, what its row says of a tract of that age. */
-function outWords(db: Database, { id, dislodged, story, tract, ...tube }: TubeState, at: Instant): string {
-  const { row, tractAge: age } = viewTube(db, id);
-  const time = story.find(({ eventId }) => eventId === dislodged?.eventId)?.time ?? null;
-  const since = dislodged === null ? null : outSince({ when: dislodged.when, time }, at, clinicOf(db).zone);
-  const limit = row.found === "row" ? immatureWords(age, row.row.immatureUnder) : null;
-  const part = tube.status === "in" ? "partly " : "";
-  return [
-    `${part}${outSinceWords(since)}`,
-    `tract ${tractWords(age, tract)}`,
-    limit ?? "no row for the tract",
-  ].join("; ");
-}
 
 export const slotQuestion = ({ clinic, asked, minutes, notOn, urgent }: ToAsk): SlotQuestion => ({
   clinic,

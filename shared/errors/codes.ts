@@ -246,6 +246,8 @@ export const refusalCodes = [
   "call-back-without-day",
   "flag-without-person",
   "handed-without-flag",
+  "flag-words-beside-row",
+  "before-flag-told",
   // visits
   "visit-to-come",
   "visits-none-to-come",

@@ -18,4 +18,8 @@ export const callRefusals = {
     "A red flag was opened: type the name of the person whom it was handed to, or: nobody yet. It then heads every page until somebody has it.",
   "handed-without-flag": () =>
     "No answer opened a red flag, so nothing was handed over. Answer the question that opens it, or take the name out.",
+  "flag-words-beside-row": () =>
+    "The row that is chosen has its own words and its own level. Take yours out or put them into the note, or choose none of the rows.",
+  "before-flag-told": ({ told }) =>
+    `The red flag was told ${told}, so nothing was done about it before. Type the later time.`,
 } as const satisfies Partial<Record<RefusalCode, (args: RefusalArgs) => string>>;

@@ -3,6 +3,8 @@ import type { ReactNode } from "react";
 import { orNotFound } from "#app/_trpc/or-not-found.ts";
 import { signedIn } from "#app/_trpc/server.ts";
 import { FactList } from "#app/facts/fact-list.tsx";
+import { raiseHref } from "#app/flags/flag-pages.ts";
+import { OpenFlags } from "#app/flags/open-flags.tsx";
 import { AlsoRecordedAs, JoinedInto } from "#app/join/join-notices.tsx";
 import { ClinicalTable } from "#app/patients/clinical-table.tsx";
 import { contactRows } from "#app/patients/contact-rows.ts";
@@ -82,6 +84,11 @@ export default async function PatientPage({ params }: PatientPageProps): Promise
           <Now>Died {printWhen(state.died.when)}.</Now> Every record has ended and no call is due.
         </p>
       )}
+      <OpenFlags
+        steps={steps.map(({ step }) => step)}
+        patientId={patientId}
+        nameOf={(tubeId) => names.get(tubeId)}
+      />
       <TubesTable {...{ state, steps, charts, today, person }} />
       <VisitsOf patientId={patientId} state={state} tubeId={null} />
       <PatientSteps {...{ state, steps, patientId, today, person, meant }} />
@@ -92,6 +99,9 @@ export default async function PatientPage({ params }: PatientPageProps): Promise
           person={person}
           label="What to record of this patient"
         />
+        <a href={raiseHref(patientId)} data-screen-only>
+          Raise a red flag
+        </a>
         {may(person, "patient.correct") && (
           <a href={`/patients/${patientId}/identity`} data-screen-only>
             Correct identity or contact

@@ -3,6 +3,8 @@ import type { ReactNode } from "react";
 import { orNotFound } from "#app/_trpc/or-not-found.ts";
 import { signedIn } from "#app/_trpc/server.ts";
 import { FactList } from "#app/facts/fact-list.tsx";
+import { raiseHref } from "#app/flags/flag-pages.ts";
+import { OpenFlags } from "#app/flags/open-flags.tsx";
 import { OutputSummary } from "#app/output/output-summary.tsx";
 import { identityOf } from "#app/patients/identity-of.ts";
 import { ActLinks } from "#app/record/act-links.tsx";
@@ -44,6 +46,11 @@ export default async function TubePage({ params }: TubePageProps): Promise<React
       lede={<a href={`/patients/${patient.id}`}>All of this patient</a>}
       identity={identityOf(patient, tubeName(tube))}
     >
+      <OpenFlags
+        steps={view.flags}
+        patientId={patient.id}
+        nameOf={(id) => (id === tubeId ? "This tube" : undefined)}
+      />
       <MayBeOut view={view} person={person} />
       <ProposedDates view={view} person={person} />
       <div className={styles.opening}>
@@ -71,6 +78,7 @@ export default async function TubePage({ params }: TubePageProps): Promise<React
             </div>
           ))}
         </dl>
+        <a href={`${raiseHref(patient.id)}?tube=${tubeId}`}>Raise a red flag</a>
       </section>
       <PlannedExchangeOf view={view} />
       <Papers tube={tube} />

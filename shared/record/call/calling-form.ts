@@ -6,6 +6,7 @@ import type {
   CallTyped,
   QuestionInCall,
 } from "#shared/record/call/calling-context.ts";
+import { HANDED_HINT, personIn } from "#shared/record/call/handed-to.ts";
 import { answerField } from "#shared/record/field/answer-field.ts";
 import { choiceField, choicesOf } from "#shared/record/field/choice-field.ts";
 import { comingDayField } from "#shared/record/field/day-field.ts";
@@ -24,8 +25,6 @@ type Named = `ask-${string}`;
 /** The name of a question's field: of the patient its own, of a tube with the tube's number. Without blanks, as names of fields are. */
 export const questionField = ({ id, tube }: Pick<QuestionInCall, "id" | "tube">): Named =>
   `ask-${tube === null ? "" : `${tube.number}-`}${encodeURIComponent(id)}`;
-
-const NOBODY = /^nobody(\s+yet)?$/i;
 
 type Said = { readonly [question: Named]: AnswerWord | null };
 
@@ -102,7 +101,7 @@ function outsideHours(at: Minute | null, { hours }: CallingContext): string | nu
 const lastFields = (context: CallingContext): FieldSpecs<LastFields> => ({
   handedTo: lineField({
     label: "Red flags handed to",
-    hint: "a named person, or: nobody yet",
+    hint: HANDED_HINT,
   }),
   note: noteField({ label: "What else was said" }),
   when: whenField({ label: "Called on", initial: "now" }, context),
@@ -152,7 +151,7 @@ export const callingForm = form({
       back: backOn === null ? null : { on: backOn, at: backAt === null ? null : printMinute(backAt) },
       interpreter,
       answers: answersIn(values, context),
-      handed: handedTo === null ? null : { to: NOBODY.test(handedTo) ? null : handedTo },
+      handed: handedTo === null ? null : { to: personIn(handedTo) },
       note,
     };
   },

@@ -10,6 +10,8 @@ export type DemoAddresses = {
   readonly reading: (familyName: string) => string;
   /** The visit of that patient that was booked last. */
   readonly visit: (familyName: string) => string;
+  /** The red flag of that patient that was raised last. */
+  readonly flag: (familyName: string) => string;
   readonly person: (userName: string) => string;
   /** A type on the shelf by its name. */
   readonly type: (name: string) => string;
@@ -31,7 +33,7 @@ export function withDemoAddresses<T>(database: string, work: (demo: DemoAddresse
   const patientId = (name: string) => one("select id from patients where family_name = ?", name);
   const newest = (column: "id" | "act_id", name: string) =>
     one(
-      `select ${column} from events where patient_id = ? and kind not like 'visit %' order by seq desc limit 1`,
+      `select ${column} from events where patient_id = ? and kind not like 'visit %' and kind not like 'red flag %' order by seq desc limit 1`,
       patientId(name),
     );
   const tubeId = (name: string) =>
@@ -46,6 +48,8 @@ export function withDemoAddresses<T>(database: string, work: (demo: DemoAddresse
       entry: (name) => ({ event: newest("id", name), act: newest("act_id", name) }),
       visit: (name) =>
         `/patients/${patientId(name)}/visits/${one("select id from visits where patient_id = ? order by rowid desc limit 1", patientId(name))}`,
+      flag: (name) =>
+        `/patients/${patientId(name)}/flags/${one("select id from events where patient_id = ? and kind = 'red flag raised' order by seq desc limit 1", patientId(name))}`,
       reading: (name) => one("select id from readings where tube_id = ? limit 1", tubeId(name)),
       type: (name) => `/shelf/${one("select id from shelf_types where name = ?", name)}`,
       closure: () => one("select content ->> '$.closures[0].from' from calendar_versions where version = 1"),
