@@ -9,6 +9,7 @@ import { inventedClinic } from "./invented-clinic.ts";
 import { inventedClosures } from "./invented-closures.ts";
 import { inventedRooms } from "./invented-rooms.ts";
 import { people } from "./people.ts";
+import { seeded } from "./seeded.ts";
 import { stockShelf } from "./stock-shelf.ts";
 import { tellStories } from "./tell.ts";
 
@@ -35,7 +36,7 @@ async function fill(file: string): Promise<void> {
   });
   const startDay = today(db);
   stockShelf({ db, startDay });
-  tellStories({ db, startDay }, inventedClinic({ startDay, seed: SEED }));
+  tellStories({ db, startDay, calls: seeded(SEED) }, inventedClinic({ startDay, seed: SEED }));
   db.sqlite.close();
   const signIns = people.map(({ role, userName, password }) => ({ role, userName, password }));
   console.log(JSON.stringify({ signIns }));

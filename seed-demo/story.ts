@@ -54,12 +54,17 @@ export type Visiting = Typing & {
 /** A red flag, raised and handed over as its form says. */
 export type Flagging = Typing & { readonly form: "red flag raised"; readonly texts: Texts };
 
-export type Act = Recording | Correcting | Joining | Visiting | Flagging;
+/** A call about the patient, as its page is typed. */
+export type Calling = Typing & { readonly form: "call"; readonly texts: Texts };
+
+export type Act = Recording | Correcting | Joining | Visiting | Flagging | Calling;
 
 /** One invented patient: what the clinic typed about them, oldest first. */
 export type Story = {
   readonly patient: Texts;
   readonly acts: readonly Act[];
+  /** Its calls are part of what is told: whoever works the call list leaves it alone. */
+  readonly ownCalls?: true;
 };
 
 /** An invented patient of the invented clinic. */
@@ -112,25 +117,25 @@ export const flag = (daysAgo: number, said: Said<Omit<Flagging, "form">>): Flagg
 export const tube = (daysAgo: number, word: string, texts: Texts): Act =>
   act(daysAgo, { form: "placed", tube: word, texts: { when: "today", ...texts } });
 
+/** The same for a call, by the caller. */
+export const callAt = (daysAgo: number, said: Said<Omit<Calling, "form">>): Calling => ({
+  ...plainly,
+  by: "caller",
+  form: "call",
+  daysAgo,
+  ...said,
+});
+
 /** A call of the afternoon, or of the morning of the start day. */
-export const call = (daysAgo: number, word: string, note: string): Act =>
-  act(daysAgo, {
+export const call = (daysAgo: number, note: string, texts: Texts = {}): Act =>
+  callAt(daysAgo, {
     at: daysAgo === 0 ? "09:10" : "14:20",
-    by: "caller",
-    form: "called",
-    tube: word,
-    texts: { outcome: "reached the patient", note, when: "today" },
+    texts: { outcome: "reached the patient", note, ...texts },
   });
 
 /** A call that reached nobody. */
-export const noAnswer = (daysAgo: number, word: string, note: string): Act =>
-  act(daysAgo, {
-    at: "11:40",
-    by: "caller",
-    form: "called",
-    tube: word,
-    texts: { outcome: "not reached", note, when: "today" },
-  });
+export const noAnswer = (daysAgo: number, note: string, texts: Texts = {}): Act =>
+  callAt(daysAgo, { at: "11:40", texts: { outcome: "no answer", note, ...texts } });
 
 /** A tube looked at under imaging, by the physician. */
 export const check = (daysAgo: number, word: string, texts: Texts): Act =>

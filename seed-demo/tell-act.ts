@@ -1,9 +1,20 @@
 import type { Database } from "#db/sqlite.ts";
 import { type Known, named, type OfPatient, staffOf } from "#seed-demo/known.ts";
-import type { Act, Correcting, Flagging, Joining, Recording, Story, Visiting } from "#seed-demo/story.ts";
+import type {
+  Act,
+  Calling,
+  Correcting,
+  Flagging,
+  Joining,
+  Recording,
+  Story,
+  Visiting,
+} from "#seed-demo/story.ts";
 import { tellVisiting } from "#seed-demo/tell-visit.ts";
+import { callContext } from "#server/calls/call-context.ts";
 import { raiseFlag } from "#server/calls/flag-act.ts";
 import { raisingContext } from "#server/calls/flag-context.ts";
+import { saveCall } from "#server/calls/save-call.ts";
 import { newId } from "#server/ids.ts";
 import { recordReading } from "#server/output/record-reading.ts";
 import { registerPatient } from "#server/patients/register-patient.ts";
@@ -18,6 +29,7 @@ import { voidEntry } from "#server/record/void-entry.ts";
 import type { Instant } from "#shared/day/instant.ts";
 import { amendForm } from "#shared/record/amend/amend-form.ts";
 import { voidForm } from "#shared/record/amend/void-form.ts";
+import { callingForm } from "#shared/record/call/calling-form.ts";
 import { raiseFlagForm } from "#shared/record/call/raise-flag-form.ts";
 import { eventForms } from "#shared/record/event-forms.ts";
 import type { FieldSpecs, Texts } from "#shared/record/field-spec.ts";
@@ -56,6 +68,16 @@ function register(db: Database, { patient }: Story, at: Instant): string {
 /** A form that opens a record, or concerns no one tube, has none yet. */
 const isOfTube = ({ form, tube }: Recording): boolean =>
   form !== "placed" && form !== "taken over" && tube !== undefined;
+
+function tellCall(db: Database, { patientId, act, instant }: OfPatient<Calling>): void {
+  const record = loadRecord(db, patientId);
+  const context = callContext(db, { record, state: fold(record.events), at: instant });
+  const texts = typedInto(callingForm.fields(context), act.texts);
+  saveCall(
+    { db, staff: staffOf(db, act.by) },
+    { actId: newId(), lastSeen: Number.MAX_SAFE_INTEGER, patientId, texts },
+  );
+}
 
 function tellRecording(db: Database, known: Known, { patientId, act, instant }: OfPatient<Recording>): void {
   const tubeId = isOfTube(act) ? named(known.tubes, patientId, act.tube) : null;
@@ -126,6 +148,7 @@ export function tellAct(db: Database, known: Known, { story, act, instant }: Tol
     else if (isVisiting(act)) tellVisiting(db, known, { patientId, act, instant });
     else if (act.form === "red flag raised") tellFlagging(db, { patientId, act, instant });
     else if (act.form === "records joined") tellJoining(db, known, { patientId, act, instant });
+    else if (act.form === "call") tellCall(db, { patientId, act, instant });
     else tellRecording(db, known, { patientId, act, instant });
   } catch (cause) {
     const whose = `${story.patient.givenName} ${story.patient.familyName}`;

@@ -57,7 +57,7 @@ const converted: Casting = (chance) => {
   return [
     ...before,
     act(on, { form: "converted", tube: tube.word, opens: "stent", texts }),
-    call(onWeekday(startDay, 17), "stent", "Knows that a stent is inside and when it comes out."),
+    call(onWeekday(startDay, 17), "Knows that a stent is inside and when it comes out."),
   ];
 };
 

@@ -28,7 +28,7 @@ function removal({ startDay }: Chance, daysAgo: number, { word }: Tube): Act[] {
   const seen = { whole: "yes", loopReleased: "yes", byWhom: "Petra Physick", seenHow: "at the bedside" };
   return [
     act(decided, { by: "physician", form: "removal decided", tube: word, texts }),
-    call(decided, word, "Knows the day."),
+    call(decided, "Knows the day."),
     act(out, { at: "11:00", by: "physician", form: "removed", tube: word, texts: seen }),
   ];
 }

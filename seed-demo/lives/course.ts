@@ -13,7 +13,8 @@ export type Placed = { readonly on: number; readonly texts?: Texts };
 /** From an older day to a younger one, in days ago. */
 export type Span = { readonly from: number; readonly to: number };
 
-const wellWords = [
+/** What is said in a call without a word to report. */
+export const wellWords = [
   "Well, no fever.",
   "No pain, dressing dry.",
   "Knows whom to ring, and when to come.",
@@ -31,13 +32,13 @@ export function placedAndCalled(chance: Chance, of: Tube, placed: Placed): Act[]
   const sided: Texts = cast.sided ? { side } : {};
   const size = chance.draw.from(cast.sizes);
   const texts = { kind: cast.kind, size, ...sided, ...cast.texts, ...filled(cast), ...placed.texts };
-  return [tube(placed.on, word, texts), ...calledAfter(chance, placed.on, word)];
+  return [tube(placed.on, word, texts), ...calledAfter(chance, placed.on)];
 }
 
 /** The first call after a tube was placed or exchanged. */
-export function calledAfter({ startDay, draw }: Chance, daysAgo: number, word: string): Act[] {
+export function calledAfter({ startDay, draw }: Chance, daysAgo: number): Act[] {
   const on = nextWeekday(startDay, daysAgo - draw.between(1, 3));
-  return on < 1 ? [] : [call(on, word, draw.from(wellWords))];
+  return on < 1 ? [] : [call(on, draw.from(wellWords))];
 }
 
 /** Every four weeks or so between two visits: looked at, flushed, or a word on the telephone. */
@@ -49,7 +50,7 @@ export function betweenVisits({ startDay, draw }: Chance, { word }: Tube, { from
     if (kind === "checked") acts.push(check(on, word, { finding: "In place, site quiet." }));
     if (kind === "flushed")
       acts.push(act(on, { form: "flushed", tube: word, texts: { went: "easily", given: "5" } }));
-    if (kind === "called") acts.push(call(on, word, draw.from(wellWords)));
+    if (kind === "called") acts.push(call(on, draw.from(wellWords)));
   }
   return acts;
 }

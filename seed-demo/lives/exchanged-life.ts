@@ -40,7 +40,7 @@ export function exchangedLife(chance: Chance, tube: Tube, life: Turns): Act[] {
     const span = { from: daysAgo, to: began[turn + 1] ?? 0 };
     const between = [...betweenVisits(chance, tube, span), ...balloonChecks(chance, tube, span)];
     if (turn === 0) return [...placedAndCalled(chance, tube, { on: daysAgo }), ...between];
-    return [exchange(chance, daysAgo, tube), ...calledAfter(chance, daysAgo, tube.word), ...between];
+    return [exchange(chance, daysAgo, tube), ...calledAfter(chance, daysAgo), ...between];
   });
   return [...visits, ...mornings(chance, tube, { days: life.logged ?? 0, fallsTo: 1 })];
 }

@@ -22,7 +22,7 @@ export function sessionLife(
   );
   for (let daysAgo = reviewed; daysAgo < placedOn - 16; daysAgo += 21)
     acts.push(check(onWeekday(startDay, daysAgo), word, { finding: "Cuff healed in, site quiet." }));
-  acts.push(call(onWeekday(startDay, age - 20), word, "The home nurse empties it."));
+  acts.push(call(onWeekday(startDay, age - 20), "The home nurse empties it."));
   const [least, most] = cast.output?.ml ?? [0, 0];
   for (let daysAgo = 36; daysAgo >= 1; daysAgo -= draw.between(2, 4)) {
     const drained = String(draw.between(least, most));

@@ -20,7 +20,7 @@ export function stentLife(chance: Chance, tube: Tube, { age, stays, removed = fa
       tube: word,
       texts: { fullLength: "26 cm", note: "The card with the date is in the patient's hands." },
     }),
-    call(onWeekday(startDay, age - 12), word, "Knows that a stent is inside and when it comes out."),
+    call(onWeekday(startDay, age - 12), "Knows that a stent is inside and when it comes out."),
     ...betweenVisits(chance, tube, { from: placedOn - 12, to: removed ? out : 0 }),
   ];
   if (!removed) return acts;

@@ -12,7 +12,7 @@ export const exchangedElsewhere: Story = {
   acts: [
     tube(120, "transplant", { kind: "nephrostomy", side: "tx", size: "8 f", retention: "locking loop" }),
     act(119, { form: "conditions noted", texts: { transplantKidney: "yes", singleKidney: "yes" } }),
-    call(117, "transplant", "Well."),
+    call(117, "Well."),
     act(9, {
       form: "exchanged",
       tube: "transplant",

@@ -9,7 +9,7 @@ export const cappedBagEmpty: Story = {
   }),
   acts: [
     tube(38, "bile", { kind: "iebd", side: "r", size: "10 f", takes: ".035 in", retention: "locking loop" }),
-    call(36, "bile", "No fever, bile in the bag."),
+    call(36, "No fever, bile in the bag."),
     ...emptiedDaily({ from: 24, word: "bile" }, [420, 390, 405], {
       flushGiven: "2 x 5",
       characters: "bilious",
@@ -21,8 +21,8 @@ export const cappedBagEmpty: Story = {
       tube: "bile",
       texts: { when: "today 12:00", covers: "Corin Callwell", bagAtHome: "yes" },
     }),
-    call(20, "bile", "Capped, no pain, bag empty as it should be."),
-    call(14, "bile", "Capped for a week, stools brown."),
+    call(20, "Capped, no pain, bag empty as it should be."),
+    call(14, "Capped for a week, stools brown."),
     emptied(7, "bile", { drained: "0", flushGiven: "2 x 5" }),
   ],
 };

@@ -15,7 +15,7 @@ export const drySinceLastNight: Story = {
       retention: "locking loop",
       flushOrder: "5 mL x 1 a day",
     }),
-    call(29, "left", "Clear urine, no pain."),
+    call(29, "Clear urine, no pain."),
     ...emptiedDaily(
       { from: 10, word: "left" },
       [1350, 1280, 1420, 1300, 1390, 1310, 1260, 1380, 1340, 1290],
@@ -26,10 +26,6 @@ export const drySinceLastNight: Story = {
     ),
     emptied(1, "left", { at: "22:00", drained: "610", flushGiven: "none", characters: "urine-like" }),
     emptied(0, "left", { at: "07:15", drained: "0", flushGiven: "none" }),
-    call(
-      0,
-      "left",
-      "Feels well, no fever, passes urine by the usual way. Will look for a kink and ring back.",
-    ),
+    call(0, "Feels well, no fever, passes urine by the usual way. Will look for a kink and ring back."),
   ],
 };

@@ -21,7 +21,7 @@ export const flushDoesNotComeBack: Story = {
         flushOrder: "10 mL x 3 a day",
       },
     }),
-    call(8, "drain", "Flushes it three times a day."),
+    call(8, "Flushes it three times a day."),
     emptied(8, "drain", { drained: "75", flushGiven: "2 x 10", characters: "purulent" }),
     emptied(7, "drain", { drained: "61", flushGiven: "3 x 10", characters: "purulent" }),
     emptied(6, "drain", { drained: "52", flushGiven: "3 x 10", characters: "serous" }),
@@ -34,6 +34,6 @@ export const flushDoesNotComeBack: Story = {
     emptied(4, "drain", { drained: "35", flushGiven: "3 x 10", characters: "serous" }),
     emptied(3, "drain", { drained: "20", flushGiven: "30", characters: "serous" }),
     act(2, { form: "flushed", tube: "drain", texts: { went: "easily", given: "10", cameBack: "no" } }),
-    call(2, "drain", "Flush goes in and does not come back. Sinogram asked for."),
+    call(2, "Flush goes in and does not come back. Sinogram asked for."),
   ],
 };

@@ -9,7 +9,7 @@ export const twentyMinutesAndADay: Story = {
   }),
   acts: [
     tube(25, "bile", { kind: "external biliary drain", side: "l", size: "8.5 f", retention: "locking loop" }),
-    call(23, "bile", "Draining well."),
+    call(23, "Draining well."),
     ...emptiedDaily({ from: 6, word: "bile" }, [510, 480, 495], {
       flushGiven: "2 x 5",
       characters: "bilious",

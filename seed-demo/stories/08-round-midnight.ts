@@ -1,4 +1,4 @@
-import { act, call, emptied, person, type Story } from "#seed-demo/story.ts";
+import { act, call, callAt, emptied, person, type Story } from "#seed-demo/story.ts";
 
 /** Placed just before midnight and called just after: the days are those of the clinic, the moments those of the clock. */
 export const roundMidnight: Story = {
@@ -17,10 +17,8 @@ export const roundMidnight: Story = {
       tube: "right",
       texts: { kind: "pcn r", size: "8 f", when: "today 23:40", takes: ".035 in", retention: "locking loop" },
     }),
-    act(11, {
+    callAt(11, {
       at: "00:20",
-      form: "called",
-      tube: "right",
       texts: { outcome: "reached a carer", note: "On the ward, comfortable.", when: "today 00:15" },
     }),
     act(11, {
@@ -45,6 +43,6 @@ export const roundMidnight: Story = {
       texts: { done: "expected", by: "Petra Physick", note: "Fresh puncture, clear by the morning." },
     }),
     act(10, { form: "anchors removed", tube: "right", texts: { what: "the skin suture", fixation: "disc" } }),
-    call(9, "right", "Home from abroad, clear urine."),
+    call(9, "Home from abroad, clear urine."),
   ],
 };

@@ -9,7 +9,7 @@ export const balloonLosesWater: Story = {
   }),
   acts: [
     tube(44, "stomach", { kind: "balloon gastrostomy", size: "18 f", balloon: "10", retention: "balloon" }),
-    call(42, "stomach", "First feed went well."),
+    call(42, "First feed went well."),
     ...(
       [
         [29, "9.8"],

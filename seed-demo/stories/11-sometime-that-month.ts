@@ -21,6 +21,6 @@ export const sometimeThatMonth = (startDay: Day): Story => ({
       tube: "left",
       texts: { externalLength: "14 cm", flushOrder: "none", toldBy: "the discharge letter" },
     }),
-    call(5, "left", "Does not know the day either. The letter has been asked for."),
+    call(5, "Does not know the day either. The letter has been asked for."),
   ],
 });

@@ -30,6 +30,6 @@ export const sizeUnknown: Story = {
       tube: "right",
       texts: { on: "+50", wire: ".035 in", size: "10 f", takes: ".038 in" },
     }),
-    call(8, "right", "Well, the bag fills."),
+    call(8, "Well, the bag fills."),
   ],
 };

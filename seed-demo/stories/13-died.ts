@@ -9,7 +9,7 @@ export const died: Story = {
   }),
   acts: [
     tube(60, "right", { kind: "pcn r", size: "8 f" }),
-    call(58, "right", "Comfortable at home."),
+    call(58, "Comfortable at home."),
     act(13, { form: "died", texts: { when: "today", toldBy: "the family doctor" } }),
   ],
 };

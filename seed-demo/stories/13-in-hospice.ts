@@ -12,7 +12,7 @@ export const inHospice: Story = {
   }),
   acts: [
     tube(66, "right", { kind: "external biliary drain", side: "r", size: "8 f", retention: "locking loop" }),
-    call(64, "right", "Comfortable."),
+    call(64, "Comfortable."),
     act(18, { form: "conditions noted", texts: { hospice: "yes", toldBy: "the family doctor" } }),
     act(15, {
       by: "physician",
@@ -25,6 +25,6 @@ export const inHospice: Story = {
         team: "the home hospice team",
       },
     }),
-    call(8, "right", "Daughter spoken to. Bag changed by the hospice team."),
+    call(8, "Daughter spoken to. Bag changed by the hospice team."),
   ],
 };

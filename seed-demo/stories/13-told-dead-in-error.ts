@@ -9,10 +9,10 @@ export const toldDeadInError: Story = {
   }),
   acts: [
     tube(40, "left", { kind: "pcn l", size: "8 f", retention: "locking loop", cancerObstruction: "yes" }),
-    call(38, "left", "Well."),
+    call(38, "Well."),
     act(5, { form: "died", entry: "death", texts: { when: "-1", toldBy: "a ward clerk" } }),
     correct(5, { at: "15:30", form: "undone", of: "death", texts: {} }),
-    call(5, "left", "Alive and well; it was another patient of the ward."),
-    call(3, "left", "Forgives the mistake. The exchange date stands."),
+    call(5, "Alive and well; it was another patient of the ward."),
+    call(3, "Forgives the mistake. The exchange date stands."),
   ],
 };

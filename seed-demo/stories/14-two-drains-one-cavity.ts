@@ -22,8 +22,8 @@ export const twoDrainsOneCavity: Story = {
       retention: "locking loop",
       flushOrder: "none",
     }),
-    call(10, "upper", "Both drain."),
-    call(10, "lower", "Both drain."),
+    call(10, "Both drain."),
+    call(10, "Both drain."),
     ...emptiedDaily({ from: 9, word: "upper" }, [30, 26, 22, 17, 13, 9, 8, 8, 8, 8], {
       characters: "serous",
       flushGiven: "none",

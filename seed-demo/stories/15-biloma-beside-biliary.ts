@@ -22,8 +22,8 @@ export const bilomaBesideBiliary: Story = {
       tube: "biloma",
       texts: { bilirubin: "212", bilirubinSerum: "31", amylase: "38", amylaseLimit: "110" },
     }),
-    call(9, "biloma", "Both run, no fever."),
-    call(9, "bile", "Both run, no fever."),
+    call(9, "Both run, no fever."),
+    call(9, "Both run, no fever."),
     ...emptiedDaily({ from: 8, word: "biloma" }, [120, 95, 80, 62, 44, 41, 30, 26], {
       flushGiven: "10",
       characters: "bilious",

@@ -15,7 +15,7 @@ export const leaksIntoTheDressing: Story = {
       retention: "locking loop",
       flushOrder: "10 mL x 2 a day",
     }),
-    call(11, "drain", "Runs well."),
+    call(11, "Runs well."),
     ...emptiedDaily({ from: 10, word: "drain" }, [70, 66, 58, 49, 45], {
       flushGiven: "20",
       characters: "purulent",

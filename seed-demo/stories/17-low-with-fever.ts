@@ -15,7 +15,7 @@ export const lowWithFever: Story = {
       retention: "locking loop",
       flushOrder: "10 mL x 2 a day",
     }),
-    call(12, "drain", "Better already."),
+    call(12, "Better already."),
     ...emptiedDaily({ from: 9, word: "drain" }, [64, 55, 43, 38, 31, 27, 25, 24, 24], {
       flushGiven: "20",
       characters: "purulent",

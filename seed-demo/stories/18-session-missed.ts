@@ -9,7 +9,7 @@ export const sessionMissed: Story = {
   }),
   acts: [
     tube(47, "right", { kind: "ipc", side: "r", size: "15.5 f", retention: "cuff" }),
-    call(45, "right", "Breathes more easily."),
+    call(45, "Breathes more easily."),
     check(20, "right", { finding: "Lung up, a little fluid behind." }),
     ...[43, 40, 37, 34, 31, 28, 25, 22, 13, 10, 6, 3].map((daysAgo, session) =>
       emptied(daysAgo, "right", {
@@ -20,6 +20,6 @@ export const sessionMissed: Story = {
         reportedBy: "the home nurse",
       }),
     ),
-    call(16, "right", "The session of this week was missed: the home nurse was ill."),
+    call(16, "The session of this week was missed: the home nurse was ill."),
   ],
 };

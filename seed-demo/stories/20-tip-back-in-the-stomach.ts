@@ -16,11 +16,11 @@ export const tipBackInTheStomach: Story = {
       tube: "feed",
       texts: { inPlace: "yes", where: "past the bend of the jejunum" },
     }),
-    call(50, "feed", "Fed through the night."),
+    call(50, "Fed through the night."),
     ...[36, 29, 22, 15, 8, 2].map((daysAgo) =>
       act(daysAgo, { form: "balloon checked", tube: "feed", texts: { found: "7", refilled: "7" } }),
     ),
-    call(3, "feed", "Feed comes up. Seen tomorrow."),
+    call(3, "Feed comes up. Seen tomorrow."),
     act(2, {
       at: "11:00",
       by: "physician",

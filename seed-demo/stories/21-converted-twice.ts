@@ -9,7 +9,7 @@ export const convertedTwice: Story = {
   }),
   acts: [
     tube(140, "first", { kind: "pcn l", size: "8 f", retention: "locking loop" }),
-    call(138, "first", "Well."),
+    call(138, "Well."),
     act(110, {
       form: "converted",
       tube: "first",
@@ -17,13 +17,13 @@ export const convertedTwice: Story = {
       texts: { kind: "nephroureteral", size: "8.5 f", when: "today" },
     }),
     act(108, { form: "capped", tube: "second", texts: { when: "today", bagAtHome: "yes" } }),
-    call(107, "second", "Capped, no pain, no fever."),
+    call(107, "Capped, no pain, no fever."),
     act(60, {
       form: "converted",
       tube: "second",
       opens: "third",
       texts: { kind: "stent", size: "7 f", when: "today", plan: "remove by +80 Dr Hazelbarrow" },
     }),
-    call(58, "third", "Knows that a stent is inside and when it comes out."),
+    call(58, "Knows that a stent is inside and when it comes out."),
   ],
 };

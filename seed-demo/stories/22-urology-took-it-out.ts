@@ -10,8 +10,8 @@ export const urologyTookItOut: Story = {
   acts: [
     tube(48, "outer", { kind: "pcn l", size: "8 f", retention: "locking loop" }),
     tube(41, "inner", { kind: "jj l", size: "6 f", plan: "remove by +55 Dr Hazelbarrow" }),
-    call(46, "outer", "Well."),
-    call(39, "inner", "Knows of the stent."),
+    call(46, "Well."),
+    call(39, "Knows of the stent."),
     act(2, {
       at: "16:10",
       by: "caller",

@@ -10,6 +10,6 @@ export const joinedFrom: Story = {
   }),
   acts: [
     tube(57, "stent", { kind: "jj r", size: "6 f", plan: "remove by +70 Dr Hazelbarrow" }),
-    call(55, "stent", "Knows of the stent."),
+    call(55, "Knows of the stent."),
   ],
 };

@@ -14,7 +14,7 @@ export const joinedHere: Story = {
       cavity: "right psoas",
       retention: "locking loop",
     }),
-    call(34, "drain", "Little pain, sleeps well."),
+    call(34, "Little pain, sleeps well."),
     act(6, { form: "flushed", tube: "drain", texts: { went: "easily", given: "10", cameBack: "yes" } }),
     join(4, {
       other: "F-3120",

@@ -16,9 +16,9 @@ export const onePatientTwoNumbers: Story = {
       route: "transhepatic",
       retention: "locking loop",
     }),
-    call(31, "right", "No pain."),
+    call(31, "No pain."),
     act(12, { form: "flushed", tube: "right", texts: { went: "easily", given: "5", cameBack: "no" } }),
-    call(11, "right", "Well."),
+    call(11, "Well."),
     act(3, {
       form: "reconcile asked",
       texts: {

@@ -6,8 +6,8 @@ export const sidesSwapped: Story = {
   acts: [
     tube(58, "one", { kind: "pcn l", size: "8 f", takes: ".035 in", retention: "locking loop" }),
     tube(58, "two", { kind: "pcn r", size: "10 f", takes: ".038 in", retention: "locking loop" }),
-    call(56, "one", "Both drain."),
-    call(56, "two", "Both drain."),
+    call(56, "Both drain."),
+    call(56, "Both drain."),
     act(40, {
       form: "reconcile asked",
       texts: { about: "sides", says: "The report has the 10 F on the left, the record on the right." },

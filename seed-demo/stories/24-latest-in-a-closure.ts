@@ -9,7 +9,7 @@ export const latestInAClosure: Story = {
   }),
   acts: [
     tube(42, "left", { kind: "pcn l", size: "8 f", takes: ".038 in", retention: "locking loop" }),
-    call(40, "left", "Bag at home, knows whom to ring."),
+    call(40, "Bag at home, knows whom to ring."),
     act(14, { form: "checked", tube: "left", texts: { finding: "Flushes and comes back." } }),
   ],
 };

@@ -9,7 +9,7 @@ export const rebookedThreeTimes: Story = {
   }),
   acts: [
     tube(95, "left", { kind: "pcn l", size: "8 f", takes: ".035 in", retention: "locking loop" }),
-    call(93, "left", "Well."),
+    call(93, "Well."),
     visit(26, { form: "visit booked", visit: "first", tubes: [["left", "exchange"]], inDays: 2, texts: {} }),
     visit(18, {
       form: "visit noted",
@@ -17,7 +17,7 @@ export const rebookedThreeTimes: Story = {
       state: "did not attend",
       texts: { reason: "A burst pipe at home." },
     }),
-    call(18, "left", "Did not come: a burst pipe at home. Rebooked."),
+    call(18, "Did not come: a burst pipe at home. Rebooked."),
     visit(18, {
       at: "15:00",
       form: "visit booked",
@@ -32,7 +32,7 @@ export const rebookedThreeTimes: Story = {
       state: "did not attend",
       texts: { reason: "No transport." },
     }),
-    call(11, "left", "Did not come: no transport. Rebooked."),
+    call(11, "Did not come: no transport. Rebooked."),
     visit(11, {
       at: "15:00",
       form: "visit booked",
@@ -42,6 +42,6 @@ export const rebookedThreeTimes: Story = {
       texts: {},
     }),
     visit(4, { form: "visit noted", visit: "third", state: "did not attend", texts: {} }),
-    noAnswer(4, "left", "Did not come. No answer at either number."),
+    noAnswer(4, "Did not come. No answer at either number."),
   ],
 };

@@ -1,4 +1,4 @@
-import { act, call, person, type Story, tube } from "#seed-demo/story.ts";
+import { act, call, callAt, person, type Story, tube } from "#seed-demo/story.ts";
 
 /** In hospital for something else when the call is due: the ward is rung, and the tube's dates do not wait. */
 export const inpatientAtCallTime: Story = {
@@ -9,19 +9,17 @@ export const inpatientAtCallTime: Story = {
   }),
   acts: [
     tube(63, "right", { kind: "pcn r", size: "8 f", takes: ".035 in", retention: "locking loop" }),
-    call(61, "right", "Well."),
+    call(61, "Well."),
     act(4, {
       at: "14:00",
       by: "caller",
       form: "whereabouts noted",
       texts: { place: "inpatient", where: "the hip ward in Fernhollow", toldBy: "a neighbor" },
     }),
-    act(4, {
+    callAt(4, {
       at: "14:20",
-      by: "caller",
-      form: "called",
-      tube: "right",
       texts: {
+        to: "the ward",
         outcome: "reached a carer",
         note: "The ward empties the bag; they have been told of the exchange date.",
       },

@@ -35,11 +35,11 @@ export const firstBag: Story = {
         characters: "serous",
       },
     }),
-    call(10, "lymph", "Tight feeling gone."),
+    call(10, "Tight feeling gone."),
     ...emptiedDaily({ from: 10, word: "lymph" }, [160, 140, 120, 100, 90, 78, 70, 61, 55, 48], {
       flushGiven: "none",
       characters: "serous",
     }),
-    call(4, "lymph", "Less each day."),
+    call(4, "Less each day."),
   ],
 };

@@ -9,7 +9,7 @@ export const irrigationIsNoFlush: Story = {
   }),
   acts: [
     tube(180, "bowel", { kind: "cecostomy", size: "10 f", retention: "loop" }),
-    call(178, "bowel", "First irrigation went well."),
+    call(178, "First irrigation went well."),
     check(120, "bowel", { finding: "Site quiet." }),
     act(60, { form: "flushed", tube: "bowel", texts: { went: "easily", given: "20" } }),
     ...[9, 7, 5, 3, 1].map((daysAgo) =>
@@ -22,6 +22,6 @@ export const irrigationIsNoFlush: Story = {
         reportedBy: "the patient",
       }),
     ),
-    call(2, "bowel", "Irrigates every second evening."),
+    call(2, "Irrigates every second evening."),
   ],
 };

@@ -10,6 +10,6 @@ export const pregnant: Story = {
   acts: [
     act(20, { form: "conditions noted", texts: { pregnancy: "yes" } }),
     tube(20, "right", { kind: "pcn r", size: "8 f", takes: ".035 in", retention: "locking loop" }),
-    call(18, "right", "Well, afebrile."),
+    call(18, "Well, afebrile."),
   ],
 };

@@ -10,6 +10,6 @@ export const stoneFormer: Story = {
   acts: [
     act(45, { form: "conditions noted", texts: { stoneFormer: "yes" } }),
     tube(44, "right", { kind: "pcn", side: "r", size: "8.5 f", retention: "locking loop" }),
-    call(42, "right", "A little blood on day one, clear since."),
+    call(42, "A little blood on day one, clear since."),
   ],
 };

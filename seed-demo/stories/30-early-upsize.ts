@@ -17,7 +17,7 @@ export const earlyUpsize: Story = {
       retention: "locking loop",
       flushOrder: "20 mL x 3 a day",
     }),
-    call(5, "pancreas", "Thick fluid, flushes hard."),
+    call(5, "Thick fluid, flushes hard."),
     act(4, { form: "flushed", tube: "pancreas", texts: { went: "hard", given: "20", cameBack: "yes" } }),
     ...emptiedDaily({ from: 4, word: "pancreas" }, [190, 170, 150, 160], {
       flushGiven: "3 x 20",

@@ -15,7 +15,7 @@ export const flushOrderChanged: Story = {
       retention: "locking loop",
       flushOrder: "10 mL x 3 a day",
     }),
-    call(12, "drain", "Flushes three times."),
+    call(12, "Flushes three times."),
     ...emptiedDaily({ from: 12, word: "drain" }, [110, 104, 92, 88, 81], {
       flushGiven: "3 x 10",
       characters: "purulent",
@@ -28,7 +28,7 @@ export const flushOrderChanged: Story = {
       texts: { flushOrder: "5 mL x 1 a day" },
     }),
     emptied(7, "drain", { drained: "62", flushGiven: "3 x 10", characters: "serous" }),
-    call(7, "drain", "Had not heard of the new order. Now has."),
+    call(7, "Had not heard of the new order. Now has."),
     ...emptiedDaily({ from: 6, word: "drain" }, [38, 33, 30, 27, 25, 22], {
       flushGiven: "5",
       characters: "serous",

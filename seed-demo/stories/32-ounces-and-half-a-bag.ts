@@ -9,7 +9,7 @@ export const ouncesAndHalfABag: Story = {
   }),
   acts: [
     tube(17, "bile", { kind: "external biliary drain", side: "r", size: "8 f", retention: "locking loop" }),
-    call(15, "bile", "Counts in ounces."),
+    call(15, "Counts in ounces."),
     emptied(8, "bile", {
       drained: "14 oz",
       flushGiven: "2 x 5",
@@ -26,7 +26,7 @@ export const ouncesAndHalfABag: Story = {
     emptied(5, "bile", { drained: "4100", flushGiven: "2 x 5", reportedBy: "the patient" }),
     emptied(4, "bile", { drained: "?", flushGiven: "?", reportedBy: "the patient" }),
     emptied(3, "bile", { drained: "0.4 l", flushGiven: "2 x 5", measuredBy: "bag scale" }),
-    call(2, "bile", "Asked about the 4100: it may have been 410. Will look at the sheet."),
+    call(2, "Asked about the 4100: it may have been 410. Will look at the sheet."),
     act(2, {
       at: "15:30",
       form: "alarm closed",

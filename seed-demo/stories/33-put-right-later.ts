@@ -9,7 +9,7 @@ export const putRightLater: Story = {
   }),
   acts: [
     tube(130, "left", { kind: "nuc", side: "l", size: "8.5 f", takes: ".035 in", retention: "two loops" }),
-    call(128, "left", "Well."),
+    call(128, "Well."),
     act(52, { form: "exchanged", tube: "left", entry: "exchange", texts: { when: "today" } }),
     correct(50, {
       form: "amended",
@@ -19,18 +19,18 @@ export const putRightLater: Story = {
     act(49, {
       at: "14:00",
       by: "caller",
-      form: "called",
+      form: "leaking",
       tube: "left",
-      entry: "call",
-      texts: { outcome: "reached the patient", note: "Asks about another appointment." },
+      entry: "leak",
+      texts: { soaking: "no", note: "Wet at the hub since the morning." },
     }),
     correct(49, {
       at: "15:00",
       by: "caller",
       form: "voided",
-      of: "call",
-      texts: { reason: "It was a call with somebody else.", wrongPatient: "yes" },
+      of: "leak",
+      texts: { reason: "Somebody else told it.", wrongPatient: "yes" },
     }),
-    call(49, "left", "Well since the exchange."),
+    call(49, "Well since the exchange."),
   ],
 };

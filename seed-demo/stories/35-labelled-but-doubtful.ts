@@ -9,7 +9,7 @@ export const labelledButDoubtful: Story = {
   }),
   acts: [
     tube(72, "left", { kind: "pcn l", size: "8 f", takes: ".035 in", retention: "locking loop" }),
-    call(70, "left", "Well."),
+    call(70, "Well."),
     act(20, { form: "flushed", tube: "left", texts: { went: "hard", given: "5", cameBack: "no" } }),
     check(14, "left", {
       study: "nephrostogram",
@@ -21,6 +21,6 @@ export const labelledButDoubtful: Story = {
       tube: "left",
       texts: { on: "+18", wire: ".035 in", size: "8 f", takes: ".038 in" },
     }),
-    call(12, "left", "Knows the date."),
+    call(12, "Knows the date."),
   ],
 };

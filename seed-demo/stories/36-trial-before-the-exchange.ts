@@ -9,15 +9,15 @@ export const trialBeforeTheExchange: Story = {
   }),
   acts: [
     tube(72, "right", { kind: "nuc", side: "r", size: "8.5 f", takes: ".038 in", retention: "two loops" }),
-    call(70, "right", "Well."),
+    call(70, "Well."),
     check(6, "right", { study: "nephrostogram", finding: "Runs into the bladder." }),
     act(5, {
       form: "clamp trial started",
       tube: "right",
       texts: { covers: "Corin Callwell", bagAtHome: "yes" },
     }),
-    call(4, "right", "No pain so far."),
-    call(3, "right", "Ache in the flank since noon."),
+    call(4, "No pain so far."),
+    call(3, "Ache in the flank since noon."),
     act(2, {
       at: "09:20",
       form: "clamp trial failed",

@@ -11,13 +11,13 @@ export const thenSilence: Story = {
       retention: "locking loop",
       flushOrder: "10 mL x 1 a day",
     }),
-    call(34, "drain", "Well."),
+    call(34, "Well."),
     ...emptiedDaily({ from: 33, word: "drain" }, [66, 58, 44, 39, 30, 27, 24, 21, 18, 17, 17, 18], {
       flushGiven: "10",
       characters: "serous",
     }),
     check(21, "drain", { study: "sinogram", finding: "Small cavity left." }),
-    noAnswer(9, "drain", "No answer."),
-    noAnswer(7, "drain", "No answer in the evening either."),
+    noAnswer(9, "No answer."),
+    noAnswer(7, "No answer in the evening either."),
   ],
 };

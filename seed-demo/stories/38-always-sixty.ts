@@ -15,7 +15,7 @@ export const alwaysSixty: Story = {
       cavity: "segment 3",
       retention: "locking loop",
     }),
-    call(41, "segment", "Little in the bag, no fever."),
+    call(41, "Little in the bag, no fever."),
     check(28, "segment", {
       study: "cholangiogram",
       finding: "Drains segment 3 only. About 60 mL a day is what it makes.",
@@ -37,6 +37,6 @@ export const alwaysSixty: Story = {
       flushGiven: "5",
       characters: "bilious",
     }),
-    call(6, "segment", "As always."),
+    call(6, "As always."),
   ],
 };

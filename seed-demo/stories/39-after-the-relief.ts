@@ -22,7 +22,7 @@ export const afterTheRelief: Story = {
         indication: "obstruction by a stone",
       },
     }),
-    call(12, "right", "Drinks a lot, drains a lot."),
+    call(12, "Drinks a lot, drains a lot."),
     ...emptiedDaily(
       { from: 13, word: "right" },
       [3300, 3500, 2100, 600, 1450, 1500, 1480, 1520, 1490, 1510, 1500, 1470],
@@ -32,6 +32,6 @@ export const afterTheRelief: Story = {
       },
     ),
     act(3, { form: "conditions noted", texts: { stoneFormer: "?", allergies: "contrast" } }),
-    call(2, "right", "Well, clear urine."),
+    call(2, "Well, clear urine."),
   ],
 };

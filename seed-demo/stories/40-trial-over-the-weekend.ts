@@ -19,7 +19,7 @@ export const trialOverTheWeekend = (startDay: Day): Story => {
         takes: ".038 in",
         retention: "locking loop",
       }),
-      call(friday + 26, "bile", "Well."),
+      call(friday + 26, "Well."),
       check(friday, "bile", { study: "cholangiogram", finding: "Runs freely into the bowel." }),
       act(friday, {
         at: "11:45",
@@ -27,8 +27,8 @@ export const trialOverTheWeekend = (startDay: Day): Story => {
         tube: "bile",
         texts: { covers: "the ward in Fernhollow", bagAtHome: "yes" },
       }),
-      ...(friday > 1 ? [call(friday - 1, "bile", "Rung by the ward: no pain, no fever.")] : []),
-      ...(friday > 2 ? [call(friday - 2, "bile", "Rung by the ward: slept well.")] : []),
+      ...(friday > 1 ? [call(friday - 1, "Rung by the ward: no pain, no fever.")] : []),
+      ...(friday > 2 ? [call(friday - 2, "Rung by the ward: slept well.")] : []),
     ],
   };
 };

@@ -15,7 +15,7 @@ export const stepsThatWereHers: Story = {
       cavity: "left flank",
       retention: "suture",
     }),
-    call(33, "drain", "Bulb emptied twice a day."),
+    call(33, "Bulb emptied twice a day."),
     ...emptiedDaily({ from: 12, word: "drain" }, [80, 74, 70, 66, 61, 58, 52, 50, 47, 44, 40], {
       flushGiven: "none",
       characters: "serosanguineous",

@@ -5,7 +5,7 @@ export const bookedInTheHospital: Story = {
   patient: person("Tarnwhistle", "Rosamund", { number: "004791", birthOn: "14 jul 1959" }),
   acts: [
     tube(66, "right", { kind: "pcn r", size: "8 f", takes: ".035 in", retention: "locking loop" }),
-    call(64, "right", "Well, clear urine."),
+    call(64, "Well, clear urine."),
     visit(3, {
       form: "visit booked",
       visit: "elsewhere",

@@ -16,13 +16,13 @@ export const anotherTube: Story = {
       cavity: "a cyst of the spleen",
       plan: "remove by +33 Dr Hazelbarrow",
     }),
-    call(17, "cyst", "Little comes."),
+    call(17, "Little comes."),
     act(10, {
       form: "facts noted",
       tube: "cyst",
       texts: { fixation: "suture", flushOrder: "5 mL x 1 a day" },
     }),
     act(8, { form: "flushed", tube: "cyst", texts: { went: "easily", given: "5", cameBack: "yes" } }),
-    call(6, "cyst", "Well."),
+    call(6, "Well."),
   ],
 };

@@ -9,7 +9,7 @@ export const blockedAndRunAgain: Story = {
   }),
   acts: [
     tube(46, "bile", { kind: "iebd", side: "r", size: "10 f", takes: ".038 in", retention: "locking loop" }),
-    call(44, "bile", "Well."),
+    call(44, "Well."),
     act(19, {
       at: "08:30",
       by: "caller",
@@ -20,9 +20,9 @@ export const blockedAndRunAgain: Story = {
     act(19, { at: "11:00", form: "unblocked", tube: "bile", texts: { how: "flushed with 10 mL" } }),
     act(18, { form: "bled", tube: "bile", texts: { heavy: "no", note: "Pink for an hour." } }),
     check(17, "bile", { study: "cholangiogram", finding: "In place, runs freely." }),
-    call(16, "bile", "Quiet since."),
+    call(16, "Quiet since."),
     act(9, { at: "15:00", form: "capped", tube: "bile", texts: { bagAtHome: "yes" } }),
-    call(8, "bile", "Capped, no pain."),
+    call(8, "Capped, no pain."),
     act(6, { form: "uncapped", tube: "bile", texts: { mode: "to bag" } }),
   ],
 };

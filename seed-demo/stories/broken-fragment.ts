@@ -9,14 +9,14 @@ export const brokenFragment: Story = {
   }),
   acts: [
     tube(83, "right", { kind: "pcn r", size: "8 f", retention: "locking loop" }),
-    call(81, "right", "Well."),
+    call(81, "Well."),
     act(5, {
       by: "physician",
       form: "removal decided",
       tube: "right",
       texts: { by: "+5", owner: "any physician", decidedBy: "Petra Physick", reason: "The stone is gone." },
     }),
-    call(4, "right", "Knows the day."),
+    call(4, "Knows the day."),
     act(0, {
       at: "08:40",
       by: "physician",

@@ -15,7 +15,7 @@ export const chestTubeOnSuction: Story = {
       retention: "locking loop",
       flushOrder: "10 mL x 2 a day",
     }),
-    call(4, "left", "On the ward."),
+    call(4, "On the ward."),
     ...[4, 3, 2, 1].map((daysAgo) => check(daysAgo, "left", { finding: "Looked at on the ward round." })),
     act(4, {
       at: "12:00",

@@ -16,10 +16,10 @@ export const datedLater: Story = {
       from: "?",
       tractSince: "?",
     }),
-    call(29, "right", "Well, does not remember."),
+    call(29, "Well, does not remember."),
     act(23, { form: "clock dated", tube: "right", texts: { catheterSince: "-33", how: "discharge letter" } }),
     act(23, { at: "10:20", form: "conditions noted", texts: { conduitOrNeobladder: "yes" } }),
     act(23, { at: "10:30", form: "verified", tube: "right", texts: { how: "the letter read" } }),
-    call(22, "right", "Told the date."),
+    call(22, "Told the date."),
   ],
 };

@@ -9,9 +9,9 @@ export const fellOutAndBack: Story = {
   }),
   acts: [
     tube(150, "left", { kind: "pcn l", size: "10 f", takes: ".038 in", retention: "locking loop" }),
-    call(148, "left", "Well."),
+    call(148, "Well."),
     act(75, { form: "downsized", tube: "left", texts: { when: "today", size: "8 f" } }),
-    call(73, "left", "More comfortable."),
+    call(73, "More comfortable."),
     act(52, {
       at: "08:20",
       by: "caller",
@@ -26,7 +26,7 @@ export const fellOutAndBack: Story = {
       tube: "left",
       texts: { when: "today 12:10", size: "8 f" },
     }),
-    call(50, "left", "Well."),
+    call(50, "Well."),
     act(15, {
       at: "09:00",
       form: "fell out",

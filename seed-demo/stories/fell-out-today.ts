@@ -9,7 +9,7 @@ export const fellOutToday: Story = {
   }),
   acts: [
     tube(9, "left", { kind: "pcn l", size: "8 f", retention: "locking loop" }),
-    call(7, "left", "Draining, a little sore."),
+    call(7, "Draining, a little sore."),
     act(0, {
       at: "07:40",
       by: "caller",

@@ -9,7 +9,7 @@ export const fragmentLeftIn: Story = {
   }),
   acts: [
     tube(96, "left", { kind: "pcn l", size: "8 f", retention: "locking loop" }),
-    call(94, "left", "Well."),
+    call(94, "Well."),
     act(30, {
       by: "physician",
       form: "broken",

@@ -9,7 +9,7 @@ export const handedOver: Story = {
   }),
   acts: [
     tube(37, "bladder", { kind: "spc", size: "16 f", retention: "balloon", balloon: "10" }),
-    call(35, "bladder", "Well."),
+    call(35, "Well."),
     ...[20, 13, 6].map((daysAgo) =>
       act(daysAgo, { form: "balloon checked", tube: "bladder", texts: { found: "10", refilled: "10" } }),
     ),

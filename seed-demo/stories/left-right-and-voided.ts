@@ -21,8 +21,8 @@ export const leftRightAndVoided: Story = {
   acts: [
     tube(12, "left", { kind: "pcn l", size: "8 f", takes: ".035 in", retention: "locking loop" }),
     tube(12, "right", { kind: "pcn r", size: "8 f", takes: ".035 in", retention: "locking loop" }),
-    call(11, "left", "Both run, a little urine by day."),
-    call(11, "right", "Both run."),
+    call(11, "Both run, a little urine by day."),
+    call(11, "Both run."),
     ...emptiedDaily({ from: 8, word: "left" }, [980, 940, 900, 620, 880, 910, 890, 905, 895], urine),
     ...emptiedDaily({ from: 8, word: "right" }, [450, 470, 430, 410, 440, 420, 445, 430, 425], urine),
     voided(6, "250"),

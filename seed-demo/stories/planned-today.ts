@@ -12,7 +12,7 @@ export const plannedToday: Story = {
       retention: "locking loop",
       bores: "hub 2.0 mm, shaft 1.9 mm, end hole .035 in",
     }),
-    call(75, "left", "Knows the date of the exchange."),
+    call(75, "Knows the date of the exchange."),
     visit(6, {
       at: "10:10",
       form: "visit booked",

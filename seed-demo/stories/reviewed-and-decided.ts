@@ -15,7 +15,7 @@ export const reviewedAndDecided: Story = {
       retention: "locking loop",
       flushOrder: "10 mL x 2 a day",
     }),
-    call(13, "drain", "Well, flushes easily."),
+    call(13, "Well, flushes easily."),
     ...emptiedDaily({ from: 12, word: "drain" }, [71, 64, 52, 40, 33, 26, 22, 21], {
       flushGiven: "20",
       characters: "serous",

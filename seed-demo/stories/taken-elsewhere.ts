@@ -9,7 +9,7 @@ export const takenElsewhere: Story = {
   }),
   acts: [
     tube(70, "drain", { kind: "tunnelled peritoneal drain", size: "15 f", retention: "cuff" }),
-    call(68, "drain", "Two litres a session."),
+    call(68, "Two litres a session."),
     check(42, "drain", { finding: "Cuff healed in." }),
     act(20, {
       form: "handed over",

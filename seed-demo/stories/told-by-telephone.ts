@@ -14,7 +14,7 @@ export const toldByTelephone: Story = {
       cavity: "right lower quadrant",
       retention: "locking loop",
     }),
-    call(33, "drain", "Well."),
+    call(33, "Well."),
     act(3, { form: "removed", tube: "drain", texts: { whole: "?", when: "-1", toldBy: "the home nurse" } }),
   ],
 };

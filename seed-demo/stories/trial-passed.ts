@@ -9,14 +9,14 @@ export const trialPassed: Story = {
   }),
   acts: [
     tube(64, "gall", { kind: "perc chole", size: "8 f", route: "transhepatic", retention: "locking loop" }),
-    call(62, "gall", "Pain gone."),
+    call(62, "Pain gone."),
     act(36, {
       form: "clamp trial started",
       tube: "gall",
       texts: { covers: "Corin Callwell", bagAtHome: "yes" },
     }),
-    call(35, "gall", "No pain."),
-    call(34, "gall", "No fever."),
+    call(35, "No pain."),
+    call(34, "No fever."),
     act(28, {
       by: "physician",
       form: "clamp trial passed",

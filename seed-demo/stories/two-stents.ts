@@ -9,7 +9,7 @@ export const twoStents: Story = {
   }),
   acts: [
     tube(50, "right", { kind: "stent r", size: "7 f", plan: "remove by +70 Dr Hazelbarrow" }),
-    call(48, "right", "Knows that a stent is inside and when it comes out."),
+    call(48, "Knows that a stent is inside and when it comes out."),
     tube(50, "left", { kind: "stent l", size: "7 f", plan: "remove by +28" }),
     act(21, {
       form: "removed",

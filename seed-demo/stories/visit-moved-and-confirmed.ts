@@ -12,7 +12,7 @@ export const visitMovedAndConfirmed: Story = {
   acts: [
     tube(70, "left", { kind: "pcn l", size: "8 f", takes: ".035 in", retention: "locking loop" }),
     tube(64, "right", { kind: "pcn r", size: "8 f", takes: ".035 in", retention: "locking loop" }),
-    call(62, "right", "Both draining."),
+    call(62, "Both draining."),
     visit(9, {
       form: "visit booked",
       visit: "both",

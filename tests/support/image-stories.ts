@@ -22,7 +22,7 @@ const nephrostomies: Story = {
       retention: "locking loop",
       bores: "hub 2.0 mm, shaft 1.9 mm, end hole .035 in",
     }),
-    call(147, "left", "Draining well."),
+    call(147, "Draining well."),
     act(72, { form: "exchanged", tube: "left", texts: { when: "today 09:40", size: "10 f" } }),
     act(30, {
       form: "checked",

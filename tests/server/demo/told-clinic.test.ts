@@ -3,6 +3,7 @@ import { patientsWithEvents } from "#db/queries/events.ts";
 import { inventedClinic } from "#seed-demo/invented-clinic.ts";
 import { inventedClosures, SHUT_FROM } from "#seed-demo/invented-closures.ts";
 import { inventedRooms } from "#seed-demo/invented-rooms.ts";
+import { seeded } from "#seed-demo/seeded.ts";
 import { tellStories } from "#seed-demo/tell.ts";
 import { today } from "#server/clock.ts";
 import { todayList } from "#server/lists/today-list.ts";
@@ -38,7 +39,10 @@ function toldOn(startDay: string) {
     closures: inventedClosures(day(startDay)),
     rooms: inventedRooms,
   });
-  tellStories({ db, startDay: day(startDay) }, inventedClinic({ startDay: day(startDay), seed: 20 }));
+  tellStories(
+    { db, startDay: day(startDay), calls: seeded(20) },
+    inventedClinic({ startDay: day(startDay), seed: 20 }),
+  );
   const patients = patientsWithEvents(db).map((patientId) => {
     const { events } = loadRecord(db, patientId);
     const state = fold(events);
@@ -89,8 +93,9 @@ describe.each(days)("the invented clinic begun on %s", (_name, startDay) => {
 
   it("holds every kind of entry", () => {
     const kinds = new Set(told.patients.flatMap(({ events }) => events.map(({ kind }) => kind)));
-    // Dates are confirmed when newer rules proposed others, which a new clinic has none of.
-    expect(kinds).toEqual(new Set(eventKinds.filter((kind) => kind !== "dates confirmed")));
+    // Dates are confirmed when newer rules proposed others, which a new clinic has none of; calls about one tube are of older records.
+    const notTold: readonly string[] = ["dates confirmed", "called"];
+    expect(kinds).toEqual(new Set(eventKinds.filter((kind) => !notTold.includes(kind))));
   });
 
   it("has seen enough of its tubes: five entries each by the median, ten emptyings of fifteen", () => {
