@@ -52,7 +52,12 @@ export type Visiting = Typing & {
   );
 
 /** A red flag, raised and handed over as its form says. */
-export type Flagging = Typing & { readonly form: "red flag raised"; readonly texts: Texts };
+export type Flagging = Typing &
+  (
+    | { readonly form: "red flag raised"; readonly texts: Texts }
+    /** Of the newest that is open. */
+    | { readonly form: "red flag done"; readonly texts: Texts }
+  );
 
 /** A call about the patient, as its page is typed. */
 export type Calling = Typing & { readonly form: "call"; readonly texts: Texts };
@@ -109,6 +114,14 @@ export const visit = (
 export const flag = (daysAgo: number, said: Said<Omit<Flagging, "form">>): Flagging => ({
   ...plainly,
   form: "red flag raised",
+  daysAgo,
+  ...said,
+});
+
+/** What was done about the newest red flag that is open. */
+export const flagDone = (daysAgo: number, said: Said<{ readonly texts: Texts } & Typing>): Flagging => ({
+  ...plainly,
+  form: "red flag done",
   daysAgo,
   ...said,
 });

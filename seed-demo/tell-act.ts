@@ -12,7 +12,7 @@ import type {
 } from "#seed-demo/story.ts";
 import { tellVisiting } from "#seed-demo/tell-visit.ts";
 import { callContext } from "#server/calls/call-context.ts";
-import { raiseFlag } from "#server/calls/flag-act.ts";
+import { closeFlag, raiseFlag } from "#server/calls/flag-act.ts";
 import { raisingContext } from "#server/calls/flag-context.ts";
 import { saveCall } from "#server/calls/save-call.ts";
 import { newId } from "#server/ids.ts";
@@ -125,10 +125,16 @@ function tellJoining(db: Database, { patients }: Known, { patientId, act }: OfPa
 }
 
 function tellFlagging(db: Database, { patientId, act, instant }: OfPatient<Flagging>): void {
-  const context = raisingContext(db, instant, fold(loadRecord(db, patientId).events));
-  const texts = typedInto(raiseFlagForm.fields(context), act.texts);
-  const submit = { actId: newId(), lastSeen: Number.MAX_SAFE_INTEGER, patientId, texts };
-  raiseFlag({ db, staff: staffOf(db, act.by) }, submit);
+  const state = fold(loadRecord(db, patientId).events);
+  const doing = { db, staff: staffOf(db, act.by) };
+  const submit = { actId: newId(), lastSeen: Number.MAX_SAFE_INTEGER, patientId };
+  if (act.form === "red flag raised") {
+    const fields = raiseFlagForm.fields(raisingContext(db, instant, state));
+    raiseFlag(doing, { ...submit, texts: typedInto(fields, act.texts) });
+    return;
+  }
+  const flagId = state.redFlags.at(-1)?.id ?? "";
+  closeFlag(doing, { ...submit, flagId, texts: act.texts });
 }
 
 const isCorrecting = (act: Act): act is Correcting =>
@@ -146,7 +152,8 @@ export function tellAct(db: Database, known: Known, { story, act, instant }: Tol
     known.patients.set(story, patientId);
     if (isCorrecting(act)) tellCorrecting(db, known, { patientId, act, instant });
     else if (isVisiting(act)) tellVisiting(db, known, { patientId, act, instant });
-    else if (act.form === "red flag raised") tellFlagging(db, { patientId, act, instant });
+    else if (act.form === "red flag raised" || act.form === "red flag done")
+      tellFlagging(db, { patientId, act, instant });
     else if (act.form === "records joined") tellJoining(db, known, { patientId, act, instant });
     else if (act.form === "call") tellCall(db, { patientId, act, instant });
     else tellRecording(db, known, { patientId, act, instant });

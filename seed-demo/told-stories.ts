@@ -54,9 +54,11 @@ import { chestTubeOnSuction } from "#seed-demo/stories/chest-tube-on-suction.ts"
 import { datedLater } from "#seed-demo/stories/dated-later.ts";
 import { fellOutAndBack } from "#seed-demo/stories/fell-out-and-back.ts";
 import { fellOutToday } from "#seed-demo/stories/fell-out-today.ts";
+import { feverUnderACap } from "#seed-demo/stories/fever-under-a-cap.ts";
 import { fragmentLeftIn } from "#seed-demo/stories/fragment-left-in.ts";
 import { handedOver } from "#seed-demo/stories/handed-over.ts";
 import { leftRightAndVoided } from "#seed-demo/stories/left-right-and-voided.ts";
+import { notReached } from "#seed-demo/stories/not-reached.ts";
 import { placedYesterday } from "#seed-demo/stories/placed-yesterday.ts";
 import { plannedToday } from "#seed-demo/stories/planned-today.ts";
 import { pulledBack } from "#seed-demo/stories/pulled-back.ts";
@@ -136,6 +138,8 @@ const onAnyDay: readonly Story[] = [
   trialPassed,
   twoStents,
   visitMovedAndConfirmed,
+  notReached,
+  feverUnderACap,
 ];
 
 /** The stories written by hand, one a file: a hard case of the trade each, and what a clinic sees beside them. */

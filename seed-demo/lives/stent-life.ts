@@ -20,6 +20,12 @@ export function stentLife(chance: Chance, tube: Tube, { age, stays, removed = fa
       tube: word,
       texts: { fullLength: "26 cm", note: "The card with the date is in the patient's hands." },
     }),
+    act(onWeekday(startDay, age - 5), {
+      at: "10:20",
+      form: "told of the tube",
+      tube: word,
+      texts: { whom: "the patient", language: "English", by: "Tansy Nurseworth", when: "today" },
+    }),
     call(onWeekday(startDay, age - 12), "Knows that a stent is inside and when it comes out."),
     ...betweenVisits(chance, tube, { from: placedOn - 12, to: removed ? out : 0 }),
   ];
