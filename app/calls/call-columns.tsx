@@ -27,7 +27,7 @@ function Whom({ patient }: Pick<CallsLine, "patient">): ReactNode {
   const { id, number, birthOn } = patient;
   return (
     <>
-      <a className={cells.name} href={`/patients/${id}/call`} dir="auto">
+      <a className={cells.name} data-stop href={`/patients/${id}/call`} dir="auto">
         {fullNameOf(patient)}
       </a>{" "}
       <span className={cells.detail}>
@@ -60,7 +60,7 @@ function WhenRung({ line, today }: OfLine): ReactNode {
   const best = line.contact.telephones.flatMap(({ bestTimes }) => bestTimes ?? []);
   const interpreter = interpreterWords(line);
   return (
-    <>
+    <div className={styles.when}>
       {nextWords(line, today)}
       {best.length > 0 && (
         <span className={cells.detail}>
@@ -68,6 +68,6 @@ function WhenRung({ line, today }: OfLine): ReactNode {
         </span>
       )}
       {interpreter !== null && <span className={cells.detail}>{interpreter}</span>}
-    </>
+    </div>
   );
 }

@@ -7,6 +7,7 @@ import { Pages } from "#app/lists/pages.tsx";
 import { LinkLine } from "#app/record/act-links.tsx";
 import { DataTable } from "#app/ui/data-table.tsx";
 import { PageFrame } from "#app/ui/page-frame.tsx";
+import { StopKeys } from "#app/visits/stop-keys.tsx";
 import { may } from "#shared/access/may.ts";
 import { callColumns } from "./call-columns.tsx";
 import styles from "./calls.module.css";
@@ -44,6 +45,7 @@ export default async function CallsPage({ searchParams }: CallsPageProps): Promi
           </>
         )}
       </p>
+      <StopKeys />
       <DataTable
         caption="Calls due"
         columns={callColumns(today)}

@@ -50,7 +50,7 @@ function onKey(event: KeyboardEvent): void {
   stop.focus();
 }
 
-/** Arrow keys go through visits and free times. */
+/** Arrow keys go from one marked link of a table to the next: visits and free times, lines of calls. */
 export function StopKeys(): null {
   useEffect(() => {
     document.addEventListener("keydown", onKey);

@@ -1,10 +1,14 @@
 import { expect, it } from "vitest";
 import { compareProjections } from "#db/compare-projections.ts";
+import { openDatabase } from "#db/connection.ts";
+import { migrateFile } from "#db/migrate.ts";
 import { emptyProjections, projectionOf } from "#db/queries/projections.ts";
 import { inTransaction } from "#db/transaction.ts";
 import { rebuildAll } from "#server/record/rebuild.ts";
 import { testDatabase } from "#tests/support/database.ts";
 import { command, died, exchanged, placed, voided } from "#tests/support/factories.ts";
+import { testFolder } from "#tests/support/folder.ts";
+import { keptImages, restoreImage } from "#tests/support/images.ts";
 import { addInventedPatient, clinicWithPatient, recordAs } from "#tests/support/patient.ts";
 
 const lineOf = (db: Parameters<typeof projectionOf>[0]) => projectionOf(db, "patient-1").callLine;
@@ -50,4 +54,23 @@ it("a line cannot say what is no day, no time or no count", () => {
     "line = '{'",
   ])
     expect(() => db.sqlite.exec(`update call_lines set ${set}`), set).toThrow(/CHECK/);
+});
+
+it.each(keptImages())("upgraded from %s, nobody whom an open step asks to ring is missing", (name) => {
+  using folder = testFolder();
+  const file = folder.in("clinic.sqlite");
+  restoreImage(name, file);
+  migrateFile(file);
+  const { sqlite } = openDatabase(file);
+  const asked = sqlite
+    .prepare(
+      "select patient_id, min(due_on) from open_steps where kind = 'call' group by patient_id order by 1",
+    )
+    .raw()
+    .all();
+  expect(asked.length).toBeGreaterThan(0);
+  const listed = sqlite.prepare("select patient_id, due_on from call_lines where due_on <= ?").raw();
+  for (const [patientId, dueOn] of asked as [string, string][])
+    expect(listed.all(dueOn).map((row) => (row as readonly string[])[0])).toContain(patientId);
+  sqlite.close();
 });

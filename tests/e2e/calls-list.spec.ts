@@ -1,6 +1,5 @@
 import type { Locator, Page } from "@playwright/test";
 import { expectAccessible, expectReflow } from "#tests/e2e/support/accessibility.ts";
-import { send } from "#tests/e2e/support/enter-tube.ts";
 import { expect, test } from "#tests/e2e/support/kept-page.ts";
 
 test.use({ role: "nurse" });
@@ -33,11 +32,23 @@ test("a placement of two days ago stands among the first hours, with who has the
   await expect(line).toContainText("not yet");
   await expectAccessible(page);
   await expectReflow(page);
-  await send({ request, origin: clinic.origin }, "calls.taken", { patientId: patient.split("/").at(-1) });
+  // No act: a hold is nothing of the record.
+  const { origin } = clinic;
+  const taken = await request.post(`${origin}/api/trpc/calls.taken`, {
+    data: { patientId: patient.split("/").at(-1) },
+    headers: { origin },
+  });
+  expect(taken.status()).toBe(200);
   const held = await lineOf(page, "Rung-First");
   await expect(held.getByRole("cell").last()).toContainText("Tansy Nurseworth");
   const link = held.getByRole("link");
   await expect(link).toHaveAttribute("href", `${patient}/call`);
+  // Arrows go from line to line, by the order of the list.
+  const first = page.getByRole("row").getByRole("link").first();
+  await expect(async () => {
+    await page.keyboard.press("ArrowDown");
+    await expect(first).toBeFocused({ timeout: 200 });
+  }).toPass();
   await link.focus();
   await page.keyboard.press("Enter");
   await page.waitForURL(`**${patient}/call`);

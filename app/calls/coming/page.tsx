@@ -7,6 +7,7 @@ import { pageInQuery } from "#app/lists/page-address.ts";
 import { Pages } from "#app/lists/pages.tsx";
 import { DataTable } from "#app/ui/data-table.tsx";
 import { PageFrame } from "#app/ui/page-frame.tsx";
+import { StopKeys } from "#app/visits/stop-keys.tsx";
 
 export const metadata: Metadata = { title: "Calls to come - Dwellbook" };
 
@@ -24,6 +25,7 @@ export default async function ComingPage({ searchParams }: ComingPageProps): Pro
       lede="The first day first; today's calls are not among them"
       here="Calls"
     >
+      <StopKeys />
       <DataTable
         caption="Calls to come"
         columns={callColumns(today)}

@@ -1,4 +1,5 @@
 import type { ReactNode } from "react";
+import { fullNameOf, identityOf } from "#app/patients/identity-of.ts";
 import { answerBoxes, openedLines } from "#shared/words/call-paper.ts";
 import styles from "./call-paper.module.css";
 import type { OnPaper } from "./call-paper.tsx";
@@ -11,6 +12,18 @@ export function CallQuestions({ of }: { readonly of: OnPaper }): ReactNode {
     <table className={styles.table}>
       <caption>What is asked</caption>
       <thead>
+        {/* Heads stand on each sheet: the second one says whose it is too. */}
+        <tr data-paper-only>
+          <th colSpan={answerBoxes.length + 1} className={styles.strong}>
+            <bdi>{fullNameOf(of.patient)}</bdi>
+            {identityOf(of.patient, null).identifiers.map(({ word, value }) => (
+              <span key={word}>
+                {", "}
+                {word} <bdi>{value}</bdi>
+              </span>
+            ))}
+          </th>
+        </tr>
         <tr>
           <th scope="col">Question, and what an answer opens</th>
           {answerBoxes.map((answer) => (

@@ -39,6 +39,7 @@ export const keys: readonly {
     where: "in visits",
     does: "down and up from one visit or free time to the next, left and right from room to room; Enter opens it",
   },
+  { key: "Arrows", where: "in calls", does: "down and up from one line to the next; Enter opens its call" },
   { key: "?", where: "anywhere", does: "this page", to: "/keys" },
   { key: "Enter", where: "in a form", does: "saves; not in a long text or an open list" },
   { key: "Escape", where: "in a form", does: "leaves it; what was typed is kept for 7 days" },
