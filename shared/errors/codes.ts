@@ -248,6 +248,8 @@ export const refusalCodes = [
   "handed-without-flag",
   "flag-words-beside-row",
   "before-flag-told",
+  "tube-out-already",
+  "out-before-placed",
   // visits
   "visit-to-come",
   "visits-none-to-come",
@@ -322,6 +324,7 @@ export const refusalCodes = [
   "case-form-lacks-field",
   "case-tube-unknown",
   "case-tube-unnamed",
+  "case-question-unknown",
 ] as const;
 
 export type RefusalCode = (typeof refusalCodes)[number];

@@ -39,8 +39,14 @@ describe("the output log", () => {
   it("writes no tube and no step again that a reading leaves as they were; what it opens is added", () => {
     const { db, tubeId } = withTube({ kind: "pcn l", size: "8 f", when: "1 jun 2026 10:00" });
     using _closing = db;
+    // The day on which a diary would be missing moves with every reading.
     const rows = (table: string) =>
-      new Set(db.sqlite.prepare<[], string>(`select rowid || ' ' || id from ${table}`).pluck().all());
+      new Set(
+        db.sqlite
+          .prepare<[], string>(`select rowid || ' ' || id from ${table} where id not like '%:diary'`)
+          .pluck()
+          .all(),
+      );
     const [tubes, steps] = [rows("tubes"), rows("open_steps")];
     const texts = { flushGiven: "none", from: "5 jun 2026 00:00", to: "6 jun 2026 00:00" };
     log(db, tubeId, { ...texts, drained: "900" });
