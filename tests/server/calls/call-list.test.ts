@@ -140,7 +140,10 @@ describe("the call list", () => {
       trialStarted({ tube: "trial", on: ago(1), covers: "the ward" }),
     ]);
     const { closed } = await calls(db).list({ which: "due", page: 1 });
-    expect(closed).toMatchObject({ because: "moving house", trials: [{ covers: "the ward" }] });
+    expect(closed).toMatchObject({
+      because: "moving house",
+      trials: [{ covers: "the ward", familyName: "Brackenfold" }],
+    });
   });
 
   it("as a file has each line once in its order, and guards what a spreadsheet would run", async () => {
