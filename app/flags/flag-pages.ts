@@ -12,6 +12,10 @@ export const flagHref = (patientId: string, flagId: string): string =>
 
 export const raiseHref = (patientId: string): string => `/patients/${patientId}/flags/new`;
 
+/** Where a tube that is out is recorded: of that tube, where it is known. */
+export const tubeOutHref = (patientId: string, tubeId?: string): string =>
+  `/patients/${patientId}/tube-out${tubeId === undefined ? "" : `?${new URLSearchParams({ tube: tubeId })}`}`;
+
 /** Where a red flag that is open goes on, and the one act that it needs; null of any other step. The step is named after its flag. */
 export function flagStepAct(
   { id, kind, why }: Pick<OpenStep, "id" | "kind" | "why">,

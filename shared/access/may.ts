@@ -40,6 +40,8 @@ export const access = {
   "flag.handed": everyone,
   "flag.raised": everyone,
   "flag.raising": everyone,
+  "flag.tubeOut": everyone,
+  "flag.tubeOutRecorded": everyone,
   "flag.unhanded": everyone,
   "flag.view": everyone,
   "list.all": everyone,

@@ -248,6 +248,8 @@ export const refusalCodes = [
   "handed-without-flag",
   "flag-words-beside-row",
   "before-flag-told",
+  "tube-out-already",
+  "out-before-placed",
   // visits
   "visit-to-come",
   "visits-none-to-come",

@@ -51,6 +51,9 @@ const renewal = {
   note: note.nullable(),
 };
 
+/** Where the old tube is now, in words. Absent in what was recorded before it was asked. */
+const oldTube = { oldTube: line.optional() };
+
 const clockTime = z.string().regex(/^([01]\d|2[0-3]):[0-5]\d$/);
 
 export const conditionsSchema = z.strictObject({
@@ -92,10 +95,11 @@ export const payloads = {
   "tip position": z.strictObject({ inPlace: yesNo, where: line.nullable() }),
   "partly dislodged": z.strictObject({
     externalLength: factSchema(lengthSchema),
+    ...oldTube,
     ...told,
     note: note.nullable(),
   }),
-  "fell out": z.strictObject({ whole: yesNo, ...told, note: note.nullable() }),
+  "fell out": z.strictObject({ whole: yesNo, ...oldTube, ...told, note: note.nullable() }),
   "not replaced": z.strictObject({ decidedBy: line, reason: note }),
   converted: z.strictObject({ closes: z.string(), opens: z.string(), opening: z.strictObject(opening) }),
   removed: z.strictObject({

@@ -22,4 +22,8 @@ export const callRefusals = {
     "The row that is chosen has its own words and its own level. Take yours out or put them into the note, or choose none of the rows.",
   "before-flag-told": ({ told }) =>
     `The red flag was told ${told}, so nothing was done about it before. Type the later time.`,
+  "tube-out-already": () =>
+    "This tube is out by the record already. Choose one that is in, or correct the entry that says so.",
+  "out-before-placed": ({ since }) =>
+    `The tube lay there from ${since} on, so it cannot have come out before. Type the later day, or correct its placement.`,
 } as const satisfies Partial<Record<RefusalCode, (args: RefusalArgs) => string>>;

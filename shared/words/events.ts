@@ -122,6 +122,8 @@ const conditions: Tell<"conditions noted"> = ({ conditions: said, toldBy: who })
 const assigned: Tell<"step assigned"> = ({ step, owner }, nameOf) =>
   sentence("Step given", [`"${stepNames[step]}" to ${ownerName(owner, nameOf)}`]);
 
+const whereIs = (oldTube: string | undefined) => oldTube !== undefined && `the old tube: ${oldTube}`;
+
 const sentences: { readonly [K in EventKind]: Tell<K> } = {
   placed: (opening) => opened("Placed", opening, []),
   "taken over": (opening) =>
@@ -143,10 +145,14 @@ const sentences: { readonly [K in EventKind]: Tell<K> } = {
   uncapped: ({ mode }) => sentence("Uncapped", [mode]),
   "tip position": ({ inPlace, where }) =>
     sentence("Tip", [yesNo(inPlace, ["in place", "not in place", "position unknown"]), where]),
-  "partly dislodged": ({ externalLength, toldBy: who, note }) =>
-    sentence("Pulled back", [...factPhrases({ externalLength }, "marked", "told"), toldBy(who)], note),
-  "fell out": ({ whole, toldBy: who, note }) =>
-    sentence("Fell out", [yesNo(whole, wholeWords), toldBy(who)], note),
+  "partly dislodged": ({ externalLength, oldTube, toldBy: who, note }) =>
+    sentence(
+      "Pulled back",
+      [...factPhrases({ externalLength }, "marked", "told"), whereIs(oldTube), toldBy(who)],
+      note,
+    ),
+  "fell out": ({ whole, oldTube, toldBy: who, note }) =>
+    sentence("Fell out", [yesNo(whole, wholeWords), whereIs(oldTube), toldBy(who)], note),
   "not replaced": ({ decidedBy, reason }) => sentence("Not replaced", [`decided by ${decidedBy}`], reason),
   converted: ({ opening }) => opened("Converted", opening, []),
   removed,

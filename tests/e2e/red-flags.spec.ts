@@ -3,7 +3,7 @@ import { expect, test } from "#tests/e2e/support/kept-page.ts";
 import { record } from "#tests/e2e/support/record.ts";
 import { open, save, saved, type } from "#tests/e2e/support/typing.ts";
 
-test.use({ role: "caller" });
+test.use({ role: "nurse" });
 
 const head = (page: Page) => page.getByRole("banner").first();
 const unhanded = (page: Page) => head(page).getByRole("link", { name: /handed to nobody/ });

@@ -140,6 +140,7 @@ const screens: readonly Screen[] = [
   ["a red flag to raise", ({ patient }) => `${patient("Ravelstook")}/flags/new`],
   ["a red flag that somebody has", ({ flag }) => flag("Ravelstook")],
   ["a red flag that goes on to somebody else", ({ flag }) => `${flag("Ravelstook")}?again=yes`],
+  ["a tube that is out to record", ({ patient }) => `${patient("Brackenfold")}/tube-out`],
   ["undoing an act", ({ patient, entry }) => `${patient("Brackenfold")}/undo/${entry("Brackenfold").act}`],
   ...patientForms,
   ...tubeForms,

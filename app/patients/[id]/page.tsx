@@ -3,7 +3,7 @@ import type { ReactNode } from "react";
 import { orNotFound } from "#app/_trpc/or-not-found.ts";
 import { signedIn } from "#app/_trpc/server.ts";
 import { FactList } from "#app/facts/fact-list.tsx";
-import { raiseHref } from "#app/flags/flag-pages.ts";
+import { raiseHref, tubeOutHref } from "#app/flags/flag-pages.ts";
 import { OpenFlags } from "#app/flags/open-flags.tsx";
 import { AlsoRecordedAs, JoinedInto } from "#app/join/join-notices.tsx";
 import { ClinicalTable } from "#app/patients/clinical-table.tsx";
@@ -99,6 +99,11 @@ export default async function PatientPage({ params }: PatientPageProps): Promise
           person={person}
           label="What to record of this patient"
         />
+        {state.tubes.some(({ status }) => status === "in") && (
+          <a href={tubeOutHref(patientId)} data-screen-only>
+            A tube is out
+          </a>
+        )}
         <a href={raiseHref(patientId)} data-screen-only>
           Raise a red flag
         </a>

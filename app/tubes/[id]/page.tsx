@@ -3,11 +3,11 @@ import type { ReactNode } from "react";
 import { orNotFound } from "#app/_trpc/or-not-found.ts";
 import { signedIn } from "#app/_trpc/server.ts";
 import { FactList } from "#app/facts/fact-list.tsx";
-import { raiseHref } from "#app/flags/flag-pages.ts";
+import { raiseHref, tubeOutHref } from "#app/flags/flag-pages.ts";
 import { OpenFlags } from "#app/flags/open-flags.tsx";
 import { OutputSummary } from "#app/output/output-summary.tsx";
 import { identityOf } from "#app/patients/identity-of.ts";
-import { ActLinks } from "#app/record/act-links.tsx";
+import { ActLinks, LinkLine } from "#app/record/act-links.tsx";
 import { offeredForms } from "#app/record/offered.ts";
 import { tubeFormHref } from "#app/record/procedures.ts";
 import { FluidTestsTable } from "#app/review/fluid-tests.tsx";
@@ -78,7 +78,15 @@ export default async function TubePage({ params }: TubePageProps): Promise<React
             </div>
           ))}
         </dl>
-        <a href={`${raiseHref(patient.id)}?tube=${tubeId}`}>Raise a red flag</a>
+        <LinkLine
+          label="What needs somebody"
+          links={[
+            ...(tube.status === "in"
+              ? [{ href: tubeOutHref(patient.id, tubeId), word: "It is out, or partly out" }]
+              : []),
+            { href: `${raiseHref(patient.id)}?tube=${tubeId}`, word: "Raise a red flag" },
+          ]}
+        />
       </section>
       <PlannedExchangeOf view={view} />
       <Papers tube={tube} />

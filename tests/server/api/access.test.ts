@@ -31,6 +31,8 @@ const matrix: Record<string, string> = {
   "flag.handed": "NCPAL",
   "flag.raised": "NCPAL",
   "flag.raising": "NCPAL",
+  "flag.tubeOut": "NCPAL",
+  "flag.tubeOutRecorded": "NCPAL",
   "flag.unhanded": "NCPAL",
   "flag.view": "NCPAL",
   "list.all": "NCPAL",

@@ -1,0 +1,62 @@
+import type { ReactNode } from "react";
+import { ExampleMark } from "#app/ui/example-mark.tsx";
+import { Now } from "#app/ui/now.tsx";
+import visitStyles from "#app/visit/visit.module.css";
+import { type HowFarOut, tractOut } from "#shared/call/tube-out.ts";
+import type { Day } from "#shared/day/day.ts";
+import type { WhenAt } from "#shared/day/read-when-at.ts";
+import type { TubeThatMayBeOut } from "#shared/record/call/out-context.ts";
+import { reachWords } from "#shared/words/red-flag-page.ts";
+import { outRowLines, sizesLine, slowLine, tractOutLine } from "#shared/words/tube-out.ts";
+
+export type SaidOfOut = {
+  readonly tube?: TubeThatMayBeOut | undefined;
+  readonly out?: HowFarOut | undefined;
+  readonly when?: WhenAt | undefined;
+};
+
+type BesideProps = {
+  readonly said: SaidOfOut;
+  readonly today: Day;
+  /** Nobody has approved the table. */
+  readonly isExample: boolean;
+};
+
+/** What the rows say of the tube that was chosen, while the rest is typed: shown, not decided. */
+export function TubeOutBeside({ said, today, isExample }: BesideProps): ReactNode {
+  const { tube, out = "out", when } = said;
+  if (tube === undefined) return <p>Choose the tube: what its rows say then stands here.</p>;
+  // A tract grew no older after its tube came out.
+  const stands = tractOut(tube.tract, when?.when.earliest ?? today);
+  const row = tube.rows[out];
+  return (
+    <dl className={visitStyles.facts}>
+      <dt>Until somebody is reached</dt>
+      <dd>{row === null ? "no row says what to do" : <b>{row.untilReached}</b>}</dd>
+      <dt>Tract</dt>
+      <dd>
+        {stands.first === "immature" ? (
+          <Now>{tractOutLine(stands, tube.tract)}</Now>
+        ) : (
+          tractOutLine(stands, tube.tract)
+        )}{" "}
+        {slowLine(tube.slow)}
+      </dd>
+      <dt>What the row says</dt>
+      <dd>
+        {outRowLines(row, stands).map((line) => (
+          <p key={line}>{line}</p>
+        ))}
+        {isExample && <ExampleMark />}
+      </dd>
+      <dt>How soon</dt>
+      <dd>
+        {tube.flag === null
+          ? "The table has no red flag for it: say how soon below."
+          : `${tube.flag.says}. ${reachWords[tube.flag.level]}`}
+      </dd>
+      <dt>To have at hand</dt>
+      <dd>{sizesLine(tube)}</dd>
+    </dl>
+  );
+}
