@@ -1,4 +1,5 @@
 import * as z from "zod";
+import { answerWords } from "#shared/call/outcomes.ts";
 import type { Json } from "#shared/case/json.ts";
 import { dayHalves } from "#shared/day/clinic-days.ts";
 import { clinicCalendarSchema } from "#shared/day/clinic-days-schema.ts";
@@ -127,6 +128,18 @@ const givens = {
   }),
   slots: z.strictObject(slotsShape),
   calls: z.strictObject(recordShape),
+  /** `since`: the day on which it came out; today, if left out. */
+  "tube-out": z.strictObject({
+    ...ofTube,
+    out: z.enum(["out", "part out"]),
+    since: caseDay.optional(),
+  }),
+  /** `question`: a row of the table by its id, asked of the patient or of `tube`. */
+  "red-flag": z.strictObject({
+    ...ofTube,
+    question: z.string().min(1),
+    answer: z.enum(answerWords),
+  }),
 } as const;
 
 export type Compute = keyof typeof givens;
@@ -161,6 +174,8 @@ export const caseSchemas = {
   window: caseOf("window"),
   slots: caseOf("slots"),
   calls: caseOf("calls"),
+  "tube-out": caseOf("tube-out"),
+  "red-flag": caseOf("red-flag"),
 } as const;
 
 export type WorkedCase = { readonly [C in Compute]: z.infer<(typeof caseSchemas)[C]> }[Compute];

@@ -10,11 +10,13 @@ import { type CaseBooks, type Looking, lookAt } from "#shared/case/looking.ts";
 import { outputAnswer } from "#shared/case/output-answer.ts";
 import { passageAnswer } from "#shared/case/passage-answer.ts";
 import { plannedAnswer } from "#shared/case/planned-answer.ts";
+import { redFlagAnswer } from "#shared/case/red-flag-answer.ts";
 import { slotsAnswer } from "#shared/case/slots-answer.ts";
 import { stepsAnswer } from "#shared/case/steps-answer.ts";
 import { type Telling, told } from "#shared/case/telling.ts";
 import { trendAnswer } from "#shared/case/trend-answer.ts";
 import { tubeAnswer } from "#shared/case/tube-answer.ts";
+import { tubeOutAnswer } from "#shared/case/tube-out-answer.ts";
 import { whichTube } from "#shared/case/which-tube.ts";
 import { windowsAnswer } from "#shared/case/window-answer.ts";
 import type { Refusal } from "#shared/errors/refusal.ts";
@@ -77,6 +79,12 @@ function answerOf({ compute, given }: WorkedCase, books: CaseBooks): Telling<Jso
     case "calls": {
       const looking = lookAt(given, books);
       return looking.kind === "told" ? told(callsAnswer(looking.value)) : looking;
+    }
+    case "tube-out":
+      return lookAtTube(given, books, (looking, tube) => told(tubeOutAnswer(given, looking, tube)));
+    case "red-flag": {
+      const looking = lookAt(given, books);
+      return looking.kind === "told" ? redFlagAnswer(given, looking.value) : looking;
     }
     case "trend":
       return lookAtTube(given, books, (looking, tube) => told(trendAnswer(looking, tube, given.zone)));

@@ -324,6 +324,7 @@ export const refusalCodes = [
   "case-form-lacks-field",
   "case-tube-unknown",
   "case-tube-unnamed",
+  "case-question-unknown",
 ] as const;
 
 export type RefusalCode = (typeof refusalCodes)[number];

@@ -24,4 +24,6 @@ export const caseRefusals = {
   "case-tube-unknown": ({ tube, tubes }) =>
     `No entry before this one opens a tube called "${tube}". There are: ${tubes}.`,
   "case-tube-unnamed": ({ tubes }) => `Say in "tube" which tube is meant. There are: ${tubes}.`,
+  "case-question-unknown": ({ question, questions }) =>
+    `The table has no question "${question}". It has: ${questions}.`,
 } satisfies Partial<Record<RefusalCode, (args: RefusalArgs) => string>>;

@@ -63,3 +63,46 @@ test("a red flag that nobody has heads every page until it is handed over, and i
     await expect(page.getByRole("main")).toContainText("seen, antibiotic begun");
   });
 });
+
+test("a nephrostomy out for some hours with a nine-day tract: immature, its red flag handed over, and three urgent slots", async ({
+  page,
+  newTube,
+}) => {
+  const { patient, tube } = await newTube({ patient: { familyName: "Outley" }, tube: { when: "-9" } });
+  await page.goto(tube);
+  await page.getByRole("link", { name: "It is out, or partly out" }).click();
+  await open(page, page.url());
+  const main = page.getByRole("main");
+
+  await test.step("what the rows say stands beside the fields before anything is saved", async () => {
+    await expect(main).toContainText(
+      "Immature tract: tract at least 9 days old, under the 14 days of the row",
+    );
+    await expect(main).toContainText("ring now, likely a new access");
+    await expect(main).toContainText("keep the old tube, cover the site, nothing pushed in");
+    await expect(main).toContainText("Size that was in: 8 F; one usual step below: 6 F.");
+    await expect(main).toContainText("Class high");
+    await page.getByLabel("How far", { exact: true }).selectOption({ label: "Part of the way out" });
+    await expect(main).toContainText("do not use, do not push back");
+    await page.getByLabel("How far", { exact: true }).selectOption({ label: "Wholly out" });
+  });
+
+  await test.step("a day before its placement is refused beside its field", async () => {
+    await type(page, { "Out since": "-12", "Handed to": "Dr Example" });
+    await save(page, "Record the tube that is out");
+    await expect(page.getByText("it cannot have come out before").first()).toBeVisible();
+  });
+
+  await type(page, { "Out since": "-1", "Where is the old tube": "kept", "Told by": "the son" });
+  await save(page, "Record the tube that is out");
+  await saved(page);
+  await expect(unhanded(page)).toHaveCount(0);
+
+  await test.step("three urgent slots are the next link", async () => {
+    await page.getByRole("link", { name: "Book the visit, urgent: three slots" }).click();
+    await expect(page.getByRole("group", { name: /Three slots/ }).getByRole("radio")).toHaveCount(3);
+    await expect(main).toContainText("Immature: the row's limit is 14 days");
+    await page.goto(patient);
+    await expect(page.getByRole("region", { name: "Red flag" })).toContainText("tube out or partly out");
+  });
+});
