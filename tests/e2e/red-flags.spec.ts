@@ -1,7 +1,7 @@
 import type { Page } from "@playwright/test";
 import { expect, test } from "#tests/e2e/support/kept-page.ts";
 import { record } from "#tests/e2e/support/record.ts";
-import { open, save, saved, type } from "#tests/e2e/support/typing.ts";
+import { open, save, saved, storyRows, type } from "#tests/e2e/support/typing.ts";
 
 test.use({ role: "nurse" });
 
@@ -59,6 +59,7 @@ test("a red flag that nobody has heads every page until it is handed over, and i
     await saved(page);
     await page.goto(patient);
     await expect(page.getByRole("region", { name: "Red flag" })).toHaveCount(0);
+    await expect(storyRows(page, /Red flag handed/).getByRole("link")).toHaveText(["Undo"]);
     await page.goto(flag);
     await expect(page.getByRole("main")).toContainText("seen, antibiotic begun");
   });
@@ -79,12 +80,13 @@ test("a nephrostomy out for some hours with a nine-day tract: immature, its red 
       "Immature tract: tract at least 9 days old, under the 14 days of the row",
     );
     await expect(main).toContainText("ring now, likely a new access");
-    await expect(main).toContainText("keep the old tube, cover the site, nothing pushed in");
     await expect(main).toContainText("Size that was in: 8 F; one usual step below: 6 F.");
     await expect(main).toContainText("Class high");
     await page.getByLabel("How far", { exact: true }).selectOption({ label: "Part of the way out" });
     await expect(main).toContainText("do not use, do not push back");
+    await expect(main).toContainText("secure as it is, ring");
     await page.getByLabel("How far", { exact: true }).selectOption({ label: "Wholly out" });
+    await expect(main).toContainText("keep the old tube, cover the site, nothing pushed in");
   });
 
   await test.step("a day before its placement is refused beside its field", async () => {
