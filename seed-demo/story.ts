@@ -150,6 +150,15 @@ export const call = (daysAgo: number, note: string, texts: Texts = {}): Act =>
 export const noAnswer = (daysAgo: number, note: string, texts: Texts = {}): Act =>
   callAt(daysAgo, { at: "11:40", texts: { outcome: "no answer", note, ...texts } });
 
+/** That a tube wholly inside was told of, in English, by the nurse. */
+export const told = (daysAgo: number, word: string): Act =>
+  act(daysAgo, {
+    at: "15:10",
+    form: "told of the tube",
+    tube: word,
+    texts: { whom: "the patient", language: "English", by: "Tansy Nurseworth", when: "today" },
+  });
+
 /** A tube looked at under imaging, by the physician. */
 export const check = (daysAgo: number, word: string, texts: Texts): Act =>
   act(daysAgo, {

@@ -1,7 +1,7 @@
 import { onWeekday } from "#seed-demo/days.ts";
 import { betweenVisits, placedAndCalled, type Tube } from "#seed-demo/lives/course.ts";
 import type { Chance } from "#seed-demo/lives/phase.ts";
-import { type Act, act, call } from "#seed-demo/story.ts";
+import { type Act, act, call, told } from "#seed-demo/story.ts";
 
 /** `stays`: days that the operator leaves it in. `removed`: taken out as planned. */
 export type Stent = { readonly age: number; readonly stays: number; readonly removed?: boolean };
@@ -20,12 +20,7 @@ export function stentLife(chance: Chance, tube: Tube, { age, stays, removed = fa
       tube: word,
       texts: { fullLength: "26 cm", note: "The card with the date is in the patient's hands." },
     }),
-    act(onWeekday(startDay, age - 5), {
-      at: "10:20",
-      form: "told of the tube",
-      tube: word,
-      texts: { whom: "the patient", language: "English", by: "Tansy Nurseworth", when: "today" },
-    }),
+    told(onWeekday(startDay, age - 5), word),
     call(onWeekday(startDay, age - 12), "Knows that a stent is inside and when it comes out."),
     ...betweenVisits(chance, tube, { from: placedOn - 12, to: removed ? out : 0 }),
   ];

@@ -1,4 +1,4 @@
-import { call, check, person, type Story, tube } from "#seed-demo/story.ts";
+import { call, check, person, type Story, told, tube } from "#seed-demo/story.ts";
 
 /** A plastic stent in the bile duct and one of metal in the ureter: nothing outside, only their dates. */
 export const bileDuctStent: Story = {
@@ -15,7 +15,9 @@ export const bileDuctStent: Story = {
       retention: "flaps",
     }),
     tube(200, "ureter", { kind: "metal stent", side: "r", size: "6 f", retention: "two loops" }),
+    told(199, "ureter"),
     call(198, "Knows of it."),
+    told(60, "bile"),
     call(59, "Knows of it."),
     check(90, "ureter", { finding: "In place on the film." }),
     call(30, "No fever, no jaundice."),
