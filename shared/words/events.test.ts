@@ -107,6 +107,16 @@ const told: readonly (readonly [EventKind, unknown, string])[] = [
   ["fell out", { whole: confirmed(true), note: null }, "Fell out: whole."],
   [
     "fell out",
+    { whole: confirmed(true), oldTube: "kept", note: null },
+    "Fell out: whole, the old tube: kept.",
+  ],
+  [
+    "partly dislodged",
+    { externalLength: unknown, oldTube: "thrown away", note: null },
+    "Pulled back: external length unknown, the old tube: thrown away.",
+  ],
+  [
+    "fell out",
     { whole: reported(false), toldBy: "home nurse", note: null },
     "Fell out: not whole: a piece is left (reported), told by home nurse.",
   ],

@@ -4,7 +4,6 @@ import type { TubeThatMayBeOut } from "#shared/record/call/out-context.ts";
 import { printLength } from "#shared/size/print-length.ts";
 import { slowing } from "#shared/tube/slow-to-heal.ts";
 import { andList } from "#shared/words/and-list.ts";
-import { capital } from "#shared/words/capital.ts";
 import { tractLine } from "#shared/words/exchange-plan.ts";
 
 /** How old the tract is on the day on which its tube came out, against the ages of its row. */
@@ -16,9 +15,14 @@ export const tractOutLine = (
 
 /** What slows a tract that this patient has, and what of it nobody knows. */
 export function slowLine({ yes, unknown }: TubeThatMayBeOut["slow"]): string {
-  const has = yes.length === 0 ? "" : `Slow to heal: ${andList(yes)}. `;
-  if (unknown.length === 0) return has || `Nothing that slows a tract: no ${andList(slowing)}.`;
-  return `${has}Not known, so ask: ${andList(unknown)}.`;
+  if (yes.length === 0 && unknown.length === 0)
+    return `Nothing slows the tract: no ${slowing.join(", no ")}.`;
+  return [
+    yes.length > 0 && `Slow to heal: ${andList(yes)}.`,
+    unknown.length > 0 && `Not known, so ask: ${andList(unknown)}.`,
+  ]
+    .filter((line) => line !== false)
+    .join(" ");
 }
 
 /** What the row of a tube that is out says, of an immature tract first wherever it cannot be called mature. Shown, not decided. */
@@ -36,5 +40,5 @@ export function sizesLine({ size, below }: Pick<TubeThatMayBeOut, "size" | "belo
   const about = size.certainty === "confirmed" ? "" : ` (${size.certainty})`;
   const step =
     below === null ? "one step below: cannot tell" : `one usual step below: ${printLength(below, "F")}`;
-  return `${capital("size that was in")}: ${printLength(size.value, "F")}${about}; ${step}.`;
+  return `Size that was in: ${printLength(size.value, "F")}${about}; ${step}.`;
 }
