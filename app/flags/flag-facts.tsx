@@ -33,13 +33,13 @@ export function FlagFacts({ view }: { readonly view: FlagPage }): ReactNode {
       </dd>
       <dt>How soon</dt>
       <dd>
-        <Now>{capital(flag.level)}.</Now> {reachWords[flag.level]}
+        <Now>{reachWords[flag.level]}</Now>
       </dd>
       <dt>Until somebody is reached</dt>
       <dd>{flag.untilReached === null ? "no row says what to do" : <b>{flag.untilReached}</b>}</dd>
       <dt>Whom to ring</dt>
       <dd>
-        <bdi>{clinic.phone === "" ? numberByHand : `${clinic.name}, ${clinic.phone}`}</bdi> {onCallRoute}
+        <bdi>{clinic.phone === "" ? numberByHand : `${clinic.name}, ${clinic.phone}.`}</bdi> {onCallRoute}
       </dd>
       <dt>By which row</dt>
       <dd>

@@ -1,11 +1,12 @@
 import type { ReactNode } from "react";
+import styles from "#app/flags/flags.module.css";
 import { ExampleMark } from "#app/ui/example-mark.tsx";
 import { Now } from "#app/ui/now.tsx";
-import visitStyles from "#app/visit/visit.module.css";
 import { type HowFarOut, tractOut } from "#shared/call/tube-out.ts";
 import type { Day } from "#shared/day/day.ts";
 import type { WhenAt } from "#shared/day/read-when-at.ts";
 import type { TubeThatMayBeOut } from "#shared/record/call/out-context.ts";
+import { capital } from "#shared/words/capital.ts";
 import { reachWords } from "#shared/words/red-flag-page.ts";
 import { outRowLines, sizesLine, slowLine, tractOutLine } from "#shared/words/tube-out.ts";
 
@@ -14,6 +15,17 @@ export type SaidOfOut = {
   readonly out?: HowFarOut | undefined;
   readonly when?: WhenAt | undefined;
 };
+
+/** What holds until somebody is reached, right after it is said how far the tube came. */
+export function HoldsUntilReached({ said: { tube, out } }: { readonly said: SaidOfOut }): ReactNode {
+  if (tube === undefined || out === undefined) return null;
+  const row = tube.rows[out];
+  return (
+    <p role="status">
+      Until somebody is reached: {row === null ? "no row says what to do" : <b>{row.untilReached}</b>}.
+    </p>
+  );
+}
 
 type BesideProps = {
   readonly said: SaidOfOut;
@@ -30,9 +42,7 @@ export function TubeOutBeside({ said, today, isExample }: BesideProps): ReactNod
   const stands = tractOut(tube.tract, when?.when.earliest ?? today);
   const row = tube.rows[out];
   return (
-    <dl className={visitStyles.facts}>
-      <dt>Until somebody is reached</dt>
-      <dd>{row === null ? "no row says what to do" : <b>{row.untilReached}</b>}</dd>
+    <dl className={styles.beside}>
       <dt>Tract</dt>
       <dd>
         {stands.first === "immature" ? (
@@ -53,7 +63,7 @@ export function TubeOutBeside({ said, today, isExample }: BesideProps): ReactNod
       <dd>
         {tube.flag === null
           ? "The table has no red flag for it: say how soon below."
-          : `${tube.flag.says}. ${reachWords[tube.flag.level]}`}
+          : `${capital(tube.flag.says)}. ${reachWords[tube.flag.level]}`}
       </dd>
       <dt>To have at hand</dt>
       <dd>{sizesLine(tube)}</dd>

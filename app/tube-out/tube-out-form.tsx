@@ -1,11 +1,11 @@
 "use client";
 
-import type { ReactNode } from "react";
+import { type ReactNode, useState } from "react";
 import { api } from "#app/_trpc/client.ts";
 import { flagHref, raiseHref } from "#app/flags/flag-pages.ts";
 import { openedWith } from "#app/record/opened-with.ts";
 import { Recorded } from "#app/record/recorded.tsx";
-import { type SaidOfOut, TubeOutBeside } from "#app/tube-out/tube-out-beside.tsx";
+import { HoldsUntilReached, type SaidOfOut, TubeOutBeside } from "#app/tube-out/tube-out-beside.tsx";
 import { draftStore } from "#app/ui/recording/draft-store.ts";
 import type { StoredDraft } from "#app/ui/recording/use-draft.ts";
 import { RecordingForm } from "#app/ui/recording-form.tsx";
@@ -27,6 +27,9 @@ type TubeOutFormProps = {
 /** Records a tube that is out; what its rows say stands beside the fields. It ends in three slots and the red flag. */
 export function TubeOutForm(props: TubeOutFormProps): ReactNode {
   const { patientId, context, isExample, lastSeen, draft, begun } = props;
+  // Once the last tube is told out none is in: what was saved stays on the page all the same.
+  const [anyIn] = useState(() => context.tubes.some(({ status }) => status === "in"));
+  if (!anyIn) return <p role="status">No tube is in by this record.</p>;
   return (
     <RecordingForm
       fields={openedWith(tubeOutForm.fields(context), begun)}
@@ -37,6 +40,7 @@ export function TubeOutForm(props: TubeOutFormProps): ReactNode {
       drafts={draftStore("flag.tube-out", patientId)}
       send={(texts, act) => api.flag.tubeOutRecorded.mutate({ ...act, patientId, texts })}
       leaveTo={`/patients/${patientId}`}
+      after={{ field: "out", says: (said: SaidOfOut) => <HoldsUntilReached said={said} /> }}
       beside={(said: SaidOfOut) => <TubeOutBeside said={said} today={context.today} isExample={isExample} />}
       saved={({ actId, tubeId, flagId, handed }) => (
         <Recorded said="The tube is recorded as out." actId={actId}>

@@ -21,7 +21,7 @@ export const bearsOnFlag = (conditions: Conditions): readonly { word: string; sa
 
 /** How soon somebody is reached, and how. */
 export const reachWords: Readonly<Record<Level, string>> = {
-  "emergency services": "Emergency services now.",
+  "emergency services": "Emergency services, before anything else is typed.",
   "on call now": "The person on call now, by the local on-call route.",
   "same day": "Somebody of the clinic on the same day; outside its hours by the local on-call route.",
   "next working day": "Somebody of the clinic on the next working day.",

@@ -79,12 +79,13 @@ test("a nephrostomy out for some hours with a nine-day tract: immature, its red 
       "Immature tract: tract at least 9 days old, under the 14 days of the row",
     );
     await expect(main).toContainText("ring now, likely a new access");
-    await expect(main).toContainText("keep the old tube, cover the site, nothing pushed in");
     await expect(main).toContainText("Size that was in: 8 F; one usual step below: 6 F.");
     await expect(main).toContainText("Class high");
     await page.getByLabel("How far", { exact: true }).selectOption({ label: "Part of the way out" });
     await expect(main).toContainText("do not use, do not push back");
+    await expect(main).toContainText("secure as it is, ring");
     await page.getByLabel("How far", { exact: true }).selectOption({ label: "Wholly out" });
+    await expect(main).toContainText("keep the old tube, cover the site, nothing pushed in");
   });
 
   await test.step("a day before its placement is refused beside its field", async () => {

@@ -54,18 +54,14 @@ export default async function TubeOutPage({ params, searchParams }: TubeOutPageP
           <a href={patientFormHref(patientId, "reported out")}>Record that one of several is out</a>
         </p>
       )}
-      {inside.length === 0 ? (
-        <p role="status">No tube is in by this record.</p>
-      ) : (
-        <TubeOutForm
-          patientId={patientId}
-          context={context}
-          isExample={table.approved === null}
-          lastSeen={lastSeen}
-          draft={await api.draft.load({ form: "flag.tube-out", subject: patientId })}
-          begun={chosen === undefined ? {} : { tube: String(chosen.number) }}
-        />
-      )}
+      <TubeOutForm
+        patientId={patientId}
+        context={context}
+        isExample={table.approved === null}
+        lastSeen={lastSeen}
+        draft={await api.draft.load({ form: "flag.tube-out", subject: patientId })}
+        begun={chosen === undefined ? {} : { tube: String(chosen.number) }}
+      />
       {bleeding !== null && bleeding.rows.length > 0 && (
         <section className={styles.next}>
           <h2>Bleeding risk of a new access or a salvage</h2>
