@@ -12,15 +12,21 @@ import { storySentence } from "#shared/words/events.ts";
 import type { NameOf } from "#shared/words/sentence.ts";
 import styles from "./story.module.css";
 
-/** What no form can correct: a visit is moved or said of on its own page. */
-const withoutForm = [
-  "dates confirmed",
-  "records joined",
-  "visit booked",
-  "visit moved",
-  "visit noted",
-  "visit prepared",
-] as const satisfies readonly Exclude<EventKind, FormKind>[];
+/** What no form can correct: a visit, a call and a red flag are said of on their own pages, an amendment is undone. */
+const withoutForm: Readonly<Record<Exclude<EventKind, FormKind>, true>> = {
+  "dates confirmed": true,
+  "records joined": true,
+  "visit booked": true,
+  "visit moved": true,
+  "visit noted": true,
+  "visit prepared": true,
+  "call attempted": true,
+  "red flag raised": true,
+  "red flag handed": true,
+  "red flag done": true,
+  amended: true,
+  voided: true,
+};
 
 export type StoryEntry = Awaited<ReturnType<SignedIn["api"]["patient"]["view"]>>["story"][number];
 
@@ -107,7 +113,7 @@ type ChangeCellProps = Pick<StoryProps, "patientId" | "person"> & { readonly ent
 function ChangeCell({ entry, patientId, person }: ChangeCellProps): ReactNode {
   if (isUndone(entry)) return "";
   const { eventId, actId, kind } = entry;
-  const hasForm = !withoutForm.some((other) => other === kind);
+  const hasForm = !Object.hasOwn(withoutForm, kind);
   const mayCorrect = may(person, "record.amended") && hasForm;
   return (
     <span className={styles.change}>

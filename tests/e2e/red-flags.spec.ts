@@ -1,7 +1,7 @@
 import type { Page } from "@playwright/test";
 import { expect, test } from "#tests/e2e/support/kept-page.ts";
 import { record } from "#tests/e2e/support/record.ts";
-import { open, save, saved, type } from "#tests/e2e/support/typing.ts";
+import { open, save, saved, storyRows, type } from "#tests/e2e/support/typing.ts";
 
 test.use({ role: "nurse" });
 
@@ -59,6 +59,7 @@ test("a red flag that nobody has heads every page until it is handed over, and i
     await saved(page);
     await page.goto(patient);
     await expect(page.getByRole("region", { name: "Red flag" })).toHaveCount(0);
+    await expect(storyRows(page, /Red flag handed/).getByRole("link")).toHaveText(["Undo"]);
     await page.goto(flag);
     await expect(page.getByRole("main")).toContainText("seen, antibiotic begun");
   });
