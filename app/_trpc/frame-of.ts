@@ -68,6 +68,12 @@ const books: readonly (Book & { readonly asks: Procedure | null })[] = [
     says: "a sheet of visits that the hospital booked, matched to tubes row by row",
     asks: "visit.hospitalBrought",
   },
+  {
+    href: "/figures",
+    word: "Figures",
+    says: "what is in place, who was reached at which attempt, how long red flags waited, how records ended",
+    asks: "figure.view",
+  },
   { href: "/staff", word: "Staff", says: "who has or had an account", asks: "staff.list" },
   {
     href: "/clinic",

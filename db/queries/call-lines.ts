@@ -141,12 +141,20 @@ export const stepsRungAbout = (
     .all({ ids: JSON.stringify(asked.ids), kinds: JSON.stringify(asked.kinds) })
     .map((row) => ({ ...row, why: JSON.parse(row.why) as readonly Why[] }));
 
-const TRIALS = `select line from call_lines where in_trial = 1 order by patient_id`;
+/** A trial that runs, whose, and who covers it. */
+export type RunningTrial = CallStory["trials"][number] & { readonly familyName: string };
 
-/** Who covers each trial that runs. */
-export const runningTrials = ({ sqlite }: Database): CallStory["trials"] =>
+const TRIALS = `select line.line, patients.family_name as familyName
+  from call_lines line join patients on patients.id = line.patient_id
+  where line.in_trial = 1 order by patients.family_name, line.patient_id`;
+
+type TrialRow = { readonly line: string; readonly familyName: string };
+
+/** Every trial that runs, by the name of whose it is. */
+export const runningTrials = ({ sqlite }: Database): readonly RunningTrial[] =>
   sqlite
-    .prepare<[], string>(TRIALS)
-    .pluck()
+    .prepare<[], TrialRow>(TRIALS)
     .all()
-    .flatMap((line) => (JSON.parse(line) as CallStory).trials);
+    .flatMap(({ line, familyName }) =>
+      (JSON.parse(line) as CallStory).trials.map((trial) => ({ ...trial, familyName })),
+    );

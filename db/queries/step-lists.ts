@@ -101,12 +101,9 @@ export const stepsOfPart: Readonly<Record<DayPart, Part<Asked>>> = {
   "loose-ends": part(isLooseEnd),
 };
 
-/** What somebody has overnight, beside calls: red flags, tubes out, alarms, and the calls of trials that have come due. */
+/** What somebody has overnight, beside calls: red flags, tubes out, alarms, and trials that run. */
 export const overnight = part(() =>
-  or(
-    inArray(openSteps.kind, ["red flag", "tube out", "part out", "fragment retained", "alarm"]),
-    and(eq(openSteps.kind, "clamp trial"), lte(openSteps.dueOn, today)),
-  ),
+  inArray(openSteps.kind, ["red flag", "tube out", "part out", "fragment retained", "alarm", "clamp trial"]),
 );
 
 const looseEndCounts = (orm: Orm, filter: ListFilter) =>

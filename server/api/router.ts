@@ -3,6 +3,7 @@ import { callRouter } from "#server/api/call-router.ts";
 import { clinicRouter } from "#server/api/clinic-router.ts";
 import { draftRouter } from "#server/api/draft-router.ts";
 import { exportRouter } from "#server/api/export-router.ts";
+import { figureRouter } from "#server/api/figure-router.ts";
 import { flagRouter } from "#server/api/flag-router.ts";
 import { listRouter } from "#server/api/list-router.ts";
 import { patientRouter } from "#server/api/patient-router.ts";
@@ -27,6 +28,7 @@ export const appRouter = router({
   draft: draftRouter,
   export: exportRouter,
   flag: flagRouter,
+  figure: figureRouter,
   list: listRouter,
   patient: patientRouter,
   proposal: proposalRouter,

@@ -5,9 +5,10 @@ import type { Database } from "#db/sqlite.ts";
 import { callLines, callNow, EVER } from "#server/calls/call-list.ts";
 import { lineOf } from "#server/lists/list-line.ts";
 import { viewProtocol } from "#server/protocol/view-protocol.ts";
-import { isHanded } from "#shared/call/handed.ts";
+
 import { everything } from "#shared/record/list-filter.ts";
 import { shutOn } from "#shared/words/against.ts";
+import { flagHolder } from "#shared/words/closing-list.ts";
 
 /** Lines of each part; how many stand behind them is told. */
 const MOST = 200;
@@ -23,7 +24,10 @@ export function closingList(db: Database) {
   const ids = callOrder(db, { ...at, limit: MOST, skip: 0 });
   return {
     ...at,
-    flags: [...flags.filter(({ step }) => !isHanded(step)), ...flags.filter(({ step }) => isHanded(step))],
+    flags: [
+      ...flags.filter(({ step }) => flagHolder(step) === null),
+      ...flags.filter(({ step }) => flagHolder(step) !== null),
+    ],
     trials: kindIs("clamp trial").map((line) => ({
       ...line,
       covers:

@@ -129,9 +129,11 @@ it("an interpreter who may be needed is never taken for none", () => {
 });
 
 it("who covers is said by name, and for which trial nobody has said", () => {
-  const trial = (tube: string, covers: string | null) => ({ tubeId: tube, tube, covers });
+  const trial = (tube: string, covers: string | null) => ({ familyName: "Example", tube, covers });
   expect(coversWords([])).toBe("No trial runs.");
   expect(
     coversWords([trial("a", "the ward"), trial("b", "Dr Example"), trial("c", null), trial("d", "the ward")]),
-  ).toBe("Trials are covered by Dr Example and the ward. Of 1 running trial nobody has said who covers: c.");
+  ).toBe(
+    "Trials are covered by Dr Example and the ward. Of 1 running trial nobody has said who covers: Example, c.",
+  );
 });

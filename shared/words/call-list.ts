@@ -130,15 +130,17 @@ export function interpreterWords(of: {
   return `interpreter: ${of.language === "" ? "language not known" : of.language}`;
 }
 
+type Trial = Pick<CallStory["trials"][number], "tube" | "covers"> & { readonly familyName: string };
+
 /** Who covers trials on a day on which the clinic is closed. */
-export function coversWords(trials: CallStory["trials"]): string {
+export function coversWords(trials: readonly Trial[]): string {
   if (trials.length === 0) return "No trial runs.";
   const named = [...new Set(trials.flatMap(({ covers }) => covers ?? []))].toSorted();
   const without = trials.filter(({ covers }) => covers === null);
   return [
     named.length > 0 && `Trials are covered by ${andList(named)}.`,
     without.length > 0 &&
-      `Of ${without.length} running ${without.length === 1 ? "trial" : "trials"} nobody has said who covers: ${andList(without.map(({ tube }) => tube))}.`,
+      `Of ${without.length} running ${without.length === 1 ? "trial" : "trials"} nobody has said who covers: ${andList(without.map(({ familyName, tube }) => `${familyName}, ${tube}`))}.`,
   ]
     .filter((part) => part !== false)
     .join(" ");

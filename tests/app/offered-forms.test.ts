@@ -112,7 +112,15 @@ describe("the address of a form", () => {
 
   it("every step but two entries that disagree, one of several tubes out, those of a visit and those of a call, leads to one form, of the tube or of the patient", () => {
     const without = Object.entries(formOfStep).filter(([, form]) => form === null);
-    const ofCalls = ["call back", "alternate contact", "ask the referrer", "diary", "red flag"];
+    const ofCalls = [
+      "call",
+      "ask again",
+      "call back",
+      "alternate contact",
+      "ask the referrer",
+      "diary",
+      "red flag",
+    ];
     const manyAnswers = ["contradiction", "which tube out"];
     expect(without.map(([kind]) => kind).toSorted()).toEqual(
       [...manyAnswers, ...visitKinds, ...ofCalls, ...Object.keys(patientFormOfStep)].toSorted(),

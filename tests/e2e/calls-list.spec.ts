@@ -17,7 +17,7 @@ async function lineOf(page: Page, name: string): Promise<Locator> {
   return line;
 }
 
-test("a placement of two days ago stands among the first hours, with who has the call, and leads to it by one key", async ({
+test("a placement of yesterday stands among the first hours, with who has the call, and leads to it by one key", async ({
   page,
   newTube,
   request,

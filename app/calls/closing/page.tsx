@@ -8,6 +8,8 @@ import { fullNameOf } from "#app/patients/identity-of.ts";
 import { ClinicNumber } from "#app/tubes/clinic-number.tsx";
 import { type Column, DataTable } from "#app/ui/data-table.tsx";
 import { PageFrame } from "#app/ui/page-frame.tsx";
+import type { Day } from "#shared/day/day.ts";
+import { printDay } from "#shared/day/print-day.ts";
 import { nextWords, triedWords } from "#shared/words/call-list.ts";
 import { flagHolder } from "#shared/words/closing-list.ts";
 import { ownerText, stepNames } from "#shared/words/steps.ts";
@@ -21,6 +23,16 @@ type Line = Closing["alarms"][number];
 const whose: Column<Line> = { head: "Whose", cell: ({ patient }) => <PatientCell patient={patient} /> };
 const tube: Column<Line> = { head: "Tube", cell: (line) => <bdi>{line.tube?.name ?? "the patient"}</bdi> };
 const why: Column<Line> = { head: "Why", cell: ({ step }) => <bdi>{whyInShort(step.why)}</bdi> };
+/** Of a red flag, who has it stands in a column of its own. */
+const flagWhy: Column<Line> = {
+  head: "Why",
+  cell: ({ step }) => <bdi>{whyInShort(step.why.filter(({ code }) => code !== "flag-handed"))}</bdi>,
+};
+const trialCall = (today: Day): Column<Line> => ({
+  head: "Its call",
+  cell: ({ step: { dueOn } }) =>
+    dueOn > today ? printDay(dueOn) : <strong>not made, due {printDay(dueOn)}</strong>,
+});
 const owner: Column<Line> = { head: "Who has it overnight", cell: (line) => <Owner line={line} /> };
 
 /** What is still open at the end of the day, and who has it until the next: a page to print. */
@@ -49,7 +61,7 @@ export default async function ClosingPage(): Promise<ReactNode> {
           columns={[
             whose,
             tube,
-            why,
+            flagWhy,
             { head: "Who has it overnight", cell: ({ step }) => <Holder step={step} /> },
           ]}
           rows={flags}
@@ -57,11 +69,11 @@ export default async function ClosingPage(): Promise<ReactNode> {
           none="No red flag is open."
         />
         <DataTable
-          caption="Trials whose call was not made"
-          columns={[whose, tube, why, trial]}
+          caption="Trials that run"
+          columns={[whose, tube, why, trialCall(today), trial]}
           rows={trials}
           keyOf={({ step }) => step.id}
-          none="Of no running trial a call is still to be made today."
+          none="No trial runs."
         />
         <DataTable
           caption="Tubes out, partly out, left behind in part"

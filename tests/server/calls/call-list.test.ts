@@ -140,7 +140,10 @@ describe("the call list", () => {
       trialStarted({ tube: "trial", on: ago(1), covers: "the ward" }),
     ]);
     const { closed } = await calls(db).list({ which: "due", page: 1 });
-    expect(closed).toMatchObject({ because: "moving house", trials: [{ covers: "the ward" }] });
+    expect(closed).toMatchObject({
+      because: "moving house",
+      trials: [{ covers: "the ward", familyName: "Brackenfold" }],
+    });
   });
 
   it("as a file has each line once in its order, and guards what a spreadsheet would run", async () => {
@@ -194,12 +197,19 @@ describe("the day's closing list", () => {
       flagRaised({ id: "other", on: ago(1), at: "09:00" }),
       flagHanded({ flag: "other", on: ago(1), at: "09:10" }),
     ]);
+    record(db, "trial to come", [
+      nephrostomy("trial to come", 20),
+      trialStarted({ tube: "trial to come", on: TODAY }),
+    ]);
     record(db, "out", [nephrostomy("out", 20), fellOut({ tube: "out", on: TODAY })]);
     const { flags, trials, out, alarms, calls: open, totals } = await calls(db).closing();
     const names = (lines: readonly { readonly patient: { readonly id: string } }[]) =>
       lines.map(({ patient }) => patient.id);
     expect(names(flags)).toEqual(["flag", "handed"]);
-    expect(trials.map(({ patient, covers }) => [patient.id, covers])).toEqual([["trial", "the ward"]]);
+    expect(trials.map(({ patient, covers, step }) => [patient.id, covers, step.dueOn])).toEqual([
+      ["trial", "the ward", TODAY],
+      ["trial to come", null, "2026-11-07"],
+    ]);
     expect(names(out)).toEqual(["out"]);
     expect(alarms).toEqual([]);
     expect(names(open)).toEqual(await due(db));
