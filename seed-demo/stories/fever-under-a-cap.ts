@@ -7,7 +7,7 @@ export const feverUnderACap: Story = {
   acts: [
     tube(60, "bile", {
       kind: "int-ext biliary",
-      side: "r",
+      side: "right",
       size: "10 f",
       takes: ".038 in",
       retention: "locking loop",
