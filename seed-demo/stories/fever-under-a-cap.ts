@@ -5,13 +5,7 @@ export const feverUnderACap: Story = {
   ownCalls: true,
   patient: person("Oddfellow-Quay", "Prudence", { birthOn: "2 jul 1949", number: "004992" }),
   acts: [
-    tube(60, "bile", {
-      kind: "int-ext biliary",
-      side: "right",
-      size: "10 f",
-      takes: ".038 in",
-      retention: "locking loop",
-    }),
+    tube(60, "bile", { kind: "int-ext biliary", side: "right", size: "10 f", takes: ".038 in", retention: "locking loop" }),
     call(58, "Well."),
     act(9, {
       by: "physician",

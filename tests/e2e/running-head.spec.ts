@@ -25,6 +25,7 @@ const booksOf = {
     ...ofEveryone,
     "Bring in a list",
     "Hospital's bookings",
+    "Figures",
     "Staff",
     "Clinic",
     "Who saw and did what",
