@@ -53,7 +53,7 @@ describe("a file of worked cases", () => {
     [
       "an unknown computation",
       JSON.stringify([{ ...size, compute: "lenght" }]),
-      'Choose "compute" from: length, tube-state, open-steps, passage, chain, planned-exchange, net-output, output-days, criterion, trend, alarm, window, slots.',
+      'Choose "compute" from: length, tube-state, open-steps, passage, chain, planned-exchange, net-output, output-days, criterion, trend, alarm, window, slots, calls, tube-out, red-flag.',
     ],
     [
       "a name that no case has",
