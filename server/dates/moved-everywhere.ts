@@ -59,9 +59,13 @@ function knownOf(db: Database, { patientId, state }: OpenPatient, whole: boolean
   return { bornOn: patient.birthOn, state: fold(events) };
 }
 
+/** A review that rested on readings stands by what became of them since: their logs are read whatever the rows say. */
+const restsOnReadings = ({ tubes }: PatientTubes): boolean =>
+  tubes.some(({ lastReview, status }) => status !== "ended" && (lastReview?.evidence ?? null) !== null);
+
 /**
  * What would move of everybody if all records went by these tables. Logs are read only where the rows of output
- * differ: by the same rows they ask for the same. Patients of whom nothing moves are left out.
+ * differ, and where a review rested on them: by the same rows they ask for the same. Patients of whom nothing moves are left out.
  */
 export function movedEverywhere(db: Database, tables: Tables): MovedOfPatient[] {
   const inUse = versionsInUse(db);
@@ -70,10 +74,12 @@ export function movedEverywhere(db: Database, tables: Tables): MovedOfPatient[] 
   const pins = { protocol: tables.protocol.version, calendar: tables.calendar.version };
   const books = booksWith(db, tables);
   const sameAlarms = sameOutputRows(db, tables, inUse);
-  const readings = sameAlarms ? () => [] : books.readings;
   const found: MovedOfPatient[] = [];
   for (const patient of openPatients(db, who === "all" ? null : who)) {
-    const { state, bornOn } = knownOf(db, patient, !sameAlarms);
+    const stored = knownOf(db, patient, !sameAlarms);
+    const logged = !sameAlarms || restsOnReadings(stored.state);
+    const { state, bornOn } = logged && sameAlarms ? knownOf(db, patient, true) : stored;
+    const readings = logged ? books.readings : () => [];
     const steps = movedSteps(state, { ...books, readings, bornOn }, pins);
     if (steps.length === 0) continue;
     const tubes = state.tubes.map(({ id, pins: own }) => ({ id, pins: own }));

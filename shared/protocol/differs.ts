@@ -24,13 +24,14 @@ export function differsFor(a: Protocol, b: Protocol): Differs {
   return kinds.filter((kind) => of(a, kind) !== of(b, kind));
 }
 
-/** The rows that alarms and questions about readings come from. */
-const ofOutput = ({ outputRows, output, redFlags, flush, balloon }: Protocol) => [
+/** The rows that alarms and questions about readings come from, a diary that stops among them. */
+const ofOutput = ({ outputRows, output, redFlags, flush, balloon, calls }: Protocol) => [
   outputRows,
   output,
   redFlags,
   flush,
   balloon,
+  calls?.diaryMissing ?? null,
 ];
 
 /** Whether the logs of readings can ask for something else by one version than by the other. */

@@ -11,12 +11,14 @@ import { draftImpact } from "#server/protocol/draft-impact.ts";
 import { signDraft } from "#server/protocol/sign-draft.ts";
 import { undoAct } from "#server/record/undo-act.ts";
 import { viewTube } from "#server/tubes/view-tube.ts";
+import { instant } from "#shared/day/instant.ts";
 import type { ProtocolRow } from "#shared/protocol/interval-row.ts";
 import type { Protocol } from "#shared/protocol/protocol.ts";
 import { PASSWORD, people } from "#tests/support/database.ts";
 import { command, exchanged, placed } from "#tests/support/factories.ts";
 import { addInventedPatient, clinicWithPatient, recordAs } from "#tests/support/patient.ts";
 import { refusalsOf } from "#tests/support/refusal.ts";
+import { reviewDecided } from "#tests/support/review-factories.ts";
 
 const lead = (db: Database) => ({ db, staff: people.lead });
 const nurse = (db: Database) => ({ db, staff: people.nurse });
@@ -102,6 +104,38 @@ describe("a row of the table changed (hard case 34)", () => {
       ),
     }));
     expect(draftImpact(db, { page: 1 })).toMatchObject({ tubes: 1, pastLatest: 1 });
+  });
+
+  it("a review that rested on a reading stands on its own day while the reading does", () => {
+    using db = clinic();
+    const { readingId } = recordReading(nurse(db), {
+      actId: newId(),
+      lastSeen: 0,
+      patientId: "patient-2",
+      tubeId: "tube-3",
+      texts: { drained: "40", flushGiven: "none", to: "5 jan 2026 00:00", from: "3 jan 2026 00:00" },
+    });
+    const evidence = {
+      asOf: instant(Date.parse("2026-01-05T08:00Z")),
+      readings: [readingId],
+      said: [],
+      protocol: 1,
+    };
+    const review = reviewDecided({
+      on: "2026-01-05",
+      tube: "tube-3",
+      decided: [["leave in", "2031-01-15"]],
+      evidence,
+    });
+    recordAs(db, [{ ...command(review), eventId: newId() }], "patient-2");
+    draft(db, ({ escalation, ...protocol }) => ({
+      ...protocol,
+      escalation: { ...escalation, daysPastTarget: escalation.daysPastTarget + 1 },
+    }));
+    const found = draftImpact(db, { page: 1 }).lines.find(
+      ({ tube, step }) => tube.id === "tube-3" && step === "review",
+    );
+    expect(found?.stood?.targetOn).toBe("2031-01-15");
   });
 
   it("counts a tube once, however many of its dates would move", () => {
