@@ -1,4 +1,4 @@
-import { describe, expect, it } from "vitest";
+import { describe, expect, it, onTestFinished, vi } from "vitest";
 import { projectionOf } from "#db/queries/projections.ts";
 import { countOpenProposals, openProposals } from "#db/queries/proposals.ts";
 import type { Database } from "#db/sqlite.ts";
@@ -107,6 +107,8 @@ describe("a row of the table changed (hard case 34)", () => {
   });
 
   it("a review that rested on a reading stands on its own day while the reading does", () => {
+    vi.useFakeTimers({ toFake: ["Date"], now: new Date("2026-01-05T12:00Z") });
+    onTestFinished(() => void vi.useRealTimers());
     using db = clinic();
     const { readingId } = recordReading(nurse(db), {
       actId: newId(),
@@ -124,7 +126,7 @@ describe("a row of the table changed (hard case 34)", () => {
     const review = reviewDecided({
       on: "2026-01-05",
       tube: "tube-3",
-      decided: [["leave in", "2031-01-15"]],
+      decided: [["leave in", "2026-02-03"]],
       evidence,
     });
     recordAs(db, [{ ...command(review), eventId: newId() }], "patient-2");
@@ -132,10 +134,8 @@ describe("a row of the table changed (hard case 34)", () => {
       ...protocol,
       escalation: { ...escalation, daysPastTarget: escalation.daysPastTarget + 1 },
     }));
-    const found = draftImpact(db, { page: 1 }).lines.find(
-      ({ tube, step }) => tube.id === "tube-3" && step === "review",
-    );
-    expect(found?.stood?.targetOn).toBe("2031-01-15");
+    const reviews = draftImpact(db, { page: 1 }).lines.filter(({ step }) => step === "review");
+    expect(reviews.map(({ stood }) => stood?.targetOn)).toEqual(["2026-02-03"]);
   });
 
   it("counts a tube once, however many of its dates would move", () => {
