@@ -4,10 +4,10 @@ import { orNotFound } from "#app/_trpc/or-not-found.ts";
 import { signedIn } from "#app/_trpc/server.ts";
 import styles from "#app/call/call.module.css";
 import { CallForm } from "#app/call/call-form.tsx";
+import { CallLinks } from "#app/call/call-links.tsx";
 import { Held } from "#app/call/held.tsx";
 import { HowToReach } from "#app/call/how-to-reach.tsx";
 import { LastCall } from "#app/call/last-call.tsx";
-import { OutputLinks } from "#app/call/output-links.tsx";
 import { WhyCalled } from "#app/call/why-called.tsx";
 import { identityOf } from "#app/patients/identity-of.ts";
 import { TubesTable } from "#app/patients/tubes-table.tsx";
@@ -64,7 +64,7 @@ export default async function CallPage({ params, searchParams }: CallPageProps):
         </section>
       </div>
       <TubesTable {...{ state, steps, charts, today, person }} />
-      <OutputLinks tubes={state.tubes} />
+      <CallLinks tubes={state.tubes} />
       <VisitsOf patientId={patientId} state={state} tubeId={null} />
       <CallForm key={goon} patientId={patientId} context={context} lastSeen={lastSeen} draft={taken ?? own} />
       <p>
