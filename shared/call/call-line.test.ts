@@ -87,6 +87,13 @@ describe("a patient's line in the call list", () => {
     });
   });
 
+  it("comes back on an open day where a physician named a closed one, with whatever else is open", () => {
+    const stent = placed({ kind: "ureteral stent" });
+    const letter = [stent, first, letterSent({ on: "2026-08-18" })];
+    const decided = notReachedDecided({ on: "2026-08-19", again: "2026-09-12" });
+    expect(lineOf(...letter, decided)?.dueOn).toBe("2026-09-14");
+  });
+
   it("a red flag that nobody has is due at once whatever was tried, and until it is done", () => {
     const flag = flagRaised({ on: "2026-08-17", at: "11:00" });
     expect(lineOf(nephrostomy, first, flag)).toMatchObject({ dueOn: "2026-08-17", flagPending: true });

@@ -1,6 +1,7 @@
 import { type CallLog, dayOfTry, isAttempt, type Tried } from "#shared/call/call-log.ts";
 import { type NextTry, nextTry } from "#shared/call/next-try.ts";
 import type { Callee, LetterTo, TryOutcome } from "#shared/call/outcomes.ts";
+import { type ClinicCalendar, nextOpenDay } from "#shared/day/clinic-days.ts";
 import { type Day, earlier, isDay, later } from "#shared/day/day.ts";
 import { type DayPart, dayParts, MOST_ATTEMPTS } from "#shared/protocol/call-rows.ts";
 import type { Books } from "#shared/step/open-steps.ts";
@@ -123,8 +124,14 @@ function ladderOf({ tubes, calls }: Patient, steps: readonly OpenStep[], books: 
   return { next: { next: next.next, on, at, part, tried, of }, tries };
 }
 
+/** From when on a physician lets somebody be called again: on a day on which the clinic is open. */
+function onOpenDay({ again }: CallLog, calendar: ClinicCalendar): Pick<CallLog, "again"> {
+  if (again?.on == null) return { again };
+  return { again: { ...again, on: nextOpenDay(again.on, calendar) ?? again.on } };
+}
+
 /** What came up after the last try waits for no next one; what a physician put off comes back on that day. */
-function dueDay(step: OpenStep, { again }: CallLog, { next, tries }: Ladder): Day {
+function dueDay(step: OpenStep, { again }: Pick<CallLog, "again">, { next, tries }: Ladder): Day {
   const last = tries.at(-1);
   if (step.kind === "red flag") return step.dueOn;
   if (next !== null && last !== undefined && step.dueOn <= dayOfTry(last)) return next.on;
@@ -156,7 +163,8 @@ export function callLineOf(patient: Patient, steps: readonly OpenStep[], books: 
   const [some] = ringing;
   if (some === undefined) return null;
   const ladder = ladderOf(patient, ringing, books);
-  const dueOn = first(ringing.map((step) => dueDay(step, patient.calls, ladder))) ?? some.dueOn;
+  const again = onOpenDay(patient.calls, books.calendar(some.pins.calendar));
+  const dueOn = first(ringing.map((step) => dueDay(step, again, ladder))) ?? some.dueOn;
   const running = patient.tubes.filter(({ status, trial }) => status === "in" && trial?.state === "running");
   return {
     dueOn,

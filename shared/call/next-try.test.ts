@@ -78,6 +78,13 @@ describe("the next try", () => {
     expect(next([back("23:30")])).toEqual(["call back", "2026-08-18", "19:00"]);
   });
 
+  it("rings nobody back on a closed day but in a trial: who asked for Saturday is rung on Monday", () => {
+    const saturday = [rang({ outcome: "call back", back: "2026-08-22", backAt: "10:00" })];
+    expect(next(saturday)).toEqual(["call back", "2026-08-24", "10:00"]);
+    expect(next(saturday, { early: "the first hours" })).toEqual(["call back", "2026-08-24", "10:00"]);
+    expect(next(saturday, { early: "a trial" })).toEqual(["call back", "2026-08-22", "10:00"]);
+  });
+
   it("is no rung back for ever: after as many as attempts, the next rung", () => {
     const back = (on: string) => rang({ on, outcome: "call back", back: "2026-08-28" });
     const days = ["2026-08-17", "2026-08-18", "2026-08-19", "2026-08-20"];

@@ -59,7 +59,7 @@ function otherTime(tries: readonly Rang[], last: Rang, { rows, calendar, early }
   return { on: early === "a trial" ? after : openFrom(after, calendar), part: next };
 }
 
-/** Within the hours in which somebody is rung; what they asked for outside of them is moved to the nearest end. */
+/** Within the hours in which somebody is rung; what they asked for outside of them is moved to the nearest end, as a closed day is to the next open one. */
 function withinHours(at: string | null, hours: Hours): string | null {
   const first = inOrder(hours)[0];
   const last = hours.toSorted((a, b) => a.to - b.to).at(-1);
@@ -105,7 +105,8 @@ export function nextTry({ tries }: Pick<CallLog, "tries">, asked: Asked): NextTr
   const others = tries.length > tried;
   if (last?.back && !others && backs <= (of ?? 1)) {
     const at = withinHours(last.back.at, rows?.hours ?? []);
-    return { ...common, next: "call back", on: last.back.on, at, source: row?.source ?? null };
+    const on = asked.early === "a trial" ? last.back.on : openFrom(last.back.on, calendar);
+    return { ...common, next: "call back", on, at, source: row?.source ?? null };
   }
   if (row === null || of === null || tried >= of || others) return { ...common, ...nextRung(tries, asked) };
   if (first === undefined || last === undefined) return { ...common, ...nextRung(tries, asked) };

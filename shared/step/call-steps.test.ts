@@ -176,6 +176,19 @@ describe("nobody reached", () => {
     expect(only("call", again)).toMatchObject({ dueOn: "2026-09-15" });
   });
 
+  it("a day that a physician names on which the clinic is closed is moved to the next open one, and said; not in a trial", () => {
+    const saturday = [nephrostomy, ...tries, notReachedDecided({ on: "2026-09-04", again: "2026-09-12" })];
+    const step = only("call", saturday);
+    expect(step).toMatchObject({ dueOn: "2026-09-14", earliest: "2026-09-14" });
+    expect(step?.why.slice(-2)).toMatchObject([
+      { code: "call-again", args: { day: "2026-09-12" } },
+      { code: "moved", args: { from: "2026-09-12", to: "2026-09-14", because: "closed-weekday" } },
+    ]);
+    expect(only("call", [...saturday, trialStarted({ on: "2026-09-04" })])?.dueOn).toBe("2026-09-12");
+    const never = books({ calendar: () => ({ version: 1, openWeekdays: [], closures: [] }) });
+    expect(only("call", saturday, never)?.dueOn).toBe("2026-09-12");
+  });
+
   it("a wrong number is a loose end until somebody is reached", () => {
     const wrong = [nephrostomy, rang({ outcome: "wrong number", number: "555 0117" })];
     expect(codes(only("find out", wrong))).toEqual(["wrong-number"]);

@@ -1,8 +1,8 @@
 import type { CallLog, Tried } from "#shared/call/call-log.ts";
 import { type NextTry, nextTry } from "#shared/call/next-try.ts";
-import { addWorkingDays } from "#shared/day/clinic-days.ts";
+import { addWorkingDays, type ClinicCalendar, nextOpenDay, whyShut } from "#shared/day/clinic-days.ts";
 import { addDays, type Day, later } from "#shared/day/day.ts";
-import { type Draft, type TubeQuestion, why } from "#shared/step/draft.ts";
+import { type Draft, moved, type TubeQuestion, why } from "#shared/step/draft.ts";
 import { defaultOwner, type OpenStep, type Why } from "#shared/step/step.ts";
 import { earlyOn, trialTarget } from "#shared/step/trial-calls.ts";
 import { numberedTitle } from "#shared/tube/name.ts";
@@ -204,15 +204,25 @@ function afterTries(step: OpenStep, next: NextTry): OpenStep {
   };
 }
 
+/** The day that was asked for, or the next on which the clinic is open, and that it was moved. A trial, without a calendar, waits for none. */
+function ontoOpenDay(asked: Day, calendar: ClinicCalendar | null): { on: Day; lines: readonly Why[] } {
+  const because = calendar === null ? null : whyShut(asked, calendar);
+  const to = calendar === null ? null : nextOpenDay(asked, calendar);
+  if (because === null || to === null) return { on: asked, lines: [] };
+  return { on: to, lines: [moved({ end: "target", from: asked, to, because })] };
+}
+
 /** A physician has decided from when on somebody is called again, or, of records that have all ended, that nobody is. */
-function afterDecision(step: OpenStep, { again }: CallLog): OpenStep | null {
+function afterDecision(step: OpenStep, { again }: CallLog, calendar: ClinicCalendar | null): OpenStep | null {
   if (again === null) return step;
-  const { on, decidedBy, eventId, recordedOn } = again;
-  if (on === null) return (step.earliest ?? step.dueOn) > recordedOn ? step : null;
-  if (on <= step.dueOn) return step;
-  const line = why("call-again", { day: on, decidedBy }, eventId);
+  const { on: asked, decidedBy, eventId, recordedOn } = again;
+  if (asked === null) return (step.earliest ?? step.dueOn) > recordedOn ? step : null;
+  if (asked <= step.dueOn) return step;
+  const { on, lines } = ontoOpenDay(asked, calendar);
+  const line = why("call-again", { day: asked, decidedBy }, eventId);
   const latest = step.latest === null ? null : later(step.latest, on);
-  return { ...step, earliest: on, target: on, latest, dueOn: on, ownerFrom: on, why: [...step.why, line] };
+  const whys = [...step.why, line, ...lines];
+  return { ...step, earliest: on, target: on, latest, dueOn: on, ownerFrom: on, why: whys };
 }
 
 /**
@@ -225,12 +235,14 @@ export function callStep(
   questions: readonly TubeQuestion[],
 ): readonly OpenStep[] {
   const one = oneCall(steps, patient);
-  const asked = one === null ? null : afterDecision(one, patient.calls);
+  const at = questions.find(({ tube }) => one?.id === `${tube.id}:call`);
+  if (one === null || at === undefined) return one === null ? [] : [one];
+  const inTrial = questions.some(({ tube }) => tube.status === "in" && tube.trial?.state === "running");
+  const asked = afterDecision(one, patient.calls, inTrial ? null : at.calendar);
   if (asked === null) return [];
-  const at = questions.find(({ tube }) => asked.id === `${tube.id}:call`);
   const tries = since(asked, patient.calls);
   const last = tries.at(-1);
-  if (at === undefined || last === undefined) return [asked];
+  if (last === undefined) return [asked];
   const day = last.when.latest ?? last.recordedOn;
   const reasons = questions.map((question) => earlyOn(question, day));
   const early = reasons.find((one) => one === "a trial") ?? reasons.find((one) => one !== null) ?? null;

@@ -1,5 +1,5 @@
 import type { ClinicalState } from "#shared/clinical/clinical-state.ts";
-import type { ClinicCalendar, DayWindow } from "#shared/day/clinic-days.ts";
+import type { ClinicCalendar, DayWindow, Moved } from "#shared/day/clinic-days.ts";
 import type { Day } from "#shared/day/day.ts";
 import type { Zone } from "#shared/day/instant.ts";
 import type { TubeWithReadings } from "#shared/output/alarm/reason.ts";
@@ -38,6 +38,16 @@ export const why = (code: Why["code"], args: Why["args"] = {}, eventId: string |
   args,
   eventId,
 });
+
+/** A date that fell on a day on which it could not stay. */
+export const moved = ({ end, from, to, because }: Moved): Why =>
+  why("moved", {
+    end,
+    from,
+    to,
+    because: because.code,
+    reason: "reason" in because ? because.reason : null,
+  });
 
 /** Where no tube has any: the first version of both tables. */
 export const NO_PINS: Pins = { protocol: 1, calendar: 1 };

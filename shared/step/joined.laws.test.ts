@@ -5,6 +5,7 @@ import { fold } from "#shared/tube/fold.ts";
 import { following, numberedAnew, restsOnJoin, withJoined } from "#shared/tube/join.ts";
 import { anyHistory, anyLife } from "#tests/support/any-history.ts";
 import { books, history, recordsJoined, voided } from "#tests/support/factories.ts";
+import { ownSteps } from "#tests/support/steps.ts";
 import { openSteps } from "./open-steps.ts";
 
 const any = fc.oneof(anyHistory, anyLife);
@@ -29,10 +30,8 @@ describe("two records joined, of any history", () => {
       fc.property(anyJoined, ({ joined }) => {
         const patient = fold(joined);
         const steps = openSteps(patient, books());
-        for (const tube of patient.tubes) {
-          const own = steps.filter(({ tubeId, kind }) => tubeId === tube.id && kind !== "contradiction");
-          expect(own.length > 0).toBe(tube.status !== "ended");
-        }
+        for (const tube of patient.tubes)
+          expect(ownSteps(steps, tube).length > 0).toBe(tube.status !== "ended");
         for (const { dueOn, owner } of steps) {
           expect(dueOn).toMatch(/^\d{4}-\d\d-\d\d$/);
           expect(owner.role).toBeTruthy();

@@ -24,6 +24,7 @@ import {
   type Age18,
   type Draft,
   dueOn,
+  moved,
   NO_PINS,
   single,
   type TubeQuestion,
@@ -101,20 +102,12 @@ function toStep(at: At, draft: Draft): OpenStep {
 /** A draft brought onto clinic days; where no day is left, the asked dates stand and a loose end says so. */
 function onClinicDays(at: At, draft: Draft): Draft[] {
   const fitted = fitWindow(draft.window, at.calendar);
-  const moved = fitted.moved.map(({ end, from, to, because }) =>
-    why("moved", {
-      end,
-      from,
-      to,
-      because: because.code,
-      reason: "reason" in because ? because.reason : null,
-    }),
-  );
-  if (fitted.kind === "fits") return [{ ...draft, window: fitted.window, why: [...draft.why, ...moved] }];
+  const lines = fitted.moved.map(moved);
+  if (fitted.kind === "fits") return [{ ...draft, window: fitted.window, why: [...draft.why, ...lines] }];
   const noDay: Draft = {
     kind: "no day left",
     window: { earliest: null, target: fitted.asked.latest ?? fitted.asked.target, latest: null },
-    why: [why("no-day-left", { step: draft.kind }), ...moved],
+    why: [why("no-day-left", { step: draft.kind }), ...lines],
   };
   return [draft, noDay];
 }

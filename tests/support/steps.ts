@@ -2,6 +2,7 @@ import { expect } from "vitest";
 import { type Books, openSteps } from "#shared/step/open-steps.ts";
 import type { OpenStep } from "#shared/step/step.ts";
 import { fold } from "#shared/tube/fold.ts";
+import type { TubeState } from "#shared/tube/state.ts";
 import type { StepKind } from "#shared/tube/step-kinds.ts";
 import { books, type Entry, history } from "#tests/support/factories.ts";
 
@@ -23,3 +24,17 @@ export function stepAfter(entries: readonly Entry[], kind: StepKind, of?: Books)
 export const dates = ({ earliest, target, latest }: OpenStep) => [earliest, target, latest];
 
 export const whyCodes = (step: OpenStep): string[] => step.why.map(({ code }) => code);
+
+/** The call after a removal outlasts the record, and so does what says that no open day is left for it. */
+const isAfterRemoval = (step: OpenStep): boolean =>
+  step.kind === "no day left" || whyCodes(step).includes("removal-call");
+
+/** Steps that a tube itself asks for; of one that has ended without the call after its removal. */
+export const ownSteps = (
+  steps: readonly OpenStep[],
+  { id, status }: Pick<TubeState, "id" | "status">,
+): OpenStep[] =>
+  steps.filter(
+    (step) =>
+      step.tubeId === id && step.kind !== "contradiction" && !(status === "ended" && isAfterRemoval(step)),
+  );
