@@ -20,10 +20,12 @@ import type { Figure } from "#tests/bench/figure.ts";
 import { figureTable } from "#tests/bench/figure-table.ts";
 import { fillClinic } from "#tests/bench/fill-clinic.ts";
 import { fitFigures } from "#tests/bench/fit.ts";
+import { openedCallFigure } from "#tests/bench/opened-call.ts";
 import { pageScriptFigures } from "#tests/bench/page-scripts.ts";
 import { rebuildFigure } from "#tests/bench/rebuild.ts";
 import { recordFileFigures } from "#tests/bench/record-file.ts";
 import { reviewScreenFigure } from "#tests/bench/review-screen.ts";
+import { savedCallFigure } from "#tests/bench/saved-call.ts";
 import { searchFigures } from "#tests/bench/search.ts";
 import { slotFigures } from "#tests/bench/slots.ts";
 import { startUpFigures } from "#tests/bench/start-up.ts";
@@ -68,11 +70,13 @@ await measure("Due list", () => [
   dueListFigure(large.file, large.db, LARGE),
 ]);
 await measure("The call list", () => callListFigure(large.db, LARGE));
+await measure("Opening a call", () => openedCallFigure(large.db, LARGE));
 await measure("Search", () => searchFigures(large.db));
 await measure("Exchanges over HTTP", () => exchangesPageFigures(large.file));
 await measure("Start and memory", () => startUpFigures(large.file));
 await measure("Scripts of the screens", () => pageScriptFigures(large.file, large.db));
 await measure("A durable reading", () => durableReadingFigure(large.file, large.db));
+await measure("A call saved", () => savedCallFigure(large.file, large.db));
 await measure("A reading with its alarms", () => alone("alarm-reading-alone.ts", large.file));
 await measure("The record as a file", () => recordFileFigures(small.file, SMALL));
 await measure("A clinic's own list", () => bringListFigures(folder, LIST_ROWS));
