@@ -18,6 +18,7 @@ import { TubesTable } from "#app/patients/tubes-table.tsx";
 import { ActLinks } from "#app/record/act-links.tsx";
 import { patientForms } from "#app/record/offered.ts";
 import { patientFormHref } from "#app/record/procedures.ts";
+import { callHref } from "#app/record/step-page.ts";
 import { namesOfStaff } from "#app/staff/names-of-staff.ts";
 import { Story } from "#app/story/story.tsx";
 import { Now } from "#app/ui/now.tsx";
@@ -106,6 +107,9 @@ export default async function PatientPage({ params }: PatientPageProps): Promise
         )}
         <a href={raiseHref(patientId)} data-screen-only>
           Raise a red flag
+        </a>
+        <a href={callHref(patientId)} data-screen-only>
+          Call this patient
         </a>
         {may(person, "patient.correct") && (
           <a href={`/patients/${patientId}/identity`} data-screen-only>

@@ -10,6 +10,7 @@ import { identityOf } from "#app/patients/identity-of.ts";
 import { ActLinks, LinkLine } from "#app/record/act-links.tsx";
 import { offeredForms } from "#app/record/offered.ts";
 import { tubeFormHref } from "#app/record/procedures.ts";
+import { callHref } from "#app/record/step-page.ts";
 import { FluidTestsTable } from "#app/review/fluid-tests.tsx";
 import { namesOfStaff } from "#app/staff/names-of-staff.ts";
 import { Story } from "#app/story/story.tsx";
@@ -58,6 +59,9 @@ export default async function TubePage({ params }: TubePageProps): Promise<React
         <Clocks view={view} />
       </div>
       <VisitsOf patientId={patient.id} state={view.visiting} tubeId={tubeId} />
+      <p data-screen-only>
+        <a href={callHref(patient.id)}>Call this patient</a>
+      </p>
       <section className={styles.section} aria-label="Dwell">
         <TallStrip tube={tube} steps={view.steps} today={today} />
       </section>

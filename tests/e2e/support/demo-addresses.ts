@@ -33,7 +33,7 @@ export function withDemoAddresses<T>(database: string, work: (demo: DemoAddresse
   const patientId = (name: string) => one("select id from patients where family_name = ?", name);
   const newest = (column: "id" | "act_id", name: string) =>
     one(
-      `select ${column} from events where patient_id = ? and kind not like 'visit %' and kind not like 'red flag %' order by seq desc limit 1`,
+      `select ${column} from events where patient_id = ? and kind not like 'visit %' and kind not like 'red flag %' and kind <> 'call attempted' order by seq desc limit 1`,
       patientId(name),
     );
   const tubeId = (name: string) =>

@@ -32,5 +32,6 @@ export async function pressUndo(page: Page, answer: Locator): Promise<void> {
   }).toPass();
 }
 
-/** What is open of the patient and of no tube, on the patient's page. */
-export const openOfPatient = (page: Page): Locator => page.getByRole("article");
+/** What is open of the patient and of no tube, on the patient's page, beside the call that is one for several tubes. */
+export const openOfPatient = (page: Page): Locator =>
+  page.getByRole("article").filter({ hasNotText: /^\s*Call\b/ });
