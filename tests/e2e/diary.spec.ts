@@ -168,6 +168,10 @@ test("a row carries its own leak and what else went in, asked for below the rows
   await expect(cell(page, 2, "leak")).toBeFocused();
   await page.keyboard.type("damp");
   await page.keyboard.press("Tab");
+  const kept = page.waitForResponse(
+    (answer) =>
+      answer.url().includes("draft.save") && (answer.request().postData() ?? "").includes("contrast"),
+  );
   await page.keyboard.type("contrast");
   await page.keyboard.press("Enter");
   await expect(toMend(page)).toContainText(
@@ -175,6 +179,8 @@ test("a row carries its own leak and what else went in, asked for below the rows
   );
   await expect(beside(page, "leak2")).toHaveText("damp");
   await expectAccessible(page);
+  // What is typed waits on the server within three seconds of the last key.
+  await kept;
   await open(page, tube + diary);
   await expect(cell(page, 2, "leak")).toHaveValue("damp");
   await cell(page, 2, "other fluid in").fill("contrast 20");
