@@ -9,7 +9,7 @@ export const draftKeySchema = z.strictObject({
 /** What was typed, as it was typed. The act id goes along: an act whose answer was lost is not entered again from its draft. */
 export const draftContentSchema = z.strictObject({
   actId: z.string().regex(/^[\w-]{16,64}$/),
-  texts: z.record(z.string().max(60), z.string().max(20_000, "text-too-long")),
+  texts: z.record(z.string().max(300), z.string().max(20_000, "text-too-long")),
 });
 export type DraftContent = z.infer<typeof draftContentSchema>;
 
