@@ -1,7 +1,7 @@
 import { createTRPCClient, httpLink } from "@trpc/client";
 import type { AppRouter } from "#server/api/router.ts";
 
-/** A browser lets go of what is longer than 64 KiB, all such requests together, when a page is left. */
+/** By the Fetch standard such requests hold 64 KiB at most, all of them together; a longer one would be refused. */
 const OUTLIVES_PAGE_CHARS = 30_000;
 
 /** What somebody typed and did not save goes out while the page is left: the request has to outlive it. */

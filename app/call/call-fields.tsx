@@ -5,7 +5,7 @@ import { RecordingFields } from "#app/ui/recording/recording-fields.tsx";
 import type { RecordingPlan } from "#app/ui/recording/use-recording.ts";
 import type { LaidOut } from "#app/ui/recording-form.tsx";
 import type { QuestionInCall } from "#shared/record/call/calling-context.ts";
-import { opens, questionField } from "#shared/record/call/calling-form.ts";
+import { opens, questionField, reachesSomebody } from "#shared/record/call/calling-form.ts";
 import type { FieldSpecs } from "#shared/record/field-spec.ts";
 import { readWhatCan } from "#shared/record/field-spec.ts";
 import { thenRecordWords } from "#shared/words/call-questions.ts";
@@ -58,7 +58,7 @@ export function CallFields<V>({ plan, questions, patientId, ...laid }: CallField
       </>
     );
   };
-  const reached = String(laid.texts.outcome ?? "").startsWith("reached");
+  const reached = reachesSomebody(laid.texts);
   return (
     <>
       {part(own)}

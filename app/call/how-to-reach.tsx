@@ -1,6 +1,8 @@
 import type { ReactNode } from "react";
 import type { CallLog } from "#shared/call/call-log.ts";
 import type { Contact } from "#shared/record/patient/patient-details.ts";
+import { interpreterWords } from "#shared/words/call-list.ts";
+import { capital } from "#shared/words/capital.ts";
 import { mayBeToldText } from "#shared/words/contact.ts";
 import { triedText, triesText } from "#shared/words/tries.ts";
 import styles from "./call.module.css";
@@ -34,12 +36,6 @@ const onNumber = ({ tries, wrong }: CallLog, number: string): string => {
   return wrong.some((one) => one.number === number) ? `somebody else's number; ${said}` : said;
 };
 
-function interpreterText(needed: boolean | null, language: string): string {
-  const spoken = language === "" ? "language not recorded" : language;
-  if (needed === null) return `${spoken}; nobody has asked whether an interpreter is needed`;
-  return needed ? `${spoken}; an interpreter is needed` : `${spoken}; no interpreter needed`;
-}
-
 /** The numbers in the order in which they are tried, with whose they are, when, and what happened on each. */
 export function HowToReach({ contact, calls, language, needsInterpreter }: HowToReachProps): ReactNode {
   const lines = linesOf(contact);
@@ -61,7 +57,7 @@ export function HowToReach({ contact, calls, language, needsInterpreter }: HowTo
           ))}
         </ol>
       )}
-      <p>{interpreterText(needsInterpreter, language)}.</p>
+      <p>{capital(interpreterWords({ needsInterpreter, language }) ?? "no interpreter needed")}.</p>
       {contact.homeNurse !== null && <p>Home nurse: {contact.homeNurse}.</p>}
       <p>
         {triesText(calls) === null

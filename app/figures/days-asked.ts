@@ -1,11 +1,5 @@
-/** Spans that the page offers, in days up to today. */
-const spans = [30, 90, 365] as const;
-type Span = (typeof spans)[number];
+import { type FigureSpan, figureSpans } from "#shared/call/figures.ts";
 
 /** The span that an address asks for; 90 days where it asks for none that is offered. */
-export const daysAsked = (
-  text: string | undefined,
-): { readonly days: Span; readonly spans: typeof spans } => ({
-  days: spans.find((span) => String(span) === text) ?? 90,
-  spans,
-});
+export const daysAsked = (text: string | undefined): FigureSpan =>
+  figureSpans.find((span) => String(span) === text) ?? 90;

@@ -5,6 +5,8 @@ import styles from "./figures.module.css";
 
 type FiguresTableProps = {
   readonly caption: FigureLine["table"];
+  /** How many are counted in all: how many lines there are says nothing. */
+  readonly count: string;
   readonly lines: readonly FigureLine[];
   readonly days: number;
 };
@@ -17,12 +19,13 @@ function hrefOf(opens: FigureLine["opens"], days: number): string | null {
 }
 
 /** One table with its picture: a bar a line, as long as its count against the most of the same unit. Figures stand beside it as text. */
-export function FiguresTable({ caption, lines, days }: FiguresTableProps): ReactNode {
+export function FiguresTable({ caption, count: all, lines, days }: FiguresTableProps): ReactNode {
   const most = (unit: string): number =>
     Math.max(1, ...lines.filter((line) => line.unit === unit).map(({ count }) => count ?? 0));
   return (
     <DataTable
       caption={caption}
+      count={all}
       columns={[
         {
           head: "Figure",

@@ -38,8 +38,8 @@ type BesideProps = {
 export function TubeOutBeside({ said, today, isExample }: BesideProps): ReactNode {
   const { tube, out = "out", when } = said;
   if (tube === undefined) return <p>Choose the tube: what its rows say then stands here.</p>;
-  // A tract grew no older after its tube came out.
-  const stands = tractOut(tube.tract, when?.when.earliest ?? today);
+  // A tract grew no older after its tube came out. Until a day is typed it is today; a day that nobody knows is none.
+  const stands = tractOut(tube.tract, when === undefined ? today : when.when.earliest);
   const row = tube.rows[out];
   return (
     <dl className={styles.beside}>

@@ -1,8 +1,8 @@
 import * as z from "zod";
 import { procedure, router } from "#server/api/trpc.ts";
 import { figuresFile } from "#server/export/csv/figures-table.ts";
-import { behindFigure, figureSpans, figures } from "#server/figures/figures.ts";
-import { figureNames } from "#shared/call/figures.ts";
+import { behindFigure, figures } from "#server/figures/figures.ts";
+import { figureNames, figureSpans } from "#shared/call/figures.ts";
 
 const days = z.literal(figureSpans);
 

@@ -6,6 +6,7 @@ import { machineNow, now } from "#server/clock.ts";
 import { loadRecord } from "#server/record/load-record.ts";
 import type { Doing } from "#server/record/record-event.ts";
 import { refuseClosedRecord } from "#server/record/refuse-closed-record.ts";
+import { isReached } from "#shared/call/outcomes.ts";
 import type { Instant } from "#shared/day/instant.ts";
 import { DRAFT_LIFE_MS, draftContentSchema } from "#shared/record/draft.ts";
 import type { Texts } from "#shared/record/field-spec.ts";
@@ -35,7 +36,7 @@ function othersDraft(db: Database, staffId: string, patientId: string): OthersDr
 /** The last call that reached somebody, with what was told in it. */
 function lastCall(events: readonly TubeEvent[]) {
   const calls = standingEvents(events).flatMap(({ event, when }) =>
-    event.kind === "call attempted" && event.payload.outcome.startsWith("reached")
+    event.kind === "call attempted" && isReached(event.payload.outcome)
       ? [{ when, time: event.time, ...event.payload }]
       : [],
   );

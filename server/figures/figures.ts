@@ -5,22 +5,24 @@ import { stepCount } from "#db/queries/work-lists.ts";
 import type { Database } from "#db/sqlite.ts";
 import { today } from "#server/clock.ts";
 import type { PatientInShort } from "#server/record/project.ts";
-import { type Counted, daysBehind, type FigureName, figuresOf, type Span } from "#shared/call/figures.ts";
+import {
+  type Counted,
+  daysBehind,
+  type FigureName,
+  type FigureSpan,
+  figuresOf,
+  type Span,
+} from "#shared/call/figures.ts";
 import { addDays, type Day } from "#shared/day/day.ts";
 import { everything } from "#shared/record/list-filter.ts";
 
-/** Spans that are asked for, in days up to today. */
-export const figureSpans = [30, 90, 365] as const;
-export type FigureSpan = (typeof figureSpans)[number];
-
 /** What the figures count of a patient, and nothing that would keep the rest in memory. */
-function counted({ tubes: { tubes, calls, redFlags, flagsDone, died } }: PatientInShort): Counted {
+function counted({ tubes: { tubes, calls, redFlags, flagsDone } }: PatientInShort): Counted {
   return {
     tubes: tubes.map(({ kind, status, ending }) => ({ kind, status, ending })),
     calls,
     redFlags,
     flagsDone,
-    died,
   };
 }
 

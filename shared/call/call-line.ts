@@ -6,7 +6,7 @@ import { type Day, earlier, isDay, later } from "#shared/day/day.ts";
 import { type DayPart, dayParts, MOST_ATTEMPTS } from "#shared/protocol/call-rows.ts";
 import type { Books } from "#shared/step/open-steps.ts";
 import type { OpenStep } from "#shared/step/step.ts";
-import { earlyOn, firstHoursUntil } from "#shared/step/trial-calls.ts";
+import { earliestOn, firstHoursUntil } from "#shared/step/trial-calls.ts";
 import { numberedTitle } from "#shared/tube/name.ts";
 import type { PatientTubes } from "#shared/tube/state.ts";
 import type { StepKind } from "#shared/tube/step-kinds.ts";
@@ -113,10 +113,10 @@ function ladderOf({ tubes, calls }: Patient, steps: readonly OpenStep[], books: 
   const tries = first === undefined ? [] : calls.tries.filter((tried) => dayOfTry(tried) >= first.dueOn);
   const last = tries.at(-1);
   if (first === undefined || last === undefined) return { next: null, tries: [] };
-  const reasons = tubes.map((tube) =>
-    earlyOn({ tube, protocol: books.protocol(tube.pins.protocol) }, dayOfTry(last)),
+  const early = earliestOn(
+    tubes.map((tube) => ({ tube, protocol: books.protocol(tube.pins.protocol) })),
+    dayOfTry(last),
   );
-  const early = reasons.find((one) => one === "a trial") ?? reasons.find((one) => one !== null) ?? null;
   const rows = books.protocol(first.pins.protocol).calls;
   const next = nextTry({ tries }, { rows, calendar: books.calendar(first.pins.calendar), early });
   if (next === null) return { next: null, tries };

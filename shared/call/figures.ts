@@ -1,19 +1,23 @@
 import type { Round } from "#shared/call/call-log.ts";
 import type { At as FlagAt } from "#shared/call/red-flag.ts";
 import type { Day } from "#shared/day/day.ts";
-import type { Instant, Zone } from "#shared/day/instant.ts";
+import type { Zone } from "#shared/day/instant.ts";
 import { median } from "#shared/output/median.ts";
 import { instantOf } from "#shared/output/segment-cuts.ts";
 import type { TubeKind } from "#shared/tube/kind/kinds.ts";
 import type { PatientTubes, TubeState } from "#shared/tube/state.ts";
 
 /** A patient as the figures count: of an ended record only what it was and how it ended. */
-export type Counted = Pick<PatientTubes, "calls" | "redFlags" | "flagsDone" | "died"> & {
+export type Counted = Pick<PatientTubes, "calls" | "redFlags" | "flagsDone"> & {
   readonly tubes: readonly Pick<TubeState, "kind" | "status" | "ending">[];
 };
 
 /** From a day on, up to another and on it: of what is over, by when it was. What stands is counted as it stands. */
 export type Span = { readonly from: Day; readonly to: Day };
+
+/** Spans that are asked for, in days up to today. */
+export const figureSpans = [30, 90, 365] as const;
+export type FigureSpan = (typeof figureSpans)[number];
 
 /** How somebody was reached, or that nobody was. */
 export const reachWays = [
@@ -74,12 +78,11 @@ function counted<K extends string>(names: readonly K[], found: readonly K[]): Co
 }
 
 const MS_AN_HOUR = 3_600_000;
-const at = (moment: FlagAt, zone: Zone): Instant | null => instantOf(moment, zone);
 
 /** Hours from one moment to another; null where a clock time of one is not known. */
 function hoursBetween(from: FlagAt, to: FlagAt | null, zone: Zone): number | null {
   if (to === null || from.time === null || to.time === null) return null;
-  const [start, end] = [at(from, zone), at(to, zone)];
+  const [start, end] = [instantOf(from, zone), instantOf(to, zone)];
   return start === null || end === null ? null : (end - start) / MS_AN_HOUR;
 }
 

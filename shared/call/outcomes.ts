@@ -24,6 +24,10 @@ export type TryOutcome = (typeof tryOutcomes)[number];
 export const isReached = (outcome: TryOutcome): boolean =>
   outcome === "reached the patient" || outcome === "reached a carer";
 
+/** The outcome that a text names; undefined where it names none, or not yet. */
+export const outcomeIn = (text: string | undefined): TryOutcome | undefined =>
+  tryOutcomes.find((outcome) => outcome === text);
+
 /** What is answered to a question of a call. Not asked is an answer of its own: it opens nothing, and is never read as good. */
 export const answerWords = ["yes", "no", "does not know", "not asked"] as const;
 export type AnswerWord = (typeof answerWords)[number];

@@ -10,6 +10,7 @@ import {
   fellOut,
   history,
   placed,
+  removed,
   trialStarted,
 } from "#tests/support/factories.ts";
 import { openedBy, questionsOf } from "./questions.ts";
@@ -75,6 +76,11 @@ describe("the questions of a call", () => {
     expect(two.indexOf("supplies")).toBeLessThan(two.indexOf("come out 1"));
     expect(two.at(-1)).toBe("knows of it 2");
     expect(askedOf(drain, fellOut({ on: "2026-08-20" }))).toEqual([]);
+  });
+
+  it("are asked of a tube that was told removed: it may still be in", () => {
+    expect(askedOf(drain, removed({ on: "2026-08-20", toldBy: "the ward" }))).toContain("come out 1");
+    expect(askedOf(drain, removed({ on: "2026-08-20" }))).toEqual([]);
   });
 
   it("about headache and sweating are asked where the bladder or a kidney is drained", () => {

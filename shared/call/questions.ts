@@ -21,9 +21,12 @@ const isShut = ({ mode, trial }: Tube): boolean => shutModes.includes(mode) || t
 const names = <T>(list: readonly T[], value: T | undefined): boolean =>
   list.length === 0 || (value !== undefined && list.includes(value));
 
-/** Whether a question speaks of a tube that is in: by what it is for, what it is, what holds it or usually does, and whether it is open. */
+/** Told removed is not seen: until somebody confirms it, the tube may still be in and is asked about. */
+const mayBeIn = ({ status }: Tube): boolean => status === "in" || status === "removal not confirmed";
+
+/** Whether a question speaks of a tube that may be in: by what it is for, what it is, what holds it or usually does, and whether it is open. */
 const speaksOf = ({ roles, kinds, heldBy, only }: QuestionRow, tube: Tube): boolean =>
-  tube.status === "in" &&
+  mayBeIn(tube) &&
   names(roles, tube.role) &&
   names(kinds, tube.kind) &&
   names(heldBy, known(tube.retention) ?? kindOf(tube.kind).retention) &&
@@ -60,7 +63,7 @@ function holds(of: InsteadIf, tube: Tube | null, { conditions, tubes }: Patient)
     case "cord injury at T6 or above":
       return either(conditions.cordInjuryT6OrAbove);
     case "a tube is shut":
-      return (tube === null ? tubes.filter(({ status }) => status === "in") : [tube]).some(isShut);
+      return (tube === null ? tubes.filter(mayBeIn) : [tube]).some(isShut);
   }
 }
 

@@ -42,6 +42,12 @@ describe("a tract on the day on which its tube came out", () => {
   });
 
   it("of an unknown age cannot be told, and is shown as immature", () => {
+    // Nobody knows when it came out: no age, however old the tract is today.
+    expect(tractOut({ ...tractOf("nephrostomy"), since: day("2020-01-01") }, null)).toMatchObject({
+      age: null,
+      maturity: "cannot tell",
+      first: "immature",
+    });
     expect(tractOut({ ...tractOf("nephrostomy"), since: null }, day("2026-11-15"))).toEqual({
       age: null,
       maturity: "cannot tell",

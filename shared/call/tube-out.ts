@@ -22,9 +22,12 @@ export type TractOut = {
 /** The latest plausible day of the puncture, null where nobody can tell, and the ages of its interval row, null where it has none. */
 export type Tract = { readonly since: Day | null; readonly ages: TractAges | null };
 
-/** How old a tract is at least on a day, and what its row makes of that. Shown, not decided. */
-export function tractOut({ since, ages }: Tract, on: Day): TractOut {
-  const age = since === null ? null : Math.max(0, daysBetween(since, on));
+/**
+ * How old a tract is at least on the earliest day on which its tube may have come out, and what its row makes of that; null: nobody knows the
+ * day, so that no age can be told. Shown, not decided.
+ */
+export function tractOut({ since, ages }: Tract, on: Day | null): TractOut {
+  const age = since === null || on === null ? null : Math.max(0, daysBetween(since, on));
   const stands = ages === null ? "no row" : maturity(ages, age);
   return { age, maturity: stands, first: stands === "mature" ? "mature" : "immature" };
 }

@@ -1,10 +1,10 @@
-import type { CallLog, Tried } from "#shared/call/call-log.ts";
+import { type CallLog, dayOfTry, type Tried } from "#shared/call/call-log.ts";
 import { type NextTry, nextTry } from "#shared/call/next-try.ts";
 import { addWorkingDays, type ClinicCalendar, nextOpenDay, whyShut } from "#shared/day/clinic-days.ts";
 import { addDays, type Day, later } from "#shared/day/day.ts";
 import { type Draft, moved, type TubeQuestion, why } from "#shared/step/draft.ts";
 import { defaultOwner, type OpenStep, type Why } from "#shared/step/step.ts";
-import { earlyOn, trialTarget } from "#shared/step/trial-calls.ts";
+import { earliestOn, trialTarget } from "#shared/step/trial-calls.ts";
 import { numberedTitle } from "#shared/tube/name.ts";
 import type { PatientTubes, TubeState } from "#shared/tube/state.ts";
 import type { StepKind } from "#shared/tube/step-kinds.ts";
@@ -111,8 +111,7 @@ function afterDischarge({ protocol }: TubeQuestion, { whereabouts, calls }: Pati
 /** A call of a running trial that reached nobody is tried again like every other, on closed days too. */
 export function trialAgain(at: TubeQuestion, { calls }: Patient): Draft[] {
   const target = trialTarget(at);
-  if (target === null || !calls.tries.some(({ when, recordedOn }) => (when.latest ?? recordedOn) >= target))
-    return [];
+  if (target === null || !calls.tries.some((tried) => dayOfTry(tried) >= target)) return [];
   return [draft({ earliest: target, target, latest: null }, [why("trial-call", { day: target })])];
 }
 
@@ -179,7 +178,7 @@ const kindOfNext: Readonly<Record<NextTry["next"], StepKind>> = {
 
 /** What was tried since the call came up; a call before that was about something else. */
 const since = ({ earliest, dueOn }: OpenStep, { tries }: CallLog): readonly Tried[] =>
-  tries.filter(({ when, recordedOn }) => (when.latest ?? recordedOn) >= (earliest ?? dueOn));
+  tries.filter((tried) => dayOfTry(tried) >= (earliest ?? dueOn));
 
 function afterTries(step: OpenStep, next: NextTry): OpenStep {
   const kind = kindOfNext[next.next];
@@ -243,9 +242,7 @@ export function callStep(
   const tries = since(asked, patient.calls);
   const last = tries.at(-1);
   if (last === undefined) return [asked];
-  const day = last.when.latest ?? last.recordedOn;
-  const reasons = questions.map((question) => earlyOn(question, day));
-  const early = reasons.find((one) => one === "a trial") ?? reasons.find((one) => one !== null) ?? null;
+  const early = earliestOn(questions, dayOfTry(last));
   const next = nextTry({ tries }, { rows: at.protocol.calls, calendar: at.calendar, early });
   return [next === null ? asked : afterTries(asked, next)];
 }

@@ -31,3 +31,9 @@ export function earlyOn(of: Early, on: Day): "a trial" | "the first hours" | nul
   const until = firstHoursUntil(of);
   return until !== null && on <= until ? "the first hours" : null;
 }
+
+/** The same of any of a patient's tubes: a trial before the first hours. */
+export function earliestOn(tubes: readonly Early[], on: Day): ReturnType<typeof earlyOn> {
+  const reasons = tubes.map((of) => earlyOn(of, on));
+  return reasons.find((one) => one === "a trial") ?? reasons.find((one) => one !== null) ?? null;
+}

@@ -94,3 +94,22 @@ export function figureWords(name: FigureName): string {
     ? endWords[way as keyof typeof endWords]
     : reachWords[way as keyof typeof reachWords];
 }
+
+const sum = (counts: Readonly<Record<string, number>>): number =>
+  Object.values(counts).reduce((all, count) => all + count, 0);
+
+const many = (count: number, one: string): string => `${count} ${one}${count === 1 ? "" : "s"}`;
+
+/** "113 tubes": what a table counts in all. */
+export function tableCount(table: FigureLine["table"], { open, reached, flags, ended }: Figures): string {
+  switch (table) {
+    case "In place":
+      return many(open, "tube");
+    case "Reached":
+      return `${many(sum(reached), "call")} that came to an end`;
+    case "Red flags":
+      return `${flags.raised} raised`;
+    case "Records ended":
+      return many(sum(ended), "record");
+  }
+}

@@ -60,7 +60,7 @@ test("one through an interpreter about two tubes: each has its own questions, a 
     texts,
   });
   await open(page, callOf(entered));
-  await expect(main(page)).toContainText("Farsi; an interpreter is needed");
+  await expect(main(page)).toContainText("Interpreter: Farsi");
   await outcome(page).selectOption({ label: "Reached the patient" });
   const stent = page.getByRole("group", { name: "Right ureteral stent" });
   await expect(stent.getByRole("combobox")).toHaveCount(1);

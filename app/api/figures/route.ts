@@ -8,7 +8,7 @@ import { database } from "#server/database.ts";
 /** The figures of the last days as a file. */
 export const GET = refusing(async (request) => {
   refuseFromElsewhere(request);
-  const { days } = daysAsked(request.nextUrl.searchParams.get("days") ?? undefined);
+  const days = daysAsked(request.nextUrl.searchParams.get("days") ?? undefined);
   const api = createCaller(createContext(database(), request.headers));
   const { name, text } = await api.figure.file({ days });
   return new Response(text, {

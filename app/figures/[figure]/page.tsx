@@ -23,7 +23,7 @@ export default async function BehindPage({ params, searchParams }: BehindPagePro
   const figure = figureNames.find((name) => name === asked);
   if (figure === undefined) notFound();
   const { api, frame } = await signedIn();
-  const { days } = daysAsked((await searchParams).days);
+  const days = daysAsked((await searchParams).days);
   const rows = await api.figure.behind({ days, figure });
   return (
     <PageFrame

@@ -100,6 +100,13 @@ describe("what may be a slip is asked and blocks nothing", () => {
     );
   });
 
+  it("an answer that they do not know, where a red flag hangs on it", () => {
+    const fields = callingForm.fields(context);
+    expect(readField(fields["ask-fever"]!, "?").doubt).toBe("not known is not well: find out, or ring again");
+    expect(readField(fields["ask-fever"]!, "no").doubt).toBeUndefined();
+    expect(readField(fields["ask-1-last%20volume"]!, "?").doubt).toBeUndefined();
+  });
+
   it("a time at night", () => {
     const { backAt } = callingForm.fields(context);
     expect(readField(backAt, "3:00").doubt).toBe(

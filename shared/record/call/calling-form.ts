@@ -1,4 +1,4 @@
-import { type AnswerWord, callees, isReached, tryOutcomes } from "#shared/call/outcomes.ts";
+import { type AnswerWord, callees, isReached, outcomeIn, tryOutcomes } from "#shared/call/outcomes.ts";
 import type { Refusal } from "#shared/errors/refusal.ts";
 import type {
   AnsweredInCall,
@@ -39,8 +39,20 @@ export const opened = (
 ): readonly QuestionInCall[] =>
   questions.filter((question) => question.flag !== null && opens(question, said[questionField(question)]));
 
-const reachedNobody = ({ outcome }: Texts): boolean =>
-  outcome !== undefined && !outcome.startsWith("reached");
+/** Whether what is typed so far says that somebody was reached: then the questions are asked. */
+export function reachesSomebody({ outcome }: Texts): boolean {
+  const named = outcomeIn(outcome);
+  return named !== undefined && isReached(named);
+}
+
+const reachedNobody = (texts: Texts): boolean => !reachesSomebody(texts);
+
+/** Not known is not well; and a "no" to whether it drains does not agree with a volume. */
+function doubtOf(question: QuestionInCall, says: AnswerWord | null, drained: string | null): string | null {
+  const leads = question.flag !== null || question.ifSo.length > 0;
+  if (says === "does not know") return leads ? "not known is not well: find out, or ring again" : null;
+  return says === "no" && opens(question, says) ? drained : null;
+}
 
 const questionFields = ({ questions }: CallingContext): FieldSpecs<Said> =>
   Object.fromEntries(
@@ -49,8 +61,8 @@ const questionFields = ({ questions }: CallingContext): FieldSpecs<Said> =>
       const field = answerField({ label: asks });
       const spec: FieldSpec<AnswerWord | null> = {
         ...field,
-        belongs: (texts) => !reachedNobody(texts),
-        doubt: (says) => (says === "no" && opens(question, says) ? drained : null),
+        belongs: reachesSomebody,
+        doubt: (says) => doubtOf(question, says, drained),
       };
       return [questionField(question), spec];
     }),

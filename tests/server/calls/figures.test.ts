@@ -1,6 +1,7 @@
 import { afterEach, beforeEach, describe, expect, it, vi } from "vitest";
 import { figuresFile } from "#server/export/csv/figures-table.ts";
 import { behindFigure, figures } from "#server/figures/figures.ts";
+import { tableCount } from "#shared/words/figures.ts";
 import { flagDone, flagHanded, flagRaised, rang } from "#tests/support/call-factories.ts";
 import { command, placed } from "#tests/support/factories.ts";
 import { addInventedPatient, clinicWithPatient, recordAs } from "#tests/support/patient.ts";
@@ -32,6 +33,14 @@ describe("the lead's figures", () => {
       flags: { raised: 1, toHanded: { median: 0.5 }, toDone: { median: 2 } },
       pastLatest: 0,
     });
+    const view = figures(db, { days: 30 });
+    const tables = ["In place", "Reached", "Red flags", "Records ended"] as const;
+    expect(tables.map((table) => tableCount(table, view))).toEqual([
+      "2 tubes",
+      "1 call that came to an end",
+      "1 raised",
+      "0 records",
+    ]);
     expect(behindFigure(db, { days: 30, figure: "trying" })).toMatchObject([
       { patient: { number: "000418" } },
     ]);
