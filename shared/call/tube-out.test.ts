@@ -38,6 +38,7 @@ describe("a tract on the day on which its tube came out", () => {
       age,
       maturity: stands,
       first: stands === "mature" ? "mature" : "immature",
+      unknown: [],
     });
   });
 
@@ -47,12 +48,15 @@ describe("a tract on the day on which its tube came out", () => {
       age: null,
       maturity: "cannot tell",
       first: "immature",
+      unknown: ["out"],
     });
     expect(tractOut({ ...tractOf("nephrostomy"), since: null }, day("2026-11-15"))).toEqual({
       age: null,
       maturity: "cannot tell",
       first: "immature",
+      unknown: ["puncture"],
     });
+    expect(tractOut({ ...tractOf("nephrostomy"), since: null }, null).unknown).toEqual(["puncture", "out"]);
   });
 
   it("without a row is shown as immature, however old", () => {

@@ -17,6 +17,8 @@ export type TractOut = {
   readonly maturity: Maturity;
   /** What the row says of which tract is shown first: whatever cannot be called mature stands as immature. */
   readonly first: "immature" | "mature";
+  /** The days that nobody knows, for want of which no age can be told. */
+  readonly unknown: readonly ("puncture" | "out")[];
 };
 
 /** The latest plausible day of the puncture, null where nobody can tell, and the ages of its interval row, null where it has none. */
@@ -29,7 +31,12 @@ export type Tract = { readonly since: Day | null; readonly ages: TractAges | nul
 export function tractOut({ since, ages }: Tract, on: Day | null): TractOut {
   const age = since === null || on === null ? null : Math.max(0, daysBetween(since, on));
   const stands = ages === null ? "no row" : maturity(ages, age);
-  return { age, maturity: stands, first: stands === "mature" ? "mature" : "immature" };
+  return {
+    age,
+    maturity: stands,
+    first: stands === "mature" ? "mature" : "immature",
+    unknown: [...(since === null ? ["puncture" as const] : []), ...(on === null ? ["out" as const] : [])],
+  };
 }
 
 /** What the row says of a tract of that age, and what of the other where it is not known which of them it is. */

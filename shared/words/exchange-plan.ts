@@ -98,8 +98,11 @@ export function dilatorLine(dilators: ExchangeAnswer["dilators"]): string | null
 
 const days = (count: number): string => `${count} ${count === 1 ? "day" : "days"}`;
 
-/** The tract on the day of the plan, against its row. */
-export function tractLine({ maturity, age, immatureUnder }: TractAnswer): string {
+/** The tract on the day of the plan, or on another, against its row; where its age cannot be told, for want of which days. */
+export function tractLine(
+  { maturity, age, immatureUnder }: TractAnswer,
+  unknown: readonly string[] = ["the day of the puncture"],
+): string {
   const old = age === null ? "Age of the tract unknown" : `Tract at least ${days(age)} old`;
   const lost = "If access is lost this becomes a new puncture.";
   switch (maturity) {
@@ -112,7 +115,7 @@ export function tractLine({ maturity, age, immatureUnder }: TractAnswer): string
     case "no row":
       return `${old}. The clinic's protocol has no row for when this tract is mature: cannot tell. ${lost}`;
     case "cannot tell":
-      return `Cannot tell whether the tract is mature: the day of the puncture is unknown; the row asks for ${days(immatureUnder ?? 0)}. ${lost}`;
+      return `Cannot tell whether the tract is mature: ${andList(unknown)} ${unknown.length === 1 ? "is" : "are"} unknown; the row asks for ${days(immatureUnder ?? 0)}. ${lost}`;
   }
 }
 

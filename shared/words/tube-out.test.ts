@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import type { TractOut } from "#shared/call/tube-out.ts";
 import { exampleTubeOut } from "#shared/protocol/example-tube-out.ts";
 import { lengthOf } from "#shared/size/exact-length.ts";
 import { confirmed, unknownFact } from "#shared/tube/certainty.ts";
@@ -10,29 +11,42 @@ const partly = exampleTubeOut.find(({ out }) => out === "part out") ?? null;
 
 describe("what the rows say of a tube that is out, in words", () => {
   it("the tract against its row's ages", () => {
-    expect(tractOutLine({ age: 9, maturity: "immature", first: "immature" }, { ages })).toBe(
+    expect(tractOutLine({ age: 9, maturity: "immature", first: "immature", unknown: [] }, { ages })).toBe(
       "Immature tract: tract at least 9 days old, under the 14 days of the row. If access is lost this becomes a new puncture.",
     );
-    expect(tractOutLine({ age: null, maturity: "no row", first: "immature" }, { ages: null })).toContain(
-      "cannot tell",
-    );
+    expect(
+      tractOutLine(
+        { age: null, maturity: "no row", first: "immature", unknown: ["puncture"] },
+        { ages: null },
+      ),
+    ).toContain("cannot tell");
   });
 
+  it.each<[TractOut["unknown"], string]>([
+    [["puncture"], "the day of the puncture is unknown"],
+    [["out"], "the day on which the tube came out is unknown"],
+    [["puncture", "out"], "the day of the puncture and the day on which the tube came out are unknown"],
+  ])("a tract whose age cannot be told, by the day that is missing: %j", (unknown, missing) =>
+    expect(tractOutLine({ age: null, maturity: "cannot tell", first: "immature", unknown }, { ages })).toBe(
+      `Cannot tell whether the tract is mature: ${missing}; the row asks for 14 days. If access is lost this becomes a new puncture.`,
+    ),
+  );
+
   it("an immature tract first, and the mature one where nobody can tell which it is", () => {
-    expect(outRowLines(row, { age: 9, maturity: "immature", first: "immature" })).toEqual([
+    expect(outRowLines(row, { maturity: "immature", first: "immature" })).toEqual([
       "Of an immature tract: ring now, likely a new access (source 8; rest CP).",
     ]);
-    expect(outRowLines(row, { age: null, maturity: "cannot tell", first: "immature" })).toEqual([
+    expect(outRowLines(row, { maturity: "cannot tell", first: "immature" })).toEqual([
       "Of an immature tract: ring now, likely a new access (source 8; rest CP).",
       "If the tract were mature: same day; the tract stays open about 8-24 h.",
     ]);
-    expect(outRowLines(row, { age: 28, maturity: "mature", first: "mature" })).toEqual([
+    expect(outRowLines(row, { maturity: "mature", first: "mature" })).toEqual([
       "Of a mature tract: same day; the tract stays open about 8-24 h (source 8; rest CP).",
     ]);
-    expect(outRowLines(partly, { age: 40, maturity: "mature", first: "mature" })).toEqual([
+    expect(outRowLines(partly, { maturity: "mature", first: "mature" })).toEqual([
       "Partly out: do not use, do not push back (source CP).",
     ]);
-    expect(outRowLines(null, { age: 9, maturity: "immature", first: "immature" })).toEqual([
+    expect(outRowLines(null, { maturity: "immature", first: "immature" })).toEqual([
       "The clinic's table has no row for it: the local on-call route decides.",
     ]);
   });

@@ -6,12 +6,20 @@ import { slowing } from "#shared/tube/slow-to-heal.ts";
 import { andList } from "#shared/words/and-list.ts";
 import { tractLine } from "#shared/words/exchange-plan.ts";
 
+const unknownDay: Readonly<Record<TractOut["unknown"][number], string>> = {
+  puncture: "the day of the puncture",
+  out: "the day on which the tube came out",
+};
+
 /** How old the tract is on the day on which its tube came out, against the ages of its row. */
 export const tractOutLine = (
-  { maturity, age }: TractOut,
+  { maturity, age, unknown }: TractOut,
   { ages }: Pick<TubeThatMayBeOut["tract"], "ages">,
 ): string =>
-  tractLine({ maturity, age, immatureUnder: ages?.immatureUnder ?? null, bleeding: [], asks: null });
+  tractLine(
+    { maturity, age, immatureUnder: ages?.immatureUnder ?? null, bleeding: [], asks: null },
+    unknown.map((which) => unknownDay[which]),
+  );
 
 /** What slows a tract that this patient has, and what of it nobody knows. */
 export function slowLine({ yes, unknown }: TubeThatMayBeOut["slow"]): string {
@@ -26,7 +34,10 @@ export function slowLine({ yes, unknown }: TubeThatMayBeOut["slow"]): string {
 }
 
 /** What the row of a tube that is out says, of an immature tract first wherever it cannot be called mature. Shown, not decided. */
-export function outRowLines(row: TubeOutRow | null, stands: TractOut): readonly string[] {
+export function outRowLines(
+  row: TubeOutRow | null,
+  stands: Pick<TractOut, "maturity" | "first">,
+): readonly string[] {
   if (row === null) return ["The clinic's table has no row for it: the local on-call route decides."];
   const { says, ifMature } = rowSays(row, stands);
   const which = stands.first === "mature" ? "Of a mature tract" : "Of an immature tract";
