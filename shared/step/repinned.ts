@@ -1,3 +1,4 @@
+import { callKinds } from "#shared/step/call-steps.ts";
 import { type Books, openSteps } from "#shared/step/open-steps.ts";
 import type { OpenStep } from "#shared/step/step.ts";
 import type { Pins } from "#shared/tube/event.ts";
@@ -20,9 +21,12 @@ export type MovedStep = {
 const isPinnedTo = (pins: Pins, { pins: own }: TubeState): boolean =>
   own.protocol === pins.protocol && own.calendar === pins.calendar;
 
+/** What other versions can date otherwise: a record that has ended keeps its own, nobody confirms anything of it. */
+const canMove = (pins: Pins, tube: TubeState): boolean => tube.status !== "ended" && !isPinnedTo(pins, tube);
+
 /** Whether every record that has not ended goes by these versions already, so that they move nothing. */
 export const allPinnedTo = (pins: Pins, tubes: readonly TubeState[]): boolean =>
-  tubes.every((tube) => tube.status === "ended" || isPinnedTo(pins, tube));
+  !tubes.some((tube) => canMove(pins, tube));
 
 const daysOf = (step: OpenStep | undefined): StepDays | null => {
   if (step === undefined) return null;
@@ -31,31 +35,66 @@ const daysOf = (step: OpenStep | undefined): StepDays | null => {
 };
 
 const isSame = (a: OpenStep | undefined, b: OpenStep | undefined): boolean =>
-  a === b || (a !== undefined && b !== undefined && stepDays.every((name) => a[name] === b[name]));
+  a?.kind === b?.kind && stepDays.every((name) => a?.[name] === b?.[name]);
 
-/** A patient has few steps: to look through them is quicker than to index them. */
-const withId = (steps: readonly OpenStep[], id: string): OpenStep | undefined =>
-  steps.find((step) => step.id === id);
+const isOfCall = ({ kind }: OpenStep): boolean => callKinds.includes(kind);
+
+/**
+ * The same step among others. A patient has one call, whichever tube asks for it first. A patient has few steps: to look through them is
+ * quicker than to index them.
+ */
+const counterpart = (step: OpenStep, steps: readonly OpenStep[]): OpenStep | undefined =>
+  isOfCall(step) ? steps.find(isOfCall) : steps.find(({ id }) => id === step.id);
+
+/** A step before and after; undefined where there is none. */
+type Pair = { readonly before: OpenStep | undefined; readonly after: OpenStep | undefined };
+
+/** In the order of the steps as they stand, and then what would come up. */
+function pairs(stood: readonly OpenStep[], next: readonly OpenStep[]): Pair[] {
+  const cameUp = next.filter((step) => counterpart(step, stood) === undefined);
+  return [
+    ...stood.map((before) => ({ before, after: counterpart(before, next) })),
+    ...cameUp.map((after) => ({ before: undefined, after })),
+  ];
+}
+
+/**
+ * Of which tubes a step that moves is told. The one call for several rests on the rows of each: it is told of all that the versions are new
+ * to. Another step of the patient stands with the first record that is open, whose versions it goes by.
+ */
+function tubesOf({ before, after }: Pair, pins: Pins, tubes: readonly TubeState[]): readonly string[] {
+  const open = tubes.filter(({ status }) => status !== "ended").map(({ id }) => id);
+  const movable = tubes.filter((tube) => canMove(pins, tube)).map(({ id }) => id);
+  const named = [before, after].flatMap((step): readonly string[] => {
+    if (step === undefined) return [];
+    if (step.tubeId !== null) return [step.tubeId];
+    return isOfCall(step) ? movable : open.slice(0, 1);
+  });
+  const newTo = movable.filter((id) => named.includes(id));
+  return newTo.length > 0 ? newTo : named.slice(0, 1);
+}
 
 /**
  * What would move if every tube of a patient went by other versions of the tables: each step whose days would be others, that would
- * come up, or that would go. A record that has ended keeps its versions: nobody confirms anything of it. A step of the patient stands with the first record that is open, whose versions it goes by. In the order of
- * the steps as they stand; empty where nothing moves.
+ * come up, or that would go, once for each tube of which it is told. In the order of the steps as they stand; empty where nothing moves.
  */
 export function movedSteps(patient: PatientTubes, books: Books, pins: Pins): MovedStep[] {
   if (allPinnedTo(pins, patient.tubes)) return [];
-  const first = patient.tubes.find(({ status }) => status !== "ended")?.id;
-  const tubes = patient.tubes.map((tube) =>
-    tube.status === "ended" || isPinnedTo(pins, tube) ? tube : { ...tube, pins },
-  );
+  const tubes = patient.tubes.map((tube) => (canMove(pins, tube) ? { ...tube, pins } : tube));
   const stood = openSteps(patient, books);
   const next = openSteps({ ...patient, tubes }, books);
-  const cameUp = next.filter(({ id }) => withId(stood, id) === undefined);
-  return [...stood, ...cameUp].flatMap((step): MovedStep[] => {
-    const tubeId = step.tubeId ?? first;
-    const before = withId(stood, step.id);
-    const after = withId(next, step.id);
-    if (tubeId === undefined || isSame(before, after)) return [];
-    return [{ stepId: step.id, tubeId, kind: step.kind, stood: daysOf(before), proposed: daysOf(after) }];
-  });
+  return pairs(stood, next)
+    .filter(({ before, after }) => !isSame(before, after))
+    .flatMap((pair) => {
+      const { before, after } = pair;
+      const step = after ?? before;
+      if (step === undefined) return [];
+      const days = { stood: daysOf(before), proposed: daysOf(after) };
+      return tubesOf(pair, pins, patient.tubes).map((tubeId) => ({
+        stepId: step.id,
+        tubeId,
+        kind: step.kind,
+        ...days,
+      }));
+    });
 }

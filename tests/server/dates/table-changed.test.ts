@@ -147,12 +147,13 @@ describe("a row of the table changed (hard case 34)", () => {
     const { lines, ...counts } = draftImpact(db, { page: 1 });
     expect(lines.map(({ tube, step }) => [tube.id, step])).toEqual([
       ["tube-1", "call"],
+      ["tube-2", "call"],
       ["tube-3", "call"],
       ["tube-1", "exchange"],
       ["tube-2", "exchange"],
       ["tube-3", "review"],
     ]);
-    expect(counts).toMatchObject({ tubes: 3, pastLatest: 3, steps: 5 });
+    expect(counts).toMatchObject({ tubes: 3, pastLatest: 3, steps: 6 });
   });
 
   it("once confirmed, one tube or all, dates go by the new row; what was confirmed is kept", async () => {
