@@ -1,8 +1,8 @@
 import { type OpenPatient, openPatients, versionsInUse } from "#db/queries/open-patients.ts";
 import type { Database } from "#db/sqlite.ts";
 import { booksOf, calendarOf, protocolOf } from "#server/record/books.ts";
+import { fromShort } from "#server/record/in-short.ts";
 import { loadRecord } from "#server/record/load-record.ts";
-import type { PatientInShort } from "#server/record/project.ts";
 import type { ClinicCalendar } from "#shared/day/clinic-days.ts";
 import type { Day } from "#shared/day/day.ts";
 import { type Differs, differsFor, outputDiffers } from "#shared/protocol/differs.ts";
@@ -51,10 +51,7 @@ type Known = { readonly bornOn: Day | null; readonly state: PatientTubes };
 
 /** A patient as stored by the last write. Older releases stored none, and none holds the whole stories that alarms are read from: then the events are folded. */
 function knownOf(db: Database, { patientId, state }: OpenPatient, whole: boolean): Known {
-  if (state !== null && !whole) {
-    const { bornOn, tubes } = JSON.parse(state) as PatientInShort;
-    return { bornOn, state: { ...tubes, lastSeq: 0 } };
-  }
+  if (state !== null && !whole) return fromShort(state);
   const { patient, events } = loadRecord(db, patientId);
   return { bornOn: patient.birthOn, state: fold(events) };
 }
@@ -64,17 +61,17 @@ const restsOnReadings = ({ tubes }: PatientTubes): boolean =>
   tubes.some(({ lastReview, status }) => status !== "ended" && (lastReview?.evidence ?? null) !== null);
 
 /**
- * What would move of everybody if all records went by these tables. Logs are read only where the rows of output
- * differ, and where a review rested on them: by the same rows they ask for the same. Patients of whom nothing moves are left out.
+ * What would move of everybody if all records went by these tables, patient by patient: nothing can be written before the last. Logs are
+ * read only where the rows of output differ, and where a review rested on them: by the same rows they ask for the same. Patients of whom
+ * nothing moves are left out.
  */
-export function movedEverywhere(db: Database, tables: Tables): MovedOfPatient[] {
+export function* movedEverywhere(db: Database, tables: Tables): Generator<MovedOfPatient> {
   const inUse = versionsInUse(db);
   const who = concerned(db, tables, inUse);
-  if (who !== "all" && who.length === 0) return [];
+  if (who !== "all" && who.length === 0) return;
   const pins = { protocol: tables.protocol.version, calendar: tables.calendar.version };
   const books = booksWith(db, tables);
   const sameAlarms = sameOutputRows(db, tables, inUse);
-  const found: MovedOfPatient[] = [];
   for (const patient of openPatients(db, who === "all" ? null : who)) {
     const stored = knownOf(db, patient, !sameAlarms);
     const logged = !sameAlarms || restsOnReadings(stored.state);
@@ -83,9 +80,8 @@ export function movedEverywhere(db: Database, tables: Tables): MovedOfPatient[] 
     const steps = movedSteps(state, { ...books, readings, bornOn }, pins);
     if (steps.length === 0) continue;
     const tubes = state.tubes.map(({ id, pins: own }) => ({ id, pins: own }));
-    found.push({ patientId: patient.patientId, tubes, steps });
+    yield { patientId: patient.patientId, tubes, steps };
   }
-  return found;
 }
 
 const sameOutputRows = (db: Database, { protocol }: Tables, inUse: readonly Pins[]): boolean =>

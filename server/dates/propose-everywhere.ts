@@ -9,7 +9,7 @@ import { writeProposals } from "#server/dates/repropose.ts";
  */
 export function proposeEverywhere(tx: Tx, tables: Tables): number {
   const newest = { protocol: tables.protocol.version, calendar: tables.calendar.version };
-  const moved = movedEverywhere(tx, tables);
+  const moved = [...movedEverywhere(tx, tables)];
   const touched = new Set(moved.map(({ patientId }) => patientId));
   for (const { steps, ...of } of moved) writeProposals(tx, of, { steps, newest });
   for (const patientId of patientsWithOpenProposals(tx).filter((id) => !touched.has(id)))

@@ -4,7 +4,7 @@ import { everyPatientState } from "#db/queries/patient-states.ts";
 import { stepCount } from "#db/queries/work-lists.ts";
 import type { Database } from "#db/sqlite.ts";
 import { today } from "#server/clock.ts";
-import type { PatientInShort } from "#server/record/project.ts";
+import { fromShort } from "#server/record/in-short.ts";
 import {
   type Counted,
   daysBehind,
@@ -15,9 +15,10 @@ import {
 } from "#shared/call/figures.ts";
 import { addDays, type Day } from "#shared/day/day.ts";
 import { everything } from "#shared/record/list-filter.ts";
+import type { PatientTubes } from "#shared/tube/state.ts";
 
 /** What the figures count of a patient, and nothing that would keep the rest in memory. */
-function counted({ tubes: { tubes, calls, redFlags, flagsDone } }: PatientInShort): Counted {
+function counted({ tubes, calls, redFlags, flagsDone }: PatientTubes): Counted {
   return {
     tubes: tubes.map(({ kind, status, ending }) => ({ kind, status, ending })),
     calls,
@@ -30,7 +31,7 @@ const spanOf = (on: Day, days: FigureSpan): Span => ({ from: addDays(on, -(days 
 
 function* everybody(db: Database): Generator<{ readonly patientId: string; readonly counted: Counted }> {
   for (const { patientId, state } of everyPatientState(db))
-    yield { patientId, counted: counted(JSON.parse(state) as PatientInShort) };
+    yield { patientId, counted: counted(fromShort(state).state) };
 }
 
 export type AskingFigures = { readonly days: FigureSpan };

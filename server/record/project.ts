@@ -6,6 +6,7 @@ import type {
   TubeRow,
   VisitRow,
 } from "#db/queries/projections.ts";
+import { inShort } from "#server/record/in-short.ts";
 import type { CallLine } from "#shared/call/call-line.ts";
 import type { Day } from "#shared/day/day.ts";
 import { asksNothing, type OutputAsks } from "#shared/review/output-asks.ts";
@@ -91,20 +92,6 @@ function visitRow(visit: Visit, patientId: string, steps: readonly OpenStep[]): 
     visit,
     rulesVersion: RULES_VERSION,
   };
-}
-
-/**
- * A patient as the steps are computed from where no log of readings is asked: of each story its first line. How many entries there are is
- * not of it, or each would write it again.
- */
-export type PatientInShort = {
-  readonly bornOn: Day | null;
-  readonly tubes: Omit<PatientTubes, "lastSeq">;
-};
-
-function inShort({ lastSeq: _lastSeq, ...state }: PatientTubes, bornOn: Day | null): PatientInShort {
-  const tubes = state.tubes.map((tube) => ({ ...tube, story: tube.story.slice(0, 1) }));
-  return { bornOn, tubes: { ...state, tubes } };
 }
 
 /** What is computed of a patient. */

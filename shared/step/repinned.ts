@@ -58,20 +58,21 @@ function pairs(stood: readonly OpenStep[], next: readonly OpenStep[]): Pair[] {
   ];
 }
 
+/** Tubes of a patient, by their ids: all that are open, and of these those that the versions are new to. */
+type Open = { readonly open: readonly string[]; readonly newTo: readonly string[] };
+
 /**
  * Of which tubes a step that moves is told. The one call for several rests on the rows of each: it is told of all that the versions are new
  * to. Another step of the patient stands with the first record that is open, whose versions it goes by.
  */
-function tubesOf({ before, after }: Pair, pins: Pins, tubes: readonly TubeState[]): readonly string[] {
-  const open = tubes.filter(({ status }) => status !== "ended").map(({ id }) => id);
-  const movable = tubes.filter((tube) => canMove(pins, tube)).map(({ id }) => id);
+function tubesOf({ before, after }: Pair, { open, newTo }: Open): readonly string[] {
   const named = [before, after].flatMap((step): readonly string[] => {
     if (step === undefined) return [];
     if (step.tubeId !== null) return [step.tubeId];
-    return isOfCall(step) ? movable : open.slice(0, 1);
+    return isOfCall(step) ? newTo : open.slice(0, 1);
   });
-  const newTo = movable.filter((id) => named.includes(id));
-  return newTo.length > 0 ? newTo : named.slice(0, 1);
+  const movable = newTo.filter((id) => named.includes(id));
+  return movable.length > 0 ? movable : named.slice(0, 1);
 }
 
 /**
@@ -81,20 +82,17 @@ function tubesOf({ before, after }: Pair, pins: Pins, tubes: readonly TubeState[
 export function movedSteps(patient: PatientTubes, books: Books, pins: Pins): MovedStep[] {
   if (allPinnedTo(pins, patient.tubes)) return [];
   const tubes = patient.tubes.map((tube) => (canMove(pins, tube) ? { ...tube, pins } : tube));
+  const of: Open = {
+    open: patient.tubes.filter(({ status }) => status !== "ended").map(({ id }) => id),
+    newTo: patient.tubes.filter((tube) => canMove(pins, tube)).map(({ id }) => id),
+  };
   const stood = openSteps(patient, books);
   const next = openSteps({ ...patient, tubes }, books);
-  return pairs(stood, next)
-    .filter(({ before, after }) => !isSame(before, after))
-    .flatMap((pair) => {
-      const { before, after } = pair;
-      const step = after ?? before;
-      if (step === undefined) return [];
-      const days = { stood: daysOf(before), proposed: daysOf(after) };
-      return tubesOf(pair, pins, patient.tubes).map((tubeId) => ({
-        stepId: step.id,
-        tubeId,
-        kind: step.kind,
-        ...days,
-      }));
-    });
+  return pairs(stood, next).flatMap((pair): MovedStep[] => {
+    const { before, after } = pair;
+    const step = after ?? before;
+    if (step === undefined || isSame(before, after)) return [];
+    const days = { stood: daysOf(before), proposed: daysOf(after) };
+    return tubesOf(pair, of).map((tubeId) => ({ stepId: step.id, tubeId, kind: step.kind, ...days }));
+  });
 }

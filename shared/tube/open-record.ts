@@ -31,6 +31,43 @@ const nothingKnown: FactFields = {
   expectedFluid: [],
 };
 
+/** A record of which nothing has been said: what most of a record says for most of its time. */
+export const nothingSaid = {
+  organ: null,
+  route: null,
+  cavity: null,
+  indication: null,
+  cancerObstruction: unknownFact,
+  takenOverFrom: null,
+  ending: null,
+  ...nothingKnown,
+  concerns: [],
+  tipConfirmed: null,
+  plan: null,
+  plannedExchange: null,
+  unverified: null,
+  dislodged: null,
+  checked: null,
+  called: null,
+  told: null,
+  owners: {},
+  troubles: [],
+  trial: null,
+  shutSpells: [],
+  balloon: null,
+  repositioned: null,
+  removal: null,
+  handover: null,
+  lastReview: null,
+  reviewed: null,
+  reviewAsked: null,
+  decided: [],
+  toFindOut: null,
+  fluidTests: {},
+  answered: [],
+  usual: [],
+} as const satisfies Partial<TubeState>;
+
 /** The facts with what was spoken of replaced; what was not spoken of stands. Size never says anything of the inside. */
 export function withFacts<T extends FactFields>(stood: T, said: TubeFacts): T {
   return {
@@ -70,6 +107,7 @@ export function openRecord(at: Standing, { tubeId, opening, pins }: Opened): Tub
   const catheter: Clock = { since: when, eventId: event.id, recordedOn: event.recordedOn };
   const expected = opening.facts.expectedFluid ?? kindOf(opening.kind).expectedFluid;
   return {
+    ...nothingSaid,
     id: tubeId,
     number: opening.number,
     kind: opening.kind,
@@ -83,10 +121,7 @@ export function openRecord(at: Standing, { tubeId, opening, pins }: Opened): Tub
     cancerObstruction: opening.cancerObstruction,
     takenOverFrom: event.kind === "taken over" ? (event.payload.from ?? "elsewhere") : null,
     status: "in",
-    ending: null,
     ...withFacts(nothingKnown, { ...opening.facts, expectedFluid: [...expected] }),
-    concerns: [],
-    tipConfirmed: null,
     catheter,
     tract:
       event.kind === "taken over"
@@ -94,29 +129,7 @@ export function openRecord(at: Standing, { tubeId, opening, pins }: Opened): Tub
         : catheter,
     tractBy: when.latest,
     plan: opening.plan === null ? null : { ...opening.plan, eventId: event.id, recordedOn: event.recordedOn },
-    plannedExchange: null,
-    unverified: null,
-    dislodged: null,
-    checked: null,
-    called: null,
-    told: null,
     startedHere: event.kind !== "taken over",
-    owners: {},
-    troubles: [],
-    trial: null,
-    shutSpells: [],
-    balloon: null,
-    repositioned: null,
-    removal: null,
-    handover: null,
-    lastReview: null,
-    reviewed: null,
-    reviewAsked: null,
-    decided: [],
-    toFindOut: null,
-    fluidTests: {},
-    answered: [],
-    usual: [],
     pins,
     story: [],
   };

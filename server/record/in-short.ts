@@ -1,0 +1,63 @@
+import { type Day, day } from "#shared/day/day.ts";
+import { unknownFact } from "#shared/tube/certainty.ts";
+import { nothingSaid } from "#shared/tube/open-record.ts";
+import type { Clock, PatientTubes, TubeState } from "#shared/tube/state.ts";
+
+/** A tube without what nobody has said anything of: more than half of the text, which is read of everybody at once. */
+type TubeInShort = Omit<TubeState, keyof typeof nothingSaid> & Partial<TubeState>;
+
+/**
+ * A patient as the steps are computed from where no log of readings is asked: of each story its first line. How many entries there are is
+ * not of it, or each would write it again.
+ */
+type PatientInShort = {
+  readonly bornOn: Day | null;
+  readonly tubes: Omit<PatientTubes, "lastSeq" | "tubes"> & { readonly tubes: readonly TubeInShort[] };
+};
+
+const unsaid = new Map(Object.entries(nothingSaid).map(([name, value]) => [name, JSON.stringify(value)]));
+
+const isSaid = ([name, value]: readonly [string, unknown]): boolean =>
+  unsaid.get(name) !== JSON.stringify(value);
+
+const saidOf = (tube: TubeState): TubeInShort =>
+  Object.fromEntries(Object.entries(tube).filter(isSaid)) as TubeInShort;
+
+export function inShort({ lastSeq: _lastSeq, ...state }: PatientTubes, bornOn: Day | null): PatientInShort {
+  const tubes = state.tubes.map((tube) => saidOf({ ...tube, story: tube.story.slice(0, 1) }));
+  return { bornOn, tubes: { ...state, tubes } };
+}
+
+const nowhere: Clock = {
+  since: { precision: "unknown", earliest: null, latest: null },
+  eventId: "",
+  recordedOn: day("1900-01-01"),
+};
+
+/**
+ * A whole tube, of which every field that is always stored is put in anew. That it has them all already makes whatever is computed of it
+ * twice as quick: an object that grows by thirty fields is kept as a table.
+ */
+const blank: TubeState = {
+  ...nothingSaid,
+  id: "",
+  number: 0,
+  kind: "nephrostomy",
+  role: "drains an organ",
+  mode: "to bag",
+  side: unknownFact,
+  status: "in",
+  catheter: nowhere,
+  tract: nowhere,
+  tractBy: null,
+  startedHere: false,
+  pins: { protocol: 0, calendar: 0 },
+  story: [],
+};
+
+/** What is known of a patient, as it was stored; texts of older releases leave nothing out. */
+export function fromShort(text: string): { readonly bornOn: Day | null; readonly state: PatientTubes } {
+  const { bornOn, tubes } = JSON.parse(text) as PatientInShort;
+  const whole = tubes.tubes.map((tube): TubeState => ({ ...blank, ...tube }));
+  return { bornOn, state: { ...tubes, tubes: whole, lastSeq: 0 } };
+}
