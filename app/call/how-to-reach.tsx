@@ -1,7 +1,8 @@
 import type { ReactNode } from "react";
 import type { CallLog } from "#shared/call/call-log.ts";
+import type { There } from "#shared/call/reach.ts";
 import type { Contact } from "#shared/record/patient/patient-details.ts";
-import { interpreterWords } from "#shared/words/call-list.ts";
+import { interpreterWords, thereNowWords } from "#shared/words/call-list.ts";
 import { capital } from "#shared/words/capital.ts";
 import { mayBeToldText } from "#shared/words/contact.ts";
 import { triedText, triesText } from "#shared/words/tries.ts";
@@ -12,6 +13,7 @@ type HowToReachProps = {
   readonly calls: CallLog;
   readonly language: string;
   readonly needsInterpreter: boolean | null;
+  readonly there: There | null;
 };
 
 type Line = { readonly number: string; readonly whose: string; readonly times: string | null };
@@ -37,7 +39,13 @@ const onNumber = ({ tries, wrong }: CallLog, number: string): string => {
 };
 
 /** The numbers in the order in which they are tried, with whose they are, when, and what happened on each. */
-export function HowToReach({ contact, calls, language, needsInterpreter }: HowToReachProps): ReactNode {
+export function HowToReach({
+  contact,
+  calls,
+  language,
+  needsInterpreter,
+  there,
+}: HowToReachProps): ReactNode {
   const lines = linesOf(contact);
   return (
     <section className={styles.reach}>
@@ -57,6 +65,7 @@ export function HowToReach({ contact, calls, language, needsInterpreter }: HowTo
           ))}
         </ol>
       )}
+      {there !== null && <p>{thereNowWords(there)}. Times here are the clinic's.</p>}
       <p>{capital(interpreterWords({ needsInterpreter, language }) ?? "no interpreter needed")}.</p>
       {contact.homeNurse !== null && <p>Home nurse: {contact.homeNurse}.</p>}
       <p>

@@ -5,7 +5,14 @@ import { fullNameOf } from "#app/patients/identity-of.ts";
 import type { Column } from "#app/ui/data-table.tsx";
 import type { Day } from "#shared/day/day.ts";
 import { printBirth } from "#shared/day/print-day.ts";
-import { interpreterWords, marksOfCall, nextWords, reasonsOf, triedWords } from "#shared/words/call-list.ts";
+import {
+  interpreterWords,
+  marksOfCall,
+  nextWords,
+  reasonsOf,
+  thereNowWords,
+  triedWords,
+} from "#shared/words/call-list.ts";
 import styles from "./calls.module.css";
 
 export type CallsPage = Awaited<ReturnType<SignedIn["api"]["calls"]["list"]>>;
@@ -67,6 +74,7 @@ function WhenRung({ line, today }: OfLine): ReactNode {
           best times: <bdi>{best.join("; ")}</bdi>
         </span>
       )}
+      {line.there !== null && <span className={cells.detail}>{thereNowWords(line.there)}</span>}
       {interpreter !== null && <span className={cells.detail}>{interpreter}</span>}
     </div>
   );

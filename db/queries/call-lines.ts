@@ -1,22 +1,29 @@
 import type { Database } from "#db/sqlite.ts";
 import type { CallStory } from "#shared/call/call-line.ts";
 import type { Day } from "#shared/day/day.ts";
-import type { Instant } from "#shared/day/instant.ts";
+import type { Instant, Zone } from "#shared/day/instant.ts";
 import type { DayPart } from "#shared/protocol/call-rows.ts";
 import type { Why } from "#shared/step/step.ts";
 import type { StepKind } from "#shared/tube/step-kinds.ts";
 
-/** When the list is looked at: the day, `HH:MM` and part of the day by the clinic's clock. Nothing of it is stored. */
-export type CallNow = { readonly today: Day; readonly time: string; readonly part: DayPart | null };
+/** What a clock shows now: in which zone, null the clinic's own, the minute of its day, and in which part of the clinic's rows that lies. */
+export type ClockNow = { readonly zone: Zone | null; readonly minute: number; readonly part: DayPart | null };
+
+/** When the list is looked at: the day and `HH:MM` by the clinic's clock, and every clock that a patient on the list has. Nothing of it is stored. */
+export type CallNow = { readonly today: Day; readonly time: string; readonly clocks: readonly ClockNow[] };
 export type Rows = { readonly limit: number; readonly skip: number };
 
 /**
  * The list's order, the same for the same day and minute: a red flag that nobody has; trials and first hours; past latest; fewest attempts
- * left; whose asked time has come, whoever asked for none now, whoever asked for later; who needs no interpreter; the longest due; the id.
+ * left; whose asked time has come, whoever asked for none now, whoever asked for later; whose best time it is by their own clock, of whom none is
+ * known, whose it is not; who needs no interpreter; the longest due; the id.
  * First of the index alone, whose rows are short; of patients one pass, which costs less than to look each of them up.
  */
-const ORDER = `select line.patient_id
-  from call_lines line
+const ORDER = `with clock as (
+    select value ->> 'zone' as zone, value ->> 'minute' as minute, value ->> 'part' as part from json_each(:clocks)
+  )
+  select line.patient_id
+  from call_lines line left join clock on clock.zone is line.lives_in
   where line.due_on <= :today
   order by line.flag_pending desc,
     line.in_trial = 1 or ifnull(line.first_hours_until >= :today, 0) desc,
@@ -24,7 +31,14 @@ const ORDER = `select line.patient_id
     line.attempts_left,
     case
       when line.next_time is not null and (line.due_on < :today or line.next_time <= :time) then 0
-      when line.next_time is null and (line.next_part is null or line.due_on < :today or line.next_part = :part) then 1
+      when line.next_time is null and (line.next_part is null or line.due_on < :today or line.next_part = clock.part) then 1
+      else 2
+    end,
+    case
+      when line.best = '[]' or line.next_time is not null then 1
+      when exists (
+        select 1 from json_each(line.best) where value ->> 'from' <= clock.minute and clock.minute < value ->> 'to'
+      ) then 0
       else 2
     end,
     line.patient_id in (select id from patients where needs_interpreter = 1),
@@ -33,8 +47,18 @@ const ORDER = `select line.patient_id
   limit :limit offset :skip`;
 
 /** Whom somebody rings on a day, by id, in the order in which they are rung. */
-export const callOrder = ({ sqlite }: Database, asked: CallNow & Rows): readonly string[] =>
-  sqlite.prepare<[typeof asked], string>(ORDER).pluck().all(asked);
+export const callOrder = ({ sqlite }: Database, { clocks, ...asked }: CallNow & Rows): readonly string[] =>
+  sqlite
+    .prepare<[object], string>(ORDER)
+    .pluck()
+    .all({ ...asked, clocks: JSON.stringify(clocks) });
+
+/** In which zones other than the clinic's patients on the list live. */
+export const zonesOnList = ({ sqlite }: Database): readonly Zone[] =>
+  sqlite
+    .prepare<[], Zone>("select distinct lives_in from call_lines where lives_in is not null order by 1")
+    .pluck()
+    .all();
 
 type Span = { readonly after: Day; readonly to: Day };
 
@@ -60,6 +84,7 @@ type Stored = {
   readonly attemptsLeft: number;
   readonly nextTime: string | null;
   readonly nextPart: DayPart | null;
+  readonly livesIn: Zone | null;
   readonly line: string;
   readonly familyName: string;
   readonly givenName: string;
@@ -73,7 +98,7 @@ type Stored = {
 
 const LINES = `select line.patient_id as patientId, line.due_on as dueOn, line.flag_pending as flagPending, line.in_trial as inTrial,
     line.first_hours_until as firstHoursUntil, line.latest_on as latestOn, line.attempts_left as attemptsLeft,
-    line.next_time as nextTime, line.next_part as nextPart, line.line,
+    line.next_time as nextTime, line.next_part as nextPart, line.lives_in as livesIn, line.line,
     patients.family_name as familyName, patients.given_name as givenName, patients.birth_on as birthOn,
     patient_identifiers.value as number, patients.language, patients.needs_interpreter as needsInterpreter, patients.contact,
     staff.full_name as holder

@@ -6,7 +6,9 @@ import { patients } from "#db/schema/patients.ts";
 import { staff } from "#db/schema/staff.ts";
 import { calendarVersions, protocolVersions } from "#db/schema/versions.ts";
 import { type StaffRole, staffRoles } from "#shared/access/roles.ts";
+import type { Span } from "#shared/call/best-times.ts";
 import type { CallStory } from "#shared/call/call-line.ts";
+import type { Zone } from "#shared/day/instant.ts";
 import { type DayPart, dayParts } from "#shared/protocol/call-rows.ts";
 import type { Length } from "#shared/size/length.ts";
 import type { ListRank } from "#shared/step/list-rank.ts";
@@ -218,7 +220,12 @@ export const callLines = sqliteTable(
     attemptsLeft: integer("attempts_left").notNull(),
     /** `HH:MM` by the clinic's clock, where they asked to be rung then. */
     nextTime: text("next_time"),
+    /** By the patient's own clock. */
     nextPart: text("next_part").$type<DayPart>(),
+    /** The zone of that clock; null: the clinic's. */
+    livesIn: text("lives_in").$type<Zone>(),
+    /** Spans `{from, to}` in minutes of a day by that clock; none where nobody said any that can be read. */
+    best: json("best").$type<readonly Span[]>().notNull().default([]),
     rulesVersion: integer("rules_version").notNull(),
     /** What was tried and what is next. */
     line: json("line").$type<CallStory>().notNull(),
@@ -229,7 +236,9 @@ export const callLines = sqliteTable(
     check("call_lines_attempts_counted", sql`${t.attemptsLeft} >= 0`),
     ...areDays("call_lines", t.dueOn, t.firstHoursUntil, t.latestOn),
     ...areFlags("call_lines", t.flagPending, t.inTrial),
-    ...areJson("call_lines", t.line),
+    ...areJson("call_lines", t.line, t.best),
+    // query: in which other zones patients on the list live
+    index("call_lines_elsewhere").on(t.livesIn).where(sql`"lives_in" is not null`),
     // query: the call list by its order, and how many are due on which days; rows themselves are long
     index("call_lines_due").on(
       t.dueOn,
@@ -240,6 +249,8 @@ export const callLines = sqliteTable(
       t.attemptsLeft,
       t.nextTime,
       t.nextPart,
+      t.livesIn,
+      t.best,
       t.patientId,
     ),
   ],

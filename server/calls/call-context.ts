@@ -2,6 +2,7 @@ import { clinicOf } from "#db/queries/clinic.ts";
 import type { Database } from "#db/sqlite.ts";
 import { viewProtocol } from "#server/protocol/view-protocol.ts";
 import type { PatientRecord } from "#server/record/load-record.ts";
+import { clocksOf } from "#shared/call/reach.ts";
 import { dayAt, type Instant, type Zone } from "#shared/day/instant.ts";
 import type { Reading } from "#shared/output/reading.ts";
 import type { CallRows } from "#shared/protocol/call-rows.ts";
@@ -51,6 +52,7 @@ export function callContext(db: Database, { record, state, at }: Calling): Calli
     to: inpatient ? "the ward" : "the patient",
     number: inpatient ? null : ((contact as Contact).telephones[0]?.number ?? null),
     interpreter: needsInterpreter === false || language === "" ? null : language,
+    clocks: clocksOf(zone, record.books.reach),
     hours: spanOf(protocol.calls?.hours ?? []),
   };
 }

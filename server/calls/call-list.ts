@@ -8,6 +8,7 @@ import {
   type RingingStep,
   runningTrials,
   stepsRungAbout,
+  zonesOnList,
 } from "#db/queries/call-lines.ts";
 import { clinicOf } from "#db/queries/clinic.ts";
 import type { Database } from "#db/sqlite.ts";
@@ -15,9 +16,10 @@ import { heldAfter } from "#server/calls/hold-patient.ts";
 import { machineNow, now } from "#server/clock.ts";
 import { viewProtocol } from "#server/protocol/view-protocol.ts";
 import { ringingKinds } from "#shared/call/call-line.ts";
-import { partNow } from "#shared/call/part-now.ts";
+import { minuteOf, partNow } from "#shared/call/part-now.ts";
+import { clocksOf, thereAt } from "#shared/call/reach.ts";
 import { addDays, type Day, day } from "#shared/day/day.ts";
-import { clockText, dayAt } from "#shared/day/instant.ts";
+import { clockText, dayAt, type Instant, type Zone } from "#shared/day/instant.ts";
 import type { Contact } from "#shared/record/patient/patient-details.ts";
 import { shutOn } from "#shared/words/against.ts";
 
@@ -28,20 +30,26 @@ const COMING_DAYS = 7;
 /** Before every day on which somebody is rung. */
 export const EVER = day("1900-01-01");
 
-/** When the list is looked at, by the clinic's clock and its rows for the parts of a day. */
+/** When the list is looked at, by the clinic's clock and those of patients who live elsewhere, each with the part of the day by the clinic's rows. */
 export function callNow(db: Database): CallNow {
-  const { zone } = clinicOf(db);
+  const { zone: own } = clinicOf(db);
   const at = now(db);
-  const time = clockText(at, zone);
   const hours = viewProtocol(db).protocol.calls?.hours ?? [];
-  return { today: dayAt(at, zone), time, part: partNow(time, hours) };
+  const clocks = [null, ...zonesOnList(db)].map((zone) => {
+    const time = clockText(at, zone ?? own);
+    return { zone, minute: minuteOf(time), part: partNow(time, hours) };
+  });
+  return { today: dayAt(at, own), time: clockText(at, own), clocks };
 }
 
+type ShownBeside = { readonly steps: readonly RingingStep[]; readonly at: Instant; readonly own: Zone };
+
 const shown = (
-  { contact, familyName, givenName, number, birthOn, patientId, ...row }: CallRow,
-  steps: readonly RingingStep[],
+  { contact, familyName, givenName, number, birthOn, patientId, livesIn, ...row }: CallRow,
+  { steps, at, own }: ShownBeside,
 ) => ({
   ...row,
+  there: thereAt(at, clocksOf(own, { livesIn })),
   patient: { id: patientId, familyName, givenName, number, birthOn },
   contact: contact as Contact,
   steps: steps.filter((step) => step.patientId === patientId),
@@ -52,8 +60,9 @@ export type CallListLine = ReturnType<typeof shown>;
 /** Lines of these patients, in the order of the ids: what comes up by a day, and why. */
 export function callLines(db: Database, ids: readonly string[], by: Day): readonly CallListLine[] {
   const steps = stepsRungAbout(db, { ids, kinds: ringingKinds });
+  const beside = { steps, at: now(db), own: clinicOf(db).zone };
   return callRows(db, { ids, after: heldAfter(machineNow()) }).map((row) => {
-    const { steps: all, ...line } = shown(row, steps);
+    const { steps: all, ...line } = shown(row, beside);
     const due = all.filter(({ dueOn }) => dueOn <= by);
     return { ...line, steps: due.length === 0 ? all : due };
   });

@@ -7,6 +7,7 @@ import { loadRecord } from "#server/record/load-record.ts";
 import type { Doing } from "#server/record/record-event.ts";
 import { refuseClosedRecord } from "#server/record/refuse-closed-record.ts";
 import { isReached } from "#shared/call/outcomes.ts";
+import { clocksOf, thereAt } from "#shared/call/reach.ts";
 import type { Instant } from "#shared/day/instant.ts";
 import { DRAFT_LIFE_MS, draftContentSchema } from "#shared/record/draft.ts";
 import type { Texts } from "#shared/record/field-spec.ts";
@@ -52,8 +53,10 @@ export function viewCall({ db, staff }: Doing, { patientId }: { readonly patient
   refuseClosedRecord(db, record.patient);
   const state = fold(record.events);
   const { name, phone, zone } = clinicOf(db);
+  const at = now(db);
   return {
-    context: callContext(db, { record, state, at: now(db) }),
+    context: callContext(db, { record, state, at }),
+    there: thereAt(at, clocksOf(zone, record.books.reach)),
     calls: state.calls,
     lastCall: lastCall(record.events),
     othersDraft: othersDraft(db, staff.id, patientId),

@@ -3,10 +3,11 @@ import type { Database } from "#db/sqlite.ts";
 import { booksOf, calendarOf, protocolOf } from "#server/record/books.ts";
 import { fromShort } from "#server/record/in-short.ts";
 import { loadRecord } from "#server/record/load-record.ts";
+import { reachedAnyTime, reachOf } from "#shared/call/reach.ts";
 import type { ClinicCalendar } from "#shared/day/clinic-days.ts";
-import type { Day } from "#shared/day/day.ts";
 import { type Differs, differsFor, outputDiffers } from "#shared/protocol/differs.ts";
 import type { Protocol } from "#shared/protocol/protocol.ts";
+import type { Contact } from "#shared/record/patient/patient-details.ts";
 import type { Books } from "#shared/step/open-steps.ts";
 import { type MovedStep, movedSteps } from "#shared/step/repinned.ts";
 import type { Pins } from "#shared/tube/event.ts";
@@ -47,13 +48,14 @@ function booksWith(db: Database, { protocol, calendar }: Tables): Books {
   };
 }
 
-type Known = { readonly bornOn: Day | null; readonly state: PatientTubes };
+type Known = ReturnType<typeof fromShort>;
 
 /** A patient as stored by the last write. Older releases stored none, and none holds the whole stories that alarms are read from: then the events are folded. */
 function knownOf(db: Database, { patientId, state }: OpenPatient, whole: boolean): Known {
   if (state !== null && !whole) return fromShort(state);
   const { patient, events } = loadRecord(db, patientId);
-  return { bornOn: patient.birthOn, state: fold(events) };
+  const { livesIn } = reachOf(patient.contact as Contact);
+  return { bornOn: patient.birthOn, livesIn, state: fold(events) };
 }
 
 /** A review that rested on readings stands by what became of them since: their logs are read whatever the rows say. */
@@ -75,9 +77,10 @@ export function* movedEverywhere(db: Database, tables: Tables): Generator<MovedO
   for (const patient of openPatients(db, who === "all" ? null : who)) {
     const stored = knownOf(db, patient, !sameAlarms);
     const logged = !sameAlarms || restsOnReadings(stored.state);
-    const { state, bornOn } = logged && sameAlarms ? knownOf(db, patient, true) : stored;
+    const { state, bornOn, livesIn } = logged && sameAlarms ? knownOf(db, patient, true) : stored;
     const readings = logged ? books.readings : () => [];
-    const steps = movedSteps(state, { ...books, readings, bornOn }, pins);
+    const reach = { ...reachedAnyTime, livesIn };
+    const steps = movedSteps(state, { ...books, readings, bornOn, reach }, pins);
     if (steps.length === 0) continue;
     const tubes = state.tubes.map(({ id, pins: own }) => ({ id, pins: own }));
     yield { patientId: patient.patientId, tubes, steps };

@@ -50,7 +50,8 @@ function compute({ events, books }: Pick<PatientRecord, "events" | "books">): Co
   const byOutput = state.tubes.filter(({ role }) => byVolume.includes(role));
   const asks = new Map(byOutput.map((tube) => [tube.id, outputAsks(criterionFacts(tube, state, read))]));
   const steps = openSteps(state, read);
-  return { state, steps, asks, bornOn: books.bornOn, call: callLineOf(state, steps, read) };
+  const { bornOn, reach } = books;
+  return { state, steps, asks, bornOn, livesIn: reach.livesIn, call: callLineOf(state, steps, read) };
 }
 
 type Counted = Pick<PatientRecord, "patient" | "events" | "books">;

@@ -1,13 +1,15 @@
 import { clinicOf } from "#db/queries/clinic.ts";
+import type { PatientRow } from "#db/queries/patients.ts";
 import { logOfTube } from "#db/queries/readings.ts";
 import { calendarRow, protocolRow } from "#db/queries/versions.ts";
 import type { Database } from "#db/sqlite.ts";
 import { standingOf } from "#server/output/standing-readings.ts";
+import { reachedAnyTime, reachOf } from "#shared/call/reach.ts";
 import type { ClinicCalendar } from "#shared/day/clinic-days.ts";
 import { clinicCalendarSchema } from "#shared/day/clinic-days-schema.ts";
-import type { Day } from "#shared/day/day.ts";
 import { liftProtocol } from "#shared/protocol/lift-protocol.ts";
 import { type Protocol, protocolSchema } from "#shared/protocol/protocol.ts";
+import type { Contact } from "#shared/record/patient/patient-details.ts";
 import type { Books } from "#shared/step/open-steps.ts";
 
 type Shelf = { readonly protocols: Map<number, Protocol>; readonly calendars: Map<number, ClinicCalendar> };
@@ -47,10 +49,12 @@ export function calendarOf(db: Database, version: number): ClinicCalendar {
   return calendar;
 }
 
-export const booksOf = (db: Database, bornOn: Day | null): Books => ({
+/** The tables, and what is known of a patient beside the entries; null: of nobody. */
+export const booksOf = (db: Database, patient: Pick<PatientRow, "birthOn" | "contact"> | null): Books => ({
   protocol: (version) => protocolOf(db, version),
   calendar: (version) => calendarOf(db, version),
-  bornOn,
+  bornOn: patient?.birthOn ?? null,
   zone: clinicOf(db).zone,
+  reach: patient === null ? reachedAnyTime : reachOf(patient.contact as Contact),
   readings: (tubeId) => standingOf(logOfTube(db, tubeId)),
 });

@@ -1,4 +1,7 @@
+import type { Reach } from "#shared/call/reach.ts";
 import { type Day, day } from "#shared/day/day.ts";
+import type { Zone } from "#shared/day/instant.ts";
+import type { Books } from "#shared/step/open-steps.ts";
 import { unknownFact } from "#shared/tube/certainty.ts";
 import { nothingSaid } from "#shared/tube/open-record.ts";
 import type { Clock, PatientTubes, TubeState } from "#shared/tube/state.ts";
@@ -12,6 +15,7 @@ type TubeInShort = Omit<TubeState, keyof typeof nothingSaid> & Partial<TubeState
  */
 type PatientInShort = {
   readonly bornOn: Day | null;
+  readonly livesIn?: Zone | undefined;
   readonly tubes: Omit<PatientTubes, "lastSeq" | "tubes"> & { readonly tubes: readonly TubeInShort[] };
 };
 
@@ -23,9 +27,15 @@ const isSaid = ([name, value]: readonly [string, unknown]): boolean =>
 const saidOf = (tube: TubeState): TubeInShort =>
   Object.fromEntries(Object.entries(tube).filter(isSaid)) as TubeInShort;
 
-export function inShort({ lastSeq: _lastSeq, ...state }: PatientTubes, bornOn: Day | null): PatientInShort {
+/** What is known of a patient beside the entries, as far as dates hang on it. */
+type Beside = Pick<Books, "bornOn"> & Pick<Reach, "livesIn">;
+
+export function inShort(
+  { lastSeq: _lastSeq, ...state }: PatientTubes,
+  { bornOn, livesIn }: Beside,
+): PatientInShort {
   const tubes = state.tubes.map((tube) => saidOf({ ...tube, story: tube.story.slice(0, 1) }));
-  return { bornOn, tubes: { ...state, tubes } };
+  return { bornOn, ...(livesIn !== null && { livesIn }), tubes: { ...state, tubes } };
 }
 
 const nowhere: Clock = {
@@ -56,8 +66,8 @@ const blank: TubeState = {
 };
 
 /** What is known of a patient, as it was stored; texts of older releases leave nothing out. */
-export function fromShort(text: string): { readonly bornOn: Day | null; readonly state: PatientTubes } {
-  const { bornOn, tubes } = JSON.parse(text) as PatientInShort;
+export function fromShort(text: string): Beside & { readonly state: PatientTubes } {
+  const { bornOn, livesIn = null, tubes } = JSON.parse(text) as PatientInShort;
   const whole = tubes.tubes.map((tube): TubeState => ({ ...blank, ...tube }));
-  return { bornOn, state: { ...tubes, tubes: whole, lastSeq: 0 } };
+  return { bornOn, livesIn, state: { ...tubes, tubes: whole, lastSeq: 0 } };
 }

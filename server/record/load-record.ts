@@ -31,7 +31,7 @@ export function loadRecord(db: Database, patientId: string): PatientRecord {
   if (patient === undefined) throw new DomainError({ code: "patient-unknown" });
   const own = patient.joinedInto === null ? streamOf(db, patientId) : [];
   const events = withJoined(own, (from) => streamOf(db, from));
-  return { patient, own, events, books: booksOf(db, patient.birthOn) };
+  return { patient, own, events, books: booksOf(db, patient) };
 }
 
 /** The stored rows behind a record's events, in the same order. */

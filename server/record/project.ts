@@ -9,6 +9,7 @@ import type {
 import { inShort } from "#server/record/in-short.ts";
 import type { CallLine } from "#shared/call/call-line.ts";
 import type { Day } from "#shared/day/day.ts";
+import type { Zone } from "#shared/day/instant.ts";
 import { asksNothing, type OutputAsks } from "#shared/review/output-asks.ts";
 import { type ListRank, rankOf } from "#shared/step/list-rank.ts";
 import { type OpenStep, RULES_VERSION } from "#shared/step/step.ts";
@@ -101,6 +102,8 @@ export type Computed = {
   /** What the output of tubes asks for, by their ids; of the others nothing. */
   readonly asks: ReadonlyMap<string, OutputAsks>;
   readonly bornOn: Day | null;
+  /** The zone of the patient's own clock, where it is another than the clinic's. */
+  readonly livesIn: Zone | null;
   /** Null where nobody is rung about anything. */
   readonly call: CallLine | null;
 };
@@ -124,9 +127,9 @@ function callLineRow(line: CallLine, patientId: string): CallLineRow {
 /** What is written of a patient's state: computed again from events with every write, and by a rebuild. */
 export const projectionFrom = (
   patientId: string,
-  { state, steps, asks, bornOn, call }: Computed,
+  { state, steps, asks, bornOn, livesIn, call }: Computed,
 ): Projection => ({
-  patient: { patientId, state: inShort(state, bornOn), rulesVersion: RULES_VERSION },
+  patient: { patientId, state: inShort(state, { bornOn, livesIn }), rulesVersion: RULES_VERSION },
   tubes: state.tubes.map((tube) => tubeRow(tube, patientId, asks.get(tube.id) ?? asksNothing)),
   steps: steps.map((step) => ({ patientId, ...stepRow(step, rankOf(step, steps)) })),
   visits: state.visits.map((visit) => visitRow(visit, patientId, steps)),

@@ -26,7 +26,7 @@ export function previewRow(db: Database, { row, read, here, besideRows, alikeRow
   const state = fold(decision.events);
   const [opened] = state.tubes;
   if (opened === undefined) throw new Error("an opening opened nothing");
-  const [step] = openSteps(state, booksOf(db, details.birthOn));
+  const [step] = openSteps(state, booksOf(db, details));
   return {
     row,
     patient: { ...details, isHere: here !== null },

@@ -34,6 +34,8 @@ describe("a patient's line in the call list", () => {
       firstHoursUntil: "2026-08-17",
       latest: "2026-08-17",
       attemptsLeft: 3,
+      livesIn: null,
+      best: [],
       story: { next: null, tries: [], trials: [] },
     });
   });

@@ -1,8 +1,11 @@
+import { bestSpans, type Span } from "#shared/call/best-times.ts";
 import { type CallLog, dayOfTry, isAttempt, type Tried } from "#shared/call/call-log.ts";
 import { type NextTry, nextTry } from "#shared/call/next-try.ts";
 import type { Callee, LetterTo, TryOutcome } from "#shared/call/outcomes.ts";
+import { clocksOf } from "#shared/call/reach.ts";
 import { type ClinicCalendar, nextOpenDay } from "#shared/day/clinic-days.ts";
 import { type Day, earlier, isDay, later } from "#shared/day/day.ts";
+import type { Zone } from "#shared/day/instant.ts";
 import { type DayPart, dayParts, MOST_ATTEMPTS } from "#shared/protocol/call-rows.ts";
 import type { Books } from "#shared/step/open-steps.ts";
 import type { OpenStep } from "#shared/step/step.ts";
@@ -64,6 +67,10 @@ export type CallLine = {
   readonly latest: Day | null;
   /** Of those by telephone; none once another way is tried. No row asks for one. */
   readonly attemptsLeft: number;
+  /** The zone of the patient's own clock; null: the clinic's. */
+  readonly livesIn: Zone | null;
+  /** Best times by that clock; none where nobody said any that can be read. */
+  readonly best: readonly Span[];
   readonly story: CallStory;
 };
 
@@ -118,7 +125,8 @@ function ladderOf({ tubes, calls }: Patient, steps: readonly OpenStep[], books: 
     dayOfTry(last),
   );
   const rows = books.protocol(first.pins.protocol).calls;
-  const next = nextTry({ tries }, { rows, calendar: books.calendar(first.pins.calendar), early });
+  const clocks = clocksOf(books.zone, books.reach);
+  const next = nextTry({ tries }, { rows, calendar: books.calendar(first.pins.calendar), early, clocks });
   if (next === null) return { next: null, tries };
   const { on, at, part, tried, of } = next;
   return { next: { next: next.next, on, at, part, tried, of }, tries };
@@ -175,6 +183,8 @@ export function callLineOf(patient: Patient, steps: readonly OpenStep[], books: 
     ),
     latest: first(ringing.map(({ latest }) => latest)),
     attemptsLeft: attemptsLeft(ladder, some, books),
+    livesIn: books.reach.livesIn,
+    best: bestSpans(books.reach.bestTimes, books.protocol(some.pins.protocol).calls?.hours ?? []),
     story: {
       next: ladder.next,
       tries: ladder.tries.map(asTryOfLine),

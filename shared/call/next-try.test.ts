@@ -1,10 +1,12 @@
 import { describe, expect, it } from "vitest";
 import { addDays, day, weekdayOf } from "#shared/day/day.ts";
+import { zone } from "#shared/day/instant.ts";
 import { exampleProtocol } from "#shared/protocol/example.ts";
 import { fold } from "#shared/tube/fold.ts";
 import { letterSent, rang } from "#tests/support/call-factories.ts";
 import { calendar, type Entry, history, placed } from "#tests/support/factories.ts";
 import { nextTry } from "./next-try.ts";
+import { clocksOf, reachedAnyTime } from "./reach.ts";
 import { rungs } from "./rungs.ts";
 
 /**
@@ -15,7 +17,13 @@ import { rungs } from "./rungs.ts";
  *
  * Monday 17 August 2026 is the day of the first try; weekdays by any calendar of 2026.
  */
-const asked = { rows: exampleProtocol.calls, calendar: calendar(), early: null } as const;
+const utc = zone("UTC");
+const asked = {
+  rows: exampleProtocol.calls,
+  calendar: calendar(),
+  early: null,
+  clocks: clocksOf(utc, reachedAnyTime),
+} as const;
 
 const tried = (...entries: readonly Entry[]) => fold(history(placed({ on: "2026-08-14" }), ...entries)).calls;
 
@@ -76,6 +84,17 @@ describe("the next try", () => {
     expect(next([back("18:00")])).toEqual(["call back", "2026-08-18", "18:00"]);
     expect(next([back("03:00")])).toEqual(["call back", "2026-08-18", "09:00"]);
     expect(next([back("23:30")])).toEqual(["call back", "2026-08-18", "19:00"]);
+  });
+
+  it("is at no night of the patient's own clock, and in another part of that patient's day", () => {
+    // In August it is six hours earlier in Denver than in the clinic's zone, UTC: 10:00 there is 16:00 here.
+    const clocks = clocksOf(utc, { livesIn: zone("America/Denver") });
+    const back = (at: string) => rang({ outcome: "call back", back: "2026-08-18", backAt: at });
+    expect(next([back("10:00")], { clocks })).toEqual(["call back", "2026-08-18", "15:00"]);
+    expect(next([back("18:00")], { clocks })).toEqual(["call back", "2026-08-18", "18:00"]);
+    const morningThere = rang({ on: "2026-08-17", at: "16:00" });
+    expect(next([morningThere])).toEqual(["call", "2026-08-18", "evening"]);
+    expect(next([morningThere], { clocks })).toEqual(["call", "2026-08-18", "afternoon"]);
   });
 
   it("rings nobody back on a closed day but in a trial: who asked for Saturday is rung on Monday", () => {

@@ -1,4 +1,6 @@
 import { type CallLog, dayOfTry, isAttempt, type Rang, type Tried } from "#shared/call/call-log.ts";
+import { minuteOf } from "#shared/call/part-now.ts";
+import { type Clocks, ourTime, theirTime } from "#shared/call/reach.ts";
 import type { Rung } from "#shared/call/rungs.ts";
 import { addWorkingDays, type ClinicCalendar, nextOpenDay } from "#shared/day/clinic-days.ts";
 import { addDays, type Day, later } from "#shared/day/day.ts";
@@ -24,6 +26,8 @@ type Asked = {
   readonly calendar: ClinicCalendar;
   /** In a trial, which closed days do not interrupt, or so soon after the start that the row asks for a second call on the same day. */
   readonly early: "a trial" | "the first hours" | null;
+  /** Hours in which somebody is rung are hours of the patient's clock. */
+  readonly clocks: Clocks;
 };
 
 const answersRung: Readonly<Record<Rung, (tried: Tried) => boolean>> = {
@@ -35,7 +39,6 @@ const answersRung: Readonly<Record<Rung, (tried: Tried) => boolean>> = {
 };
 
 const HOURS = 60;
-const minuteOf = (time: string): number => Number(time.slice(0, 2)) * HOURS + Number(time.slice(3));
 
 type Hours = CallRows["hours"];
 
@@ -47,10 +50,10 @@ const partAt = (time: string | null, hours: Hours): number =>
 const openFrom = (day: Day, calendar: ClinicCalendar): Day => nextOpenDay(day, calendar) ?? day;
 
 /** Another day and another part of it; early on, a later part of the same day while only one call fell on it. */
-function otherTime(tries: readonly Rang[], last: Rang, { rows, calendar, early }: Asked) {
+function otherTime(tries: readonly Rang[], last: Rang, { rows, calendar, early, clocks }: Asked) {
   const hours = inOrder(rows?.hours ?? []);
-  const part = partAt(last.time, hours);
   const day = dayOfTry(last);
+  const part = partAt(last.time === null ? null : theirTime(day, last.time, clocks), hours);
   const onThatDay = tries.filter((tried) => dayOfTry(tried) === day).length;
   if (early !== null && onThatDay === 1 && part >= 0 && part < hours.length - 1)
     return { on: day, part: hours[part + 1]?.part ?? null };
@@ -59,14 +62,22 @@ function otherTime(tries: readonly Rang[], last: Rang, { rows, calendar, early }
   return { on: early === "a trial" ? after : openFrom(after, calendar), part: next };
 }
 
-/** Within the hours in which somebody is rung; what they asked for outside of them is moved to the nearest end, as a closed day is to the next open one. */
-function withinHours(at: string | null, hours: Hours): string | null {
+/**
+ * Within the hours in which somebody is rung, by the patient's clock; what they asked for outside of them is moved to the nearest end, as a closed
+ * day is to the next open one. Given and told by the clinic's clock.
+ */
+function withinHours(
+  { on, at }: { readonly on: Day; readonly at: string | null },
+  hours: Hours,
+  clocks: Clocks,
+): string | null {
   const first = inOrder(hours)[0];
   const last = hours.toSorted((a, b) => a.to - b.to).at(-1);
   if (at === null || first === undefined || last === undefined) return at;
-  const text = (hour: number): string => `${String(hour).padStart(2, "0")}:00`;
-  if (minuteOf(at) < first.from * HOURS) return text(first.from);
-  return minuteOf(at) >= last.to * HOURS ? text(last.to - 1) : at;
+  const theirs = minuteOf(theirTime(on, at, clocks));
+  const ours = (hour: number): string => ourTime(on, `${String(hour).padStart(2, "0")}:00`, clocks);
+  if (theirs < first.from * HOURS) return ours(first.from);
+  return theirs >= last.to * HOURS ? ours(last.to - 1) : at;
 }
 
 const afterWorkingDays = (day: Day, count: number, calendar: ClinicCalendar): Day =>
@@ -104,8 +115,8 @@ export function nextTry({ tries }: Pick<CallLog, "tries">, asked: Asked): NextTr
   const backs = attempts.filter(({ back }) => back !== null).length;
   const others = tries.length > tried;
   if (last?.back && !others && backs <= (of ?? 1)) {
-    const at = withinHours(last.back.at, rows?.hours ?? []);
     const on = asked.early === "a trial" ? last.back.on : openFrom(last.back.on, calendar);
+    const at = withinHours({ on, at: last.back.at }, rows?.hours ?? [], asked.clocks);
     return { ...common, next: "call back", on, at, source: row?.source ?? null };
   }
   if (row === null || of === null || tried >= of || others) return { ...common, ...nextRung(tries, asked) };

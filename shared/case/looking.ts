@@ -1,3 +1,4 @@
+import { reachedAnyTime } from "#shared/call/reach.ts";
 import type { CaseRecord } from "#shared/case/case-schema.ts";
 import { readingsIn, type ToldRecord, tellRecord } from "#shared/case/tell-record.ts";
 import { dayOf, momentOf, type Telling, told } from "#shared/case/telling.ts";
@@ -34,6 +35,7 @@ export function lookAt(record: CaseRecord, given: CaseBooks): Telling<Looking> {
     calendar: () => calendar,
     bornOn: record.birth ?? null,
     zone: record.zone,
+    reach: reachedAnyTime,
   };
   const telling = tellRecord(record, tables, { protocol: protocol.version, calendar: calendar.version });
   if (telling.kind !== "told") return telling;

@@ -1,3 +1,4 @@
+import { clocksOf, reachedAnyTime } from "#shared/call/reach.ts";
 import type { CaseEntry, CaseRecord } from "#shared/case/case-schema.ts";
 import { lackingField } from "#shared/case/lacking-field.ts";
 import { momentOf, type Telling, told } from "#shared/case/telling.ts";
@@ -109,7 +110,8 @@ function tellCall(history: History, { entry, place, context }: Typed, under: Und
   const protocol = under.tables.protocol(under.pins.protocol);
   const questions = questionsInCall({ protocol, patient: fold(history.events), drained: () => null });
   const rung = { to: "the patient", number: null, interpreter: null, hours: null } as const;
-  const beside = { today, now, zone, questions, ...rung };
+  const clocks = clocksOf(zone, reachedAnyTime);
+  const beside = { today, now, zone, questions, clocks, ...rung };
   const lacking = lackingField(entry.typed, { form: "call", place, fields: callingForm.fields(beside) });
   if (lacking !== null) return lacking;
   const read = callingForm.read(entry.typed, beside);

@@ -1,5 +1,6 @@
 import { type CallLog, dayOfTry, type Tried } from "#shared/call/call-log.ts";
 import { type NextTry, nextTry } from "#shared/call/next-try.ts";
+import { clocksOf } from "#shared/call/reach.ts";
 import { addWorkingDays, type ClinicCalendar, nextOpenDay, whyShut } from "#shared/day/clinic-days.ts";
 import { addDays, type Day, later } from "#shared/day/day.ts";
 import { type Draft, moved, type TubeQuestion, why } from "#shared/step/draft.ts";
@@ -246,6 +247,9 @@ export function callStep(
   const last = tries.at(-1);
   if (last === undefined) return [asked];
   const early = earliestOn(questions, dayOfTry(last));
-  const next = nextTry({ tries }, { rows: at.protocol.calls, calendar: at.calendar, early });
+  const next = nextTry(
+    { tries },
+    { rows: at.protocol.calls, calendar: at.calendar, early, clocks: clocksOf(at.zone, at.reach) },
+  );
   return [next === null ? asked : afterTries(asked, next)];
 }

@@ -1,3 +1,4 @@
+import type { Reach } from "#shared/call/reach.ts";
 import type { ClinicalState } from "#shared/clinical/clinical-state.ts";
 import type { ClinicCalendar, DayWindow, Moved } from "#shared/day/clinic-days.ts";
 import type { Day } from "#shared/day/day.ts";
@@ -27,6 +28,8 @@ export type TubeQuestion = {
   readonly calendar: ClinicCalendar;
   /** The clinic's zone: a day is a day of the clinic. */
   readonly zone: Zone;
+  /** How the patient is reached, as far as it says when. */
+  readonly reach: Reach;
   /** The standing readings of this tube, in any order. */
   readonly readings: readonly Reading[];
   /** The patient's other tubes with theirs; asked for only where they make a difference. */

@@ -1,3 +1,4 @@
+import type { Reach } from "#shared/call/reach.ts";
 import { type ClinicCalendar, type DayWindow, fitWindow } from "#shared/day/clinic-days.ts";
 import { addDays, type Day } from "#shared/day/day.ts";
 import type { Zone } from "#shared/day/instant.ts";
@@ -43,6 +44,8 @@ export type Books = {
   readonly calendar: (version: number) => ClinicCalendar;
   readonly bornOn: Day | null;
   readonly zone: Zone;
+  /** How the patient is reached, as far as it says when. */
+  readonly reach: Reach;
   /** The standing readings of a tube, in any order; asked for only where they can make a step. */
   readonly readings: (tubeId: string) => readonly Reading[];
 };
@@ -226,6 +229,7 @@ export function openSteps(patient: PatientTubes, books: Books): OpenStep[] {
       protocol: books.protocol(tube.pins.protocol),
       calendar: books.calendar(tube.pins.calendar),
       zone: books.zone,
+      reach: books.reach,
       readings: readingsOf(tube),
       others: () =>
         patient.tubes

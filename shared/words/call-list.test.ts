@@ -1,7 +1,17 @@
 import { describe, expect, it } from "vitest";
 import { day } from "#shared/day/day.ts";
+import { zone } from "#shared/day/instant.ts";
 import type { Why } from "#shared/step/step.ts";
-import { coversWords, interpreterWords, marksOfCall, nextWords, reasonsOf, triedWords } from "./call-list.ts";
+import {
+  coversWords,
+  interpreterWords,
+  marksOfCall,
+  nextWords,
+  reasonsOf,
+  thereNowWords,
+  thereWords,
+  triedWords,
+} from "./call-list.ts";
 
 /** Wednesday, by any calendar of 2026. */
 const today = day("2026-08-19");
@@ -90,7 +100,19 @@ describe("what was tried, and what is next", () => {
       },
       "Fri 21 Aug 2026: send the letter",
     ],
-  ] as const)("%#: is said with its day", (line, words) => expect(nextWords(line, today)).toBe(words));
+  ] as const)("%#: is said with its day", (line, words) =>
+    expect(nextWords({ ...line, there: null }, today)).toBe(words),
+  );
+
+  it("of somebody who lives by another clock says whose evening it is, and what that clock shows", () => {
+    const there = { zone: zone("America/Denver"), time: "10:00", aheadMinutes: -480 };
+    const line = { dueOn: today, nextTime: null, nextPart: "evening", story: { next }, there } as const;
+    expect(nextWords(line, today)).toBe("Today, in the evening there");
+    expect(thereNowWords(there)).toBe("10:00 there now: the patient's clock is 8 h behind, America/Denver");
+    const kathmandu = { zone: zone("Asia/Kathmandu"), time: "21:45", aheadMinutes: 345 };
+    expect(thereWords(kathmandu)).toBe("the patient's clock is 5 h 45 min ahead, Asia/Kathmandu");
+    expect([thereWords(null), thereNowWords(null)]).toEqual([null, null]);
+  });
 
   it("marks say why a line stands before others", () => {
     const plain = {

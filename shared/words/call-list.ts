@@ -1,4 +1,5 @@
 import type { CallStory, NextOfLine, TryOfLine } from "#shared/call/call-line.ts";
+import type { There } from "#shared/call/reach.ts";
 import { type Day, daysBetween, weekdayOf } from "#shared/day/day.ts";
 import { printDate, printDay, weekdayNames } from "#shared/day/print-day.ts";
 import type { DayPart } from "#shared/protocol/call-rows.ts";
@@ -80,7 +81,21 @@ const nextActs: Readonly<Record<NextOfLine["next"], string>> = {
   physician: "a physician decides how it goes on",
 };
 
+/** "the patient's clock is 8 h behind, America/Denver". Null where it shows the same. */
+export function thereWords(there: There | null): string | null {
+  if (there === null) return null;
+  const { aheadMinutes, zone } = there;
+  const [hours, minutes] = [Math.floor(Math.abs(aheadMinutes) / 60), Math.abs(aheadMinutes) % 60];
+  const by = [hours > 0 && `${hours} h`, minutes > 0 && `${minutes} min`].filter((part) => part !== false);
+  return `the patient's clock is ${by.join(" ")} ${aheadMinutes < 0 ? "behind" : "ahead"}, ${zone}`;
+}
+
+/** With what it shows now: "07:40 there: the patient's clock is 8 h behind, America/Denver". */
+export const thereNowWords = (there: There | null): string | null =>
+  there === null ? null : `${there.time} there now: ${thereWords(there)}`;
+
 type Due = {
+  readonly there: There | null;
   readonly dueOn: Day;
   readonly nextTime: string | null;
   readonly nextPart: DayPart | null;
@@ -88,9 +103,14 @@ type Due = {
 };
 
 /** When, and what of a ladder comes next: "Today at 18:00, as they asked", "Wed, in the evening", "Since Mon 16 Nov 2026". */
-export function nextWords({ dueOn, nextTime, nextPart, story: { next } }: Due, today: Day): string {
+export function nextWords({ dueOn, nextTime, nextPart, there, story: { next } }: Due, today: Day): string {
   const day = dueOn === today ? "today" : dueOn < today ? `since ${printDay(dueOn)}` : printDay(dueOn);
-  const time = nextTime === null ? (nextPart === null ? "" : `, in the ${nextPart}`) : ` at ${nextTime}`;
+  const time =
+    nextTime === null
+      ? nextPart === null
+        ? ""
+        : `, in the ${nextPart}${there === null ? "" : " there"}`
+      : ` at ${nextTime}`;
   const asked = next?.next === "call back" && nextTime !== null ? ", as they asked" : "";
   const act =
     next === null || next.next === "call" || next.next === "call back" ? "" : `: ${nextActs[next.next]}`;

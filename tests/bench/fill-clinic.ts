@@ -105,7 +105,7 @@ function record(tx: Tx, draw: Draw, patient: PatientRow, lives: readonly Life[])
       recordedAt,
     });
   }
-  writeProjection(tx, { patient, events, books: booksOf(tx, patient.birthOn) });
+  writeProjection(tx, { patient, events, books: booksOf(tx, patient) });
   return events.length;
 }
 

@@ -1,3 +1,4 @@
+import { clocksOf, reachedAnyTime } from "#shared/call/reach.ts";
 import { exampleProtocol } from "#shared/protocol/example.ts";
 import type { CallingContext } from "#shared/record/call/calling-context.ts";
 import { questionsInCall } from "#shared/record/call/questions-in-call.ts";
@@ -13,6 +14,12 @@ export function callingContext(
   const patient = fold(history(...entries));
   const { today, now, zone } = formContext();
   const questions = questionsInCall({ protocol: exampleProtocol, patient, drained: () => drained });
-  const hours = { from: 9, to: 20 };
-  return { today, now, zone, questions, to: "the patient", number: "555 0117", interpreter: null, hours };
+  return {
+    ...{ today, now, zone, questions },
+    to: "the patient",
+    number: "555 0117",
+    interpreter: null,
+    clocks: clocksOf(zone, reachedAnyTime),
+    hours: { from: 9, to: 20 },
+  };
 }

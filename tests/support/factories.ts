@@ -328,9 +328,8 @@ export const history = (...entries: readonly Entry[]): TubeEvent[] =>
 
 /** An entry as somebody asks to have it recorded, on a form that had seen `lastSeen`. */
 export function command(entry: Entry, lastSeen = Number.MAX_SAFE_INTEGER): Command {
-  const { kind, tubes, when: happened, time, daySequence, payload, amends } = entry;
-  const eventId = entry.id ?? "asked";
-  return { eventId, kind, tubes, when: happened, time, daySequence, payload, amends, lastSeen };
+  const { id = "asked", kind, tubes, when: happened, time, daySequence, payload, amends } = entry;
+  return { eventId: id, kind, tubes, when: happened, time, daySequence, payload, amends, lastSeen };
 }
 
 /** Noon at the clinic. */
@@ -356,5 +355,6 @@ export const books = (of: Partial<Books> & { readonly closed?: readonly string[]
   calendar: of.calendar ?? (() => calendar(...(of.closed ?? []))),
   bornOn: of.bornOn === undefined ? day("1960-01-01") : of.bornOn,
   zone: of.zone ?? zone("UTC"),
+  reach: of.reach ?? { livesIn: null, bestTimes: [] },
   readings: of.readings ?? (() => []),
 });

@@ -1,5 +1,6 @@
 import { existsSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
+import { reachedAnyTime } from "#shared/call/reach.ts";
 import type { ClinicCalendar } from "#shared/day/clinic-days.ts";
 import type { Day } from "#shared/day/day.ts";
 import { zone } from "#shared/day/instant.ts";
@@ -75,6 +76,7 @@ export function resultsOf({ protocol: stored, calendar, patients }: FrozenEvents
       calendar: () => calendar,
       bornOn,
       zone: zone("UTC"),
+      reach: reachedAnyTime,
       readings: (tube: string) => standing.filter(({ tubeId }) => tubeId === tube),
     };
     return { name, state, steps: openSteps(state, books) };

@@ -4,7 +4,14 @@ import { fullNameOf, identityOf } from "#app/patients/identity-of.ts";
 import { ClinicNumber } from "#app/tubes/clinic-number.tsx";
 import { ExampleMark } from "#app/ui/example-mark.tsx";
 import type { Day } from "#shared/day/day.ts";
-import { interpreterWords, marksOfCall, nextWords, reasonsOf, triedWords } from "#shared/words/call-list.ts";
+import {
+  interpreterWords,
+  marksOfCall,
+  nextWords,
+  reasonsOf,
+  thereWords,
+  triedWords,
+} from "#shared/words/call-list.ts";
 import { callPaperCautions, numberLines, outcomeBoxes } from "#shared/words/call-paper.ts";
 import { capital } from "#shared/words/capital.ts";
 import styles from "./call-paper.module.css";
@@ -86,6 +93,7 @@ function WhyOnPaper({ of, today }: { readonly of: OnPaper; readonly today: Day }
 function Numbers({ of }: { readonly of: OnPaper }): ReactNode {
   const lines = numberLines(of.contact);
   if (lines.length === 0) return <p className={styles.strong}>No number is recorded.</p>;
+  const best = of.there === null ? "Best times" : `Best times: ${thereWords(of.there)}`;
   return (
     <table className={styles.table}>
       <caption>Numbers, in the order in which they are rung</caption>
@@ -93,17 +101,17 @@ function Numbers({ of }: { readonly of: OnPaper }): ReactNode {
         <tr>
           <th scope="col">Number</th>
           <th scope="col">Whose</th>
-          <th scope="col">Best times</th>
+          <th scope="col">{best}</th>
         </tr>
       </thead>
       <tbody>
-        {lines.map(({ number, whose, best }) => (
+        {lines.map(({ number, whose, best: times }) => (
           <tr key={`${number} ${whose}`}>
             <th scope="row">
               <bdi className={styles.strong}>{number}</bdi>
             </th>
             <td>{whose}</td>
-            <td>{best ?? "not recorded"}</td>
+            <td>{times ?? "not recorded"}</td>
           </tr>
         ))}
       </tbody>

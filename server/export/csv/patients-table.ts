@@ -24,6 +24,7 @@ export const patientsTable: CsvTable<Row> = {
     "needs an interpreter": ({ patient }) =>
       patient.needsInterpreter === null ? UNKNOWN : yesNo(patient.needsInterpreter),
     telephones: ({ contact }) => telephonesText(contact) ?? UNKNOWN,
+    "time zone": ({ contact }) => orUnknown(contact.livesIn ?? null),
     "alternate contact": ({ contact }) => alternateText(contact) ?? UNKNOWN,
     "home nurse": ({ contact }) => orUnknown(contact.homeNurse),
     referrer: ({ contact }) => orUnknown(contact.referrer),

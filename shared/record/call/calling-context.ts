@@ -1,5 +1,6 @@
 import type { AnswerWord, Callee, TryOutcome } from "#shared/call/outcomes.ts";
 import type { Opened } from "#shared/call/questions.ts";
+import type { Clocks } from "#shared/call/reach.ts";
 import type { Day } from "#shared/day/day.ts";
 import type { WhenAt } from "#shared/day/read-when-at.ts";
 import type { QuestionRow, ThenRecord } from "#shared/protocol/call-rows.ts";
@@ -27,7 +28,8 @@ export type CallingContext = Pick<FormContext, "today" | "now" | "zone"> & {
   readonly number: string | null;
   /** In which language, where somebody has to speak it. */
   readonly interpreter: string | null;
-  /** Hours by the clinic's clock in which somebody is rung; null is no row. */
+  readonly clocks: Clocks;
+  /** Hours by the patient's clock in which somebody is rung; null is no row. */
   readonly hours: { readonly from: number; readonly to: number } | null;
 };
 

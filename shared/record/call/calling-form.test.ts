@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { zone } from "#shared/day/instant.ts";
 import { type FieldSpec, readField, readFields, type Texts } from "#shared/record/field-spec.ts";
 import { callingContext } from "#tests/factories/calling-context.ts";
 import { placed } from "#tests/support/factories.ts";
@@ -113,6 +114,13 @@ describe("what may be a slip is asked and blocks nothing", () => {
       "outside of the hours in which somebody is rung, 09:00 to 20:00",
     );
     expect(readField(backAt, "18:00").doubt).toBeUndefined();
+    // London is seven hours ahead of Denver in winter.
+    const clocks = { clinic: context.zone, patient: zone("America/Denver") };
+    const away = callingForm.fields({ ...context, clocks }).backAt;
+    expect(readField(away, "10:00").doubt).toBe(
+      "outside of the hours in which somebody is rung, 09:00 to 20:00 by the patient's clock, which shows 03:00 then",
+    );
+    expect(readField(away, "23:00").doubt).toBeUndefined();
   });
 });
 

@@ -1,4 +1,6 @@
 import { type AnswerWord, callees, isReached, outcomeIn, tryOutcomes } from "#shared/call/outcomes.ts";
+import { minuteOf } from "#shared/call/part-now.ts";
+import { theirTime } from "#shared/call/reach.ts";
 import type { Refusal } from "#shared/errors/refusal.ts";
 import type {
   AnsweredInCall,
@@ -101,13 +103,15 @@ const ownFields = (context: CallingContext): FieldSpecs<OwnFields> => ({
   }),
 });
 
-/** Nobody is rung at night: what is asked for outside of the hours is tried at their nearest end. */
-function outsideHours(at: Minute | null, { hours }: CallingContext): string | null {
+/** Nobody is rung at night, by the patient's clock: what is asked for outside of the hours is tried at their nearest end. */
+function outsideHours(at: Minute | null, { hours, clocks, today }: CallingContext): string | null {
   if (at === null || hours === null) return null;
+  const time = printMinute(at);
+  const theirs = theirTime(today, time, clocks);
   const [from, to] = [hours.from * 60, hours.to * 60];
-  return at >= from && at < to
-    ? null
-    : `outside of the hours in which somebody is rung, ${printMinute(from)} to ${printMinute(to)}`;
+  if (minuteOf(theirs) >= from && minuteOf(theirs) < to) return null;
+  const there = theirs === time ? "" : ` by the patient's clock, which shows ${theirs} then`;
+  return `outside of the hours in which somebody is rung, ${printMinute(from)} to ${printMinute(to)}${there}`;
 }
 
 const lastFields = (context: CallingContext): FieldSpecs<LastFields> => ({

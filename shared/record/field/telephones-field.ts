@@ -8,11 +8,16 @@ export type Telephone = { readonly number: string; readonly bestTimes: string | 
 
 const NUMBER_FIRST = /^(\+?[\d(][\d ()./-]{1,}\d)(?:\s*(?:ext\.?|x)\s*\d+)?[\s,;:]*(.*)$/i;
 
+/** A clock time behind a number is no part of it: "555 0117 18:00-20:00". */
+const TIME_BEHIND = /\s\d{1,2}(?::\d{2}|\s?[ap]m\b)/i;
+
 /** The number that a line begins with, as it is typed, and what stands after it; null where it begins with none. */
 export function numberFirst(line: string): { readonly number: string; readonly after: string } | null {
-  const [, found, after = ""] = NUMBER_FIRST.exec(line) ?? [];
+  const upToTime = line.slice(0, TIME_BEHIND.exec(line)?.index);
+  const [, found, words = ""] = NUMBER_FIRST.exec(upToTime) ?? [];
   if (found === undefined) return null;
-  return { number: line.slice(0, line.length - after.length).replace(/[\s,;:]+$/, ""), after };
+  const number = upToTime.slice(0, upToTime.length - words.length).replace(/[\s,;:]+$/, "");
+  return { number, after: `${words}${line.slice(upToTime.length)}`.trim() };
 }
 
 function readTelephone(line: string, place: number): Parsed<Telephone> {

@@ -1,4 +1,5 @@
 import * as z from "zod";
+import { zoneSchema } from "#shared/day/instant-schema.ts";
 import { daySchema } from "#shared/day/when-schema.ts";
 import { MOST_TELEPHONES, NAME_LIMIT, NUMBER_LIMIT } from "#shared/record/patient/limits.ts";
 import { LINE_LIMIT } from "#shared/tube/entry-limits.ts";
@@ -16,6 +17,8 @@ export const contactSchema = z.strictObject({
   referrer: line,
   familyDoctor: line,
   responsibleService: line,
+  /** The zone of the patient's own clock, where somebody said that it is another than the clinic's. */
+  livesIn: zoneSchema.optional(),
 });
 export type Contact = z.infer<typeof contactSchema>;
 

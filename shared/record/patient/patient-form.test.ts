@@ -43,7 +43,7 @@ describe("a patient", () => {
 
   it("is reached by several telephones, each with its best times", () => {
     const result = read({
-      telephones: "555 0117 after 5 pm\n\n+44 (0)555 0118 ext 12, mornings\n555-0119\n",
+      telephones: "555 0117 after 5 pm\n\n+44 (0)555 0118 ext 12, mornings\n555-0119 18:00-20:00\n0555 0120",
     });
     expect(result).toMatchObject({
       ok: true,
@@ -52,11 +52,25 @@ describe("a patient", () => {
           telephones: [
             { number: "555 0117", bestTimes: "after 5 pm" },
             { number: "+44 (0)555 0118 ext 12", bestTimes: "mornings" },
-            { number: "555-0119", bestTimes: null },
+            { number: "555-0119", bestTimes: "18:00-20:00" },
+            { number: "0555 0120", bestTimes: null },
           ],
         },
       },
     });
+  });
+
+  it("may live by another clock: a zone by its name or its city", () => {
+    const livesIn = (typed: string) => {
+      const result = read({ livesIn: typed });
+      return result.ok ? result.entry.contact.livesIn : result.refusals;
+    };
+    expect(livesIn("denver")).toBe("America/Denver");
+    expect(livesIn("Europe/London")).toBe("Europe/London");
+    expect(livesIn("")).toBeUndefined();
+    expect(livesIn("the seaside")).toEqual([
+      { code: "zone-unknown", field: "livesIn", args: { text: "the seaside" } },
+    ]);
   });
 
   it("may have an unknown birth date, and the age is told beside a known one", () => {

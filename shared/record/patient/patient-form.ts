@@ -3,6 +3,7 @@ import { birthField } from "#shared/record/field/birth-field.ts";
 import { knownYesNoField } from "#shared/record/field/choice-field.ts";
 import { telephonesField } from "#shared/record/field/telephones-field.ts";
 import { filledField, lineField } from "#shared/record/field/text-field.ts";
+import { zoneField } from "#shared/record/field/zone-field.ts";
 import { type FormContext, form } from "#shared/record/form.ts";
 import { NAME_LIMIT, NUMBER_LIMIT } from "#shared/record/patient/limits.ts";
 import type { Contact, PatientDetails } from "#shared/record/patient/patient-details.ts";
@@ -38,6 +39,11 @@ export const patientForm = form({
       label: "Telephones",
       hint: "one a line, then the best times: 555 0117 after 5 pm",
     }),
+    livesIn: zoneField({
+      label: "Time zone of the patient",
+      hint: "if it is not the clinic's: Denver, or America/Denver",
+      detail: true,
+    }),
     secondNumber: lineField({ label: "Second number", detail: true }, NUMBER_LIMIT),
     secondIssuer: lineField({ label: "Second number issued by", detail: true }, NAME_LIMIT),
     language: lineField({ label: "Language", detail: true }, NAME_LIMIT),
@@ -72,7 +78,7 @@ export const patientForm = form({
   },
   entry: (values): PatientDetails => {
     const { familyName, givenName, birthOn, number, issuer, secondNumber, secondIssuer } = values;
-    const { telephones, homeNurse, referrer, familyDoctor, responsibleService } = values;
+    const { telephones, homeNurse, referrer, familyDoctor, responsibleService, livesIn } = values;
     const second =
       secondNumber === null || secondIssuer === null ? [] : [{ issuer: secondIssuer, value: secondNumber }];
     return {
@@ -89,6 +95,7 @@ export const patientForm = form({
         referrer,
         familyDoctor,
         responsibleService,
+        ...(livesIn !== null && { livesIn }),
       },
     };
   },

@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { day } from "#shared/day/day.ts";
+import { zone } from "#shared/day/instant.ts";
 import type { PatientDetails } from "#shared/record/patient/patient-details.ts";
 import { patientForm } from "#shared/record/patient/patient-form.ts";
 import { patientTexts } from "#shared/record/patient/patient-texts.ts";
@@ -25,6 +26,7 @@ const full: PatientDetails = {
     referrer: "Urology",
     familyDoctor: "Dr Invented",
     responsibleService: "Urology",
+    livesIn: zone("America/Denver"),
   },
 };
 const sparse: PatientDetails = {

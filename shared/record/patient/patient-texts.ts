@@ -23,6 +23,7 @@ export function patientTexts(
     telephones: contact.telephones
       .map(({ number, bestTimes }) => [number, bestTimes].filter(Boolean).join(" "))
       .join("\n"),
+    livesIn: contact.livesIn ?? "",
     secondNumber: second?.value ?? "",
     secondIssuer: second?.issuer ?? "",
     language: details.language,

@@ -1,7 +1,10 @@
 import { afterEach, beforeEach, describe, expect, it, vi } from "vitest";
+import { patientById } from "#db/queries/patients.ts";
 import type { Database } from "#db/sqlite.ts";
 import { takeHold } from "#server/calls/hold-patient.ts";
 import { newId } from "#server/ids.ts";
+import { correctPatient, detailsOf } from "#server/patients/correct-patient.ts";
+import { patientTexts } from "#shared/record/patient/patient-texts.ts";
 import { flagHanded, flagRaised, rang } from "#tests/support/call-factories.ts";
 import { callerAs } from "#tests/support/caller.ts";
 import { people, testDatabase } from "#tests/support/database.ts";
@@ -34,6 +37,22 @@ const drain = (tube: string, reached: number): Entry[] => [
   placed({ tube, kind: "abscess drain", side: "not sided", on: ago(30) }),
   rang({ on: ago(reached), at: "10:00", outcome: "reached the patient" }),
 ];
+/** When a patient is best reached, and by which clock, as the patient's form writes it. */
+function reachedAt(
+  db: Database,
+  patientId: string,
+  { bestTimes, livesIn }: { readonly bestTimes: string | null; readonly livesIn: string | undefined },
+): void {
+  const row = patientById(db, patientId);
+  if (row === undefined) throw new Error(`no patient ${patientId}`);
+  const telephones = bestTimes === null ? "555 0117" : `555 0117 ${bestTimes}`;
+  const texts = { ...patientTexts(detailsOf(db, row)), telephones, livesIn: livesIn ?? "" };
+  correctPatient(
+    { db, staff: people.nurse },
+    { actId: newId(), patientId, texts, lastUpdatedAt: row.updatedAt },
+  );
+}
+
 const nephrostomy = (tube: string, days: number): Entry => placed({ tube, on: ago(days) });
 const calls = (db: Database) => callerAs(db, people.caller).calls;
 const due = async (db: Database) =>
@@ -86,6 +105,32 @@ describe("the call list", () => {
     expect(await due(db)).toEqual(["noon", "evening"]);
     const { lines } = await calls(db).list({ which: "due", page: 1 });
     expect(lines.map(({ nextTime }) => nextTime)).toEqual(["11:30", "18:00"]);
+  });
+
+  it("whoever it is the best time of comes first of those alike, by their own clock; of whom none is known before whose it is not", async () => {
+    using db = testDatabase();
+    // Noon in London is 07:00 in New York and 21:00 in Tokyo, by the IANA time zone database, in November.
+    for (const [name, bestTimes, livesIn] of [
+      ["a: later today", "after 5 pm", undefined],
+      ["b: nobody said", null, undefined],
+      ["c: now", "11:30-13:00", undefined],
+      ["d: now there", "evenings or 20:00-22:00", "Asia/Tokyo"],
+      ["e: night there", "mornings", "America/New_York"],
+      ["f: not understood", "when she is back", undefined],
+    ] as const) {
+      record(db, name, [...drain(name, 9)]);
+      reachedAt(db, name, { bestTimes, livesIn });
+    }
+    const order = ["c: now", "d: now there", "b: nobody said", "f: not understood"];
+    expect(await due(db)).toEqual([...order, "a: later today", "e: night there"]);
+    at("17:30");
+    expect((await due(db)).slice(0, 2)).toEqual(["a: later today", "b: nobody said"]);
+    const { lines } = await calls(db).list({ which: "due", page: 1 });
+    expect(lines.find(({ patient }) => patient.id.startsWith("d"))?.there).toEqual({
+      zone: "Asia/Tokyo",
+      time: "02:30",
+      aheadMinutes: 540,
+    });
   });
 
   it("who needs an interpreter comes last of those alike, and says so", async () => {

@@ -2,11 +2,13 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { fromShort, inShort } from "#server/record/in-short.ts";
 import { day } from "#shared/day/day.ts";
+import { zone } from "#shared/day/instant.ts";
 import { fold } from "#shared/tube/fold.ts";
 import type { PatientTubes } from "#shared/tube/state.ts";
 import { anyHistory, anyLife } from "#tests/support/any-history.ts";
 
 const any = fc.oneof(anyHistory, anyLife);
+const far = zone("America/Denver");
 const born = day("1960-01-01");
 
 /** Of each story the first line, and no count of entries. */
@@ -19,10 +21,10 @@ const shortened = (state: PatientTubes): PatientTubes => ({
 describe("a patient in short, of any history", () => {
   it("is the patient again when it is read", () => {
     fc.assert(
-      fc.property(any, fc.constantFrom(born, null), (events, bornOn) => {
+      fc.property(any, fc.constantFrom(born, null), fc.constantFrom(far, null), (events, bornOn, livesIn) => {
         const state = fold(events);
-        const text = JSON.stringify(inShort(state, bornOn));
-        expect(fromShort(text)).toEqual({ bornOn, state: shortened(state) });
+        const text = JSON.stringify(inShort(state, { bornOn, livesIn }));
+        expect(fromShort(text)).toEqual({ bornOn, livesIn, state: shortened(state) });
       }),
     );
   });
@@ -32,7 +34,11 @@ describe("a patient in short, of any history", () => {
       fc.property(any, (events) => {
         const state = shortened(fold(events));
         const { lastSeq: _lastSeq, ...tubes } = state;
-        expect(fromShort(JSON.stringify({ bornOn: born, tubes }))).toEqual({ bornOn: born, state });
+        expect(fromShort(JSON.stringify({ bornOn: born, tubes }))).toEqual({
+          bornOn: born,
+          livesIn: null,
+          state,
+        });
       }),
     );
   });

@@ -1,3 +1,4 @@
+import { clocksOf, reachedAnyTime } from "#shared/call/reach.ts";
 import type { Day } from "#shared/day/day.ts";
 import { clockText, type Instant, instant, startOfDay, type Zone, zone } from "#shared/day/instant.ts";
 import { exampleProtocol } from "#shared/protocol/example.ts";
@@ -76,6 +77,7 @@ export class RecordInMemory implements KeptRecord {
       to: "the patient",
       number: null,
       interpreter: null,
+      clocks: clocksOf(this.#utc, reachedAnyTime),
       hours: null,
     };
     const typed = entryOf(callingForm.read(texts, context));

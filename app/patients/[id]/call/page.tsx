@@ -34,7 +34,7 @@ export default async function CallPage({ params, searchParams }: CallPageProps):
   const { api, frame, person, today } = await signedIn();
   const view = await orNotFound(api.calls.view({ patientId }));
   const { patient, state, steps, charts } = await api.patient.view({ patientId });
-  const { context, calls, lastCall, othersDraft, clinic, lastSeen } = view;
+  const { context, there, calls, lastCall, othersDraft, clinic, lastSeen } = view;
   const own = await api.draft.load({ form: "calls.saved", subject: patientId });
   const taken: StoredDraft | null =
     goon === undefined || othersDraft === null ? null : { actId: newActId(), texts: othersDraft.texts };
@@ -56,6 +56,7 @@ export default async function CallPage({ params, searchParams }: CallPageProps):
           calls={calls}
           language={patient.language}
           needsInterpreter={patient.needsInterpreter}
+          there={there}
         />
         <section className={styles.reach}>
           <h2>Why, and what was told</h2>
