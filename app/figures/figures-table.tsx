@@ -1,6 +1,6 @@
 import type { ReactNode } from "react";
 import { DataTable } from "#app/ui/data-table.tsx";
-import type { FigureLine } from "#shared/words/figures.ts";
+import { type FigureLine, shareWords } from "#shared/words/figures.ts";
 import styles from "./figures.module.css";
 
 type FiguresTableProps = {
@@ -36,6 +36,7 @@ export function FiguresTable({ caption, count: all, lines, days }: FiguresTableP
         },
         { head: "Count", figure: true, cell: ({ count }) => count ?? "cannot tell" },
         { head: "Unit", cell: ({ unit }) => unit },
+        { head: "Of all", cell: shareWords },
         {
           head: "Picture",
           cell: ({ count, unit, word }) => (

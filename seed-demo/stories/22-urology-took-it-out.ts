@@ -5,7 +5,8 @@ export const urologyTookItOut: Story = {
   patient: person("Umberlatch", "Cosmo", {
     number: "004747",
     birthOn: "15 jun 1959",
-    telephones: "555 0120",
+    telephones: "555 0120 mornings",
+    livesIn: "Halifax",
   }),
   acts: [
     tube(48, "outer", { kind: "pcn l", size: "8 f", retention: "locking loop" }),

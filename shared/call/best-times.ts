@@ -50,8 +50,8 @@ function readOne(text: string, hours: Hours): Span | null {
     const row = hours.find((one) => one.part === part);
     return row === undefined ? null : span(row.from * HOUR, row.to * HOUR);
   }
-  const [, word = "", time = ""] = /^(after|from|before|until|till)\s+(.+)$/.exec(text) ?? [];
-  if (word === "after" || word === "from") return span(clearTime(time), DAY_END);
+  const [, word = "", time = ""] = /^(after|from|not before|before|until|till)\s+(.+)$/.exec(text) ?? [];
+  if (word === "after" || word === "from" || word === "not before") return span(clearTime(time), DAY_END);
   if (word !== "") return span(0, clearTime(time));
   const [, first, second] = /^(.+?)\s*(?:-|–|to)\s*(.+)$/.exec(text) ?? [];
   return first === undefined || second === undefined ? null : between(first, second);

@@ -8,6 +8,8 @@ export type FigureLine = {
   /** Null: nobody can tell. */
   readonly count: number | null;
   readonly unit: string;
+  /** How many there are in all, where the count is a part of them. */
+  readonly of: number | null;
   readonly opens: FigureName | "undated" | "past-latest" | { readonly kind: string } | null;
 };
 
@@ -31,16 +33,19 @@ const endWords = {
   "follow-up ended": "A clinician ended the follow-up",
 } as const satisfies Record<(typeof endWays)[number], string>;
 
+const sum = (counts: Readonly<Record<string, number>>): number =>
+  Object.values(counts).reduce((all, count) => all + count, 0);
+
 const toTenth = (hours: number | null): number | null =>
   hours === null ? null : Math.round(hours * 10) / 10;
 
 /** Every figure in the order in which it is read. */
 export function figureLines(of: Of): readonly FigureLine[] {
   const { flags } = of;
-  const tubes = { table: "In place", unit: "tubes" } as const;
-  const reached = { table: "Reached", unit: "calls" } as const;
-  const flagged = { table: "Red flags", opens: "red flags" } as const;
-  const ended = { table: "Records ended", unit: "records" } as const;
+  const tubes = { table: "In place", unit: "tubes", of: of.open } as const;
+  const reached = { table: "Reached", unit: "calls", of: sum(of.reached) } as const;
+  const flagged = { table: "Red flags", opens: "red flags", of: null } as const;
+  const ended = { table: "Records ended", unit: "records", of: sum(of.ended) } as const;
   return [
     ...of.inPlace.map(({ kind, tubes: count }) => ({
       ...tubes,
@@ -59,14 +64,28 @@ export function figureLines(of: Of): readonly FigureLine[] {
     {
       ...reached,
       unit: "patients",
+      of: of.patients,
       word: "Tried now and not reached yet",
       count: of.trying,
       opens: "trying",
     },
-    { ...reached, unit: "patients", word: "Patients with an open record", count: of.patients, opens: null },
+    {
+      ...reached,
+      unit: "patients",
+      of: null,
+      word: "Patients with an open record",
+      count: of.patients,
+      opens: null,
+    },
     { ...flagged, unit: "flags", word: "Raised", count: flags.raised },
-    { ...flagged, unit: "flags", word: "Handed to nobody yet", count: flags.unhanded },
-    { ...flagged, unit: "flags", word: "Handed, what was done is not recorded", count: flags.undone },
+    { ...flagged, unit: "flags", of: flags.raised, word: "Handed to nobody yet", count: flags.unhanded },
+    {
+      ...flagged,
+      unit: "flags",
+      of: flags.raised,
+      word: "Handed, what was done is not recorded",
+      count: flags.undone,
+    },
     {
       ...flagged,
       unit: "hours",
@@ -95,8 +114,11 @@ export function figureWords(name: FigureName): string {
     : reachWords[way as keyof typeof reachWords];
 }
 
-const sum = (counts: Readonly<Record<string, number>>): number =>
-  Object.values(counts).reduce((all, count) => all + count, 0);
+/** "3.5 % of 340": what part of all a count is. Null where it is a part of nothing. */
+export function shareWords({ count, of }: Pick<FigureLine, "count" | "of">): string | null {
+  if (count === null || of === null || of === 0) return null;
+  return `${toTenth((count / of) * 100)} % of ${of}`;
+}
 
 const many = (count: number, one: string): string => `${count} ${one}${count === 1 ? "" : "s"}`;
 

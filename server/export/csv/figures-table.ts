@@ -8,6 +8,7 @@ const columns: CsvTable<FigureLine>["columns"] = {
   figure: ({ word }) => word,
   count: ({ count }) => count ?? "cannot tell",
   unit: ({ unit }) => unit,
+  "of all": ({ of }) => of ?? "",
 };
 
 /** The figures of the last days as a file; its name says of which days. */
