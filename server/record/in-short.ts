@@ -1,10 +1,9 @@
 import type { Reach } from "#shared/call/reach.ts";
-import { type Day, day } from "#shared/day/day.ts";
+import type { Day } from "#shared/day/day.ts";
 import type { Zone } from "#shared/day/instant.ts";
 import type { Books } from "#shared/step/open-steps.ts";
-import { unknownFact } from "#shared/tube/certainty.ts";
-import { nothingSaid } from "#shared/tube/open-record.ts";
-import type { Clock, PatientTubes, TubeState } from "#shared/tube/state.ts";
+import { blankRecord, nothingSaid } from "#shared/tube/open-record.ts";
+import type { PatientTubes, TubeState } from "#shared/tube/state.ts";
 
 /** A tube without what nobody has said anything of: more than half of the text, which is read of everybody at once. */
 type TubeInShort = Omit<TubeState, keyof typeof nothingSaid> & Partial<TubeState>;
@@ -38,36 +37,9 @@ export function inShort(
   return { bornOn, ...(livesIn !== null && { livesIn }), tubes: { ...state, tubes } };
 }
 
-const nowhere: Clock = {
-  since: { precision: "unknown", earliest: null, latest: null },
-  eventId: "",
-  recordedOn: day("1900-01-01"),
-};
-
-/**
- * A whole tube, of which every field that is always stored is put in anew. That it has them all already makes whatever is computed of it
- * twice as quick: an object that grows by thirty fields is kept as a table.
- */
-const blank: TubeState = {
-  ...nothingSaid,
-  id: "",
-  number: 0,
-  kind: "nephrostomy",
-  role: "drains an organ",
-  mode: "to bag",
-  side: unknownFact,
-  status: "in",
-  catheter: nowhere,
-  tract: nowhere,
-  tractBy: null,
-  startedHere: false,
-  pins: { protocol: 0, calendar: 0 },
-  story: [],
-};
-
 /** What is known of a patient, as it was stored; texts of older releases leave nothing out. */
 export function fromShort(text: string): Beside & { readonly state: PatientTubes } {
   const { bornOn, livesIn = null, tubes } = JSON.parse(text) as PatientInShort;
-  const whole = tubes.tubes.map((tube): TubeState => ({ ...blank, ...tube }));
+  const whole = tubes.tubes.map((tube): TubeState => ({ ...blankRecord, ...tube }));
   return { bornOn, livesIn, state: { ...tubes, tubes: whole, lastSeq: 0 } };
 }

@@ -1,3 +1,5 @@
+import { day } from "#shared/day/day.ts";
+import { whenUnknown } from "#shared/day/when.ts";
 import { type Fact, unknownFact } from "#shared/tube/certainty.ts";
 import type { Pins } from "#shared/tube/event.ts";
 import type { TubeFacts } from "#shared/tube/facts.ts";
@@ -68,6 +70,29 @@ export const nothingSaid = {
   usual: [],
 } as const satisfies Partial<TubeState>;
 
+const noClock: Clock = { since: whenUnknown, eventId: "", recordedOn: day("1900-01-01") };
+
+/**
+ * Every field of a record, to be filled in. A record that is made of this has all of them from the start: one that grows by thirty is kept as a
+ * table by the runtime, and folding and computing steps took two to four times as long.
+ */
+export const blankRecord: TubeState = {
+  ...nothingSaid,
+  id: "",
+  number: 0,
+  kind: "nephrostomy",
+  role: "drains an organ",
+  mode: "to bag",
+  side: unknownFact,
+  status: "in",
+  catheter: noClock,
+  tract: noClock,
+  tractBy: null,
+  startedHere: false,
+  pins: { protocol: 0, calendar: 0 },
+  story: [],
+};
+
 /** The facts with what was spoken of replaced; what was not spoken of stands. Size never says anything of the inside. */
 export function withFacts<T extends FactFields>(stood: T, said: TubeFacts): T {
   return {
@@ -107,7 +132,7 @@ export function openRecord(at: Standing, { tubeId, opening, pins }: Opened): Tub
   const catheter: Clock = { since: when, eventId: event.id, recordedOn: event.recordedOn };
   const expected = opening.facts.expectedFluid ?? kindOf(opening.kind).expectedFluid;
   return {
-    ...nothingSaid,
+    ...blankRecord,
     id: tubeId,
     number: opening.number,
     kind: opening.kind,
