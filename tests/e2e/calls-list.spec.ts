@@ -54,6 +54,30 @@ test("a placement of yesterday stands among the first hours, with who has the ca
   await page.waitForURL(`**${patient}/call`);
 });
 
+test("of somebody who lives by another clock the list and the call say what it shows", async ({
+  page,
+  newTube,
+}) => {
+  const { patient } = await newTube({ patient: { familyName: "Rung-Far" }, tube: { when: "-1" } });
+  await page.goto(`${patient}/identity`);
+  await page.getByText("More that is known").click();
+  const field = page.getByRole("textbox", { name: "Time zone of the patient" });
+  await field.fill("the seaside");
+  await field.press("Enter");
+  const beside = page.locator("#field-livesIn-beside");
+  await expect(beside).toHaveText('"the seaside" is not a time zone. Type one like Europe/London.');
+  await field.fill("kiritimati");
+  await expect(beside).toHaveText(/Pacific\/Kiritimati/);
+  await field.press("Enter");
+  await expect(page.getByText("The record is corrected; what stood is kept.")).toBeVisible();
+  const shown = /\d\d:\d\d there now: the patient's clock is 1[34] h ahead, Pacific\/Kiritimati/;
+  await expect(await lineOf(page, "Rung-Far")).toContainText(shown);
+  await page.goto(`${patient}/call`);
+  await expect(page.getByText(shown)).toBeVisible();
+  await expectAccessible(page);
+  await expectReflow(page);
+});
+
 test("the call list prints a sheet a patient, and the closing list says what is still open", async ({
   page,
   newTube,
