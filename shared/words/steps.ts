@@ -89,8 +89,7 @@ export const stepAsks = {
   diary: "Call and enter what was emptied since, or that no diary is kept.",
   "tell of the tube":
     "Say in their own language that a tube is inside them and by when it is changed or taken out, and record it.",
-  "anchors out":
-    "Take out what is due and record it, with what holds the tube now. Also where there were none.",
+  "anchors out": "Take them out and record it, or record that there were none, with what holds the tube now.",
   ...decidedAsks,
 } as const satisfies Record<StepKind, string>;
 
