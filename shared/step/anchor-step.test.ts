@@ -1,7 +1,10 @@
 import { describe, expect, it } from "vitest";
 import { day } from "#shared/day/day.ts";
 import { exampleProtocol } from "#shared/protocol/example.ts";
+import type { Protocol } from "#shared/protocol/protocol.ts";
+import { movedSteps } from "#shared/step/repinned.ts";
 import { confirmed, unknownFact } from "#shared/tube/certainty.ts";
+import { fold } from "#shared/tube/fold.ts";
 import {
   anchorsRemoved,
   books,
@@ -12,6 +15,7 @@ import {
   exchanged,
   factsNoted,
   fellOut,
+  history,
   hospiceDecided,
   newPuncture,
   placed,
@@ -184,5 +188,21 @@ describe("whose tube it is", () => {
     expect(isOpen(g, hospiceDecided({ on: "2026-08-20", exchanges: "go on", until: "2026-12-31" }))).toBe(
       true,
     );
+  });
+});
+
+describe("another row", () => {
+  it("is proposed with its days, and its days with a table that had none", () => {
+    const of = (anchors: Protocol["anchors"]) =>
+      books({ protocol: (version) => ({ ...exampleProtocol, version, ...(version === 1 && { anchors }) }) });
+    const moved = (anchors: Protocol["anchors"]) =>
+      movedSteps(fold(history(g)), of(anchors), { protocol: 2, calendar: 1 })
+        .filter(({ kind }) => kind === "anchors out")
+        .map(({ stood, proposed }) => [stood?.target, proposed?.target]);
+    expect(moved([])).toEqual([[undefined, "2026-08-24"]]);
+    // 14 + 12 = Wed 26 Aug.
+    const later = exampleProtocol.anchors.map((row) => ({ ...row, from: 12 }));
+    expect(moved(later)).toEqual([["2026-08-26", "2026-08-24"]]);
+    expect(moved(exampleProtocol.anchors)).toEqual([]);
   });
 });
