@@ -46,6 +46,7 @@ import { afterTheRelief } from "#seed-demo/stories/39-after-the-relief.ts";
 import { trialOverTheWeekend } from "#seed-demo/stories/40-trial-over-the-weekend.ts";
 import { stepsThatWereHers } from "#seed-demo/stories/41-steps-that-were-hers.ts";
 import { bookedInTheHospital } from "#seed-demo/stories/42-booked-in-the-hospital.ts";
+import { anchorsDue } from "#seed-demo/stories/anchors-due.ts";
 import { anotherTube } from "#seed-demo/stories/another-tube.ts";
 import { bileDuctStent } from "#seed-demo/stories/bile-duct-stent.ts";
 import { blockedAndRunAgain } from "#seed-demo/stories/blocked-and-run-again.ts";
@@ -118,6 +119,7 @@ const onAnyDay: readonly Story[] = [
   afterTheRelief,
   stepsThatWereHers,
   bookedInTheHospital,
+  anchorsDue,
   anotherTube,
   bileDuctStent,
   blockedAndRunAgain,

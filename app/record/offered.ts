@@ -25,6 +25,7 @@ export const formOfStep = {
   "clamp trial": "clamp trial passed",
   "ask again": null,
   "balloon check": "balloon checked",
+  "anchors out": "anchors removed",
   "tip position": "tip position",
   handover: "accepted elsewhere",
   "find out": "facts noted",

@@ -3,6 +3,7 @@ import type { Cast } from "#seed-demo/lives/casts.ts";
 import type { Chance } from "#seed-demo/lives/phase.ts";
 import { type Act, act, call, check, emptied, tube } from "#seed-demo/story.ts";
 import type { Texts } from "#shared/record/field-spec.ts";
+import { kindOf } from "#shared/tube/kind/kinds.ts";
 
 /** One tube of a life: the story's word for it, how it is typed, its side where it has one. */
 export type Tube = { readonly word: string; readonly cast: Cast; readonly side: string };
@@ -53,6 +54,15 @@ export function betweenVisits({ startDay, draw }: Chance, { word }: Tube, { from
     if (kind === "called") acts.push(call(on, draw.from(wellWords)));
   }
   return acts;
+}
+
+/** What held it at the skin comes out on the first day of its kind's row, where that lies behind. */
+export function skinFreed({ startDay }: Chance, { word, cast }: Tube, placedOn: number): Act[] {
+  const { skin } = kindOf(cast.kind);
+  const on = skin === null ? 0 : nextWeekday(startDay, placedOn - skin.from);
+  if (skin === null || on < 1) return [];
+  const what = skin.holds === "anchors" ? "3 anchors" : "the skin suture";
+  return [act(on, { form: "anchors removed", tube: word, texts: { what, fixation: "disc" } })];
 }
 
 /** The water of a balloon, weekly from the third week on: a little is lost each time, never much. */

@@ -6,6 +6,7 @@ import {
   filled,
   mornings,
   placedAndCalled,
+  skinFreed,
   type Tube,
 } from "#seed-demo/lives/course.ts";
 import { ageIn, type Chance, daysOf, type Phase } from "#seed-demo/lives/phase.ts";
@@ -39,7 +40,10 @@ export function exchangedLife(chance: Chance, tube: Tube, life: Turns): Act[] {
   const visits = began.flatMap((daysAgo, turn) => {
     const span = { from: daysAgo, to: began[turn + 1] ?? 0 };
     const between = [...betweenVisits(chance, tube, span), ...balloonChecks(chance, tube, span)];
-    if (turn === 0) return [...placedAndCalled(chance, tube, { on: daysAgo }), ...between];
+    if (turn === 0) {
+      const placed = placedAndCalled(chance, tube, { on: daysAgo });
+      return [...placed, ...skinFreed(chance, tube, daysAgo), ...between];
+    }
     return [exchange(chance, daysAgo, tube), ...calledAfter(chance, daysAgo), ...between];
   });
   return [...visits, ...mornings(chance, tube, { days: life.logged ?? 0, fallsTo: 1 })];

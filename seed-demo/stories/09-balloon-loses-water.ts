@@ -10,6 +10,7 @@ export const balloonLosesWater: Story = {
   acts: [
     tube(44, "stomach", { kind: "balloon gastrostomy", size: "18 f", balloon: "10", retention: "balloon" }),
     call(42, "First feed went well."),
+    act(32, { form: "anchors removed", tube: "stomach", texts: { what: "3 anchors", fixation: "disc" } }),
     ...(
       [
         [29, "9.8"],

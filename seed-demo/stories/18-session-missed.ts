@@ -1,4 +1,4 @@
-import { call, check, emptied, person, type Story, tube } from "#seed-demo/story.ts";
+import { act, call, check, emptied, person, type Story, tube } from "#seed-demo/story.ts";
 
 /** A tunnelled pleural catheter: volumes a session, and a session that was missed is no low one. */
 export const sessionMissed: Story = {
@@ -10,6 +10,7 @@ export const sessionMissed: Story = {
   acts: [
     tube(47, "right", { kind: "ipc", side: "r", size: "15.5 f", retention: "cuff" }),
     call(45, "Breathes more easily."),
+    act(32, { form: "anchors removed", tube: "right", texts: { what: "the skin suture" } }),
     check(20, "right", { finding: "Lung up, a little fluid behind." }),
     ...[43, 40, 37, 34, 31, 28, 25, 22, 13, 10, 6, 3].map((daysAgo, session) =>
       emptied(daysAgo, "right", {

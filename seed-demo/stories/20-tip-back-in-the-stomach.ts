@@ -17,6 +17,7 @@ export const tipBackInTheStomach: Story = {
       texts: { inPlace: "yes", where: "past the bend of the jejunum" },
     }),
     call(50, "Fed through the night."),
+    act(40, { form: "anchors removed", tube: "feed", texts: { what: "2 anchors", fixation: "disc" } }),
     ...[36, 29, 22, 15, 8, 2].map((daysAgo) =>
       act(daysAgo, { form: "balloon checked", tube: "feed", texts: { found: "7", refilled: "7" } }),
     ),

@@ -42,6 +42,17 @@ describe("the rows of the example table beside its intervals", () => {
     ]);
   });
 
+  it("anchors of a gastrostomy and the suture of a tunnelled pleural catheter are due out (common practice, no source)", () => {
+    const days = { from: 10, to: 14, source: "CP" };
+    expect(exampleProtocol.anchors.toSorted((a, b) => (a.kind < b.kind ? -1 : 1))).toEqual([
+      { kind: "balloon gastrostomy", holds: "anchors", ...days },
+      { kind: "gastrojejunostomy", holds: "anchors", ...days },
+      { kind: "loop gastrostomy", holds: "anchors", ...days },
+      { kind: "tunnelled pleural catheter", holds: "suture", from: 14, to: 21, source: "CP" },
+      { kind: "venting gastrostomy", holds: "anchors", ...days },
+    ]);
+  });
+
   it("a kind is measured by the rows that its data names, or by none", () => {
     const { outputRows } = exampleProtocol;
     const named = [

@@ -50,6 +50,7 @@ export const exampleProtocol: Protocol = {
     source: "15; rest CP",
   },
   tips: ofKinds(({ tip }) => tip),
+  anchors: ofKinds(({ skin }) => skin),
   outputRows: exampleOutputRows,
   tubeOut: exampleTubeOut,
   redFlags: exampleRedFlags,

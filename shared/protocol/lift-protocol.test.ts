@@ -20,6 +20,7 @@ describe("a version of the first shape, lifted", () => {
       flush: [],
       balloon: null,
       tips: [],
+      anchors: [],
       outputRows: null,
       tubeOut: [],
       redFlags: [],
@@ -143,6 +144,18 @@ describe("a version of the fifth shape, lifted", () => {
     const notReached = { ...fifth.calls.notReached, attempts: 4 };
     const stored = liftProtocol({ ...fifth, calls: { ...fifth.calls, notReached } });
     expect(protocolSchema.parse(stored).calls?.notReached?.attempts).toBe(4);
+  });
+});
+
+describe("a version of the sixth shape, lifted", () => {
+  /** As the release with calls stored it. */
+  const sixth = frozenEvents("0.7.0").protocol as object;
+
+  it("keeps every row that it had, and has no row for anchors or sutures that are due out", () => {
+    expect(sixth).toMatchObject({ shape: 6 });
+    expect(sixth).not.toHaveProperty("anchors");
+    const lifted = protocolSchema.parse(liftProtocol(sixth));
+    expect(lifted).toEqual({ ...sixth, shape: PROTOCOL_SHAPE, anchors: [] });
   });
 });
 

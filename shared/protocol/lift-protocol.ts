@@ -92,6 +92,9 @@ function fromShape5(stored: Shape): Shape {
   return { ...stored, shape: 6, calls: { ...calls, ...none, notReached: tried } };
 }
 
+/** From shape 6 to 7. The older version never asked for anchors or sutures that are due out. */
+const fromShape6 = (stored: Shape): Shape => ({ ...stored, shape: 7, anchors: [] });
+
 /** The steps, the first from shape 1 to 2. A new shape is a step at the end, never an edit of one that was released. */
 const steps: readonly ((stored: Shape) => Shape)[] = [
   fromShape1,
@@ -99,6 +102,7 @@ const steps: readonly ((stored: Shape) => Shape)[] = [
   fromShape3,
   fromShape4,
   fromShape5,
+  fromShape6,
 ];
 
 /**

@@ -1,6 +1,7 @@
 import * as z from "zod";
 import type { Day } from "#shared/day/day.ts";
 import { daySchema } from "#shared/day/when-schema.ts";
+import { anchorRowSchema } from "#shared/protocol/anchor-rows.ts";
 import { bleedingSchema } from "#shared/protocol/bleeding-rows.ts";
 import { callRowsSchema } from "#shared/protocol/call-rows.ts";
 import { balloonRowSchema, flushRowSchema, tipRowSchema } from "#shared/protocol/fluid-rows.ts";
@@ -13,7 +14,7 @@ import { tubeOutRowSchema } from "#shared/protocol/tube-out-rows.ts";
 import { visitRowsSchema } from "#shared/protocol/visit-rows.ts";
 
 /** The shape in which a version's rows are written today; older ones are lifted on read (lift-protocol.ts). */
-export const PROTOCOL_SHAPE = 6;
+export const PROTOCOL_SHAPE = 7;
 
 /**
  * One version of the clinic's table. Versions are never edited: a clock keeps the number of the version that it started
@@ -39,6 +40,7 @@ export const protocolSchema = z.strictObject({
   flush: z.array(flushRowSchema),
   balloon: balloonRowSchema.nullable(),
   tips: z.array(tipRowSchema),
+  anchors: z.array(anchorRowSchema),
   outputRows: outputRowsSchema.nullable(),
   tubeOut: z.array(tubeOutRowSchema),
   redFlags: z.array(redFlagRowSchema),

@@ -5,7 +5,7 @@ import { shutModes } from "#shared/output/low-day.ts";
 import { flagRaisedBy } from "#shared/protocol/find-flag.ts";
 import type { RedFlagRow } from "#shared/protocol/red-flag-rows.ts";
 import { answerableIn } from "#shared/step/answerable.ts";
-import { type Draft, single, type TubeQuestion, why } from "#shared/step/draft.ts";
+import { type Draft, exampleLines, single, type TubeQuestion, why } from "#shared/step/draft.ts";
 import type { Why } from "#shared/step/step.ts";
 import type { Trouble } from "#shared/tube/state.ts";
 
@@ -57,8 +57,7 @@ function beside({ tube, protocol }: TubeQuestion, found: readonly Reason[]): Why
   const usual = tube.usual.map(({ row, mlPer24h, until, acceptedBy, eventId }) =>
     why("usual-level", { row, mlPer24h, day: until, acceptedBy }, eventId),
   );
-  const example = protocol.approved === null ? [why("row-example", { version: protocol.version })] : [];
-  return [...usual, ...example];
+  return [...usual, ...exampleLines(protocol)];
 }
 
 /** One alarm a tube, its reasons inside; due on the day on which the first of them was recorded or its row was met. */

@@ -5,7 +5,7 @@ import { pinkToAskAgain } from "#shared/output/alarm/pink-urine.ts";
 import { shutModes } from "#shared/output/low-day.ts";
 import { instantOf } from "#shared/output/segment-cuts.ts";
 import type { BalloonRow } from "#shared/protocol/fluid-rows.ts";
-import { type Draft, single, type TubeQuestion, why } from "#shared/step/draft.ts";
+import { type Draft, exampleLines, firstWindow, single, type TubeQuestion, why } from "#shared/step/draft.ts";
 import type { Why } from "#shared/step/step.ts";
 import { trialTarget } from "#shared/step/trial-calls.ts";
 import { known } from "#shared/tube/certainty.ts";
@@ -80,8 +80,7 @@ export function askAgainDrafts(question: TubeQuestion): Draft[] {
   if (row === null || pink === null || reachedAfter(question, pink.to)) return [];
   const seen = dayAt(pink.to, zone);
   const line = why("pink-urine", { day: seen, hours: row.pinkUrineHours, source: row.source });
-  const example = protocol.approved === null ? [why("row-example", { version: protocol.version })] : [];
-  return [single("ask again", addDays(seen, 1), [line, ...example])];
+  return [single("ask again", addDays(seen, 1), [line, ...exampleLines(protocol)])];
 }
 
 function lossLines({ eventId, lossesMl }: Balloon, { lossOverMl }: BalloonRow): Why[] {
@@ -103,13 +102,8 @@ export function balloonDrafts({ tube, protocol: { balloon: row } }: TubeQuestion
     const window = { earliest: on, target: on, latest: null };
     return [{ kind: "balloon check", window, why: [...lines, checked, ...lossLines(balloon, row)] }];
   }
-  const start = catheter.since.earliest;
   if (balloon !== null) return [single("balloon check", balloon.recordedOn, lines)];
-  if (start === null) return [single("balloon check", catheter.recordedOn, lines)];
-  const [from, to] = [addDays(start, first.from), addDays(start, first.to)];
-  // Recorded after its first window, as a tube taken over is: when its water was last looked at, nobody here knows.
-  if (catheter.recordedOn > to) return [single("balloon check", catheter.recordedOn, lines)];
-  return [{ kind: "balloon check", window: { earliest: from, target: from, latest: to }, why: lines }];
+  return [{ kind: "balloon check", window: firstWindow(catheter, first), why: lines }];
 }
 
 /** From which day a position of the tip counts: it may have moved with every catheter and every reposition. */

@@ -62,7 +62,7 @@ export const tellDrafts = ({ role, told, catheter }: TubeState): Draft[] =>
 
 const stoppable: Readonly<Record<"calls" | "exchanges", readonly StepKind[]>> = {
   calls: ["call", "call back", "alternate contact", "letter", "ask the referrer", "ask again", "diary"],
-  exchanges: ["exchange", "remove or exchange", "review", "balloon check"],
+  exchanges: ["exchange", "remove or exchange", "review", "balloon check", "anchors out"],
 };
 
 /**

@@ -3,14 +3,14 @@ import { addDays, type Day, earlier } from "#shared/day/day.ts";
 import { findRow, type RowAnswer } from "#shared/protocol/find-row.ts";
 import type { ProtocolRow } from "#shared/protocol/interval-row.ts";
 import type { Protocol } from "#shared/protocol/protocol.ts";
-import { type Draft, type TubeQuestion, why } from "#shared/step/draft.ts";
+import { type Draft, exampleLines, type TubeQuestion, why } from "#shared/step/draft.ts";
 import { reviewDrafts, reviewOn } from "#shared/step/review-steps.ts";
 import type { Why } from "#shared/step/step.ts";
 import { tractTooYoung } from "#shared/step/tract-lines.ts";
 import { isFirstCatheter } from "#shared/tube/clocks.ts";
 import { isTrue } from "#shared/tube/open-record.ts";
 import type { Conditions } from "#shared/tube/payloads.ts";
-import type { TubeState } from "#shared/tube/state.ts";
+import type { Clock, TubeState } from "#shared/tube/state.ts";
 import type { Factor } from "#shared/tube/vocabulary.ts";
 
 /** Which shorter rows this patient and tube ask for. An unknown factor asks for none, and the screen shows it as unknown. */
@@ -41,8 +41,7 @@ const plus = (from: Day | null, days: number | null): Day | null =>
   from === null || days === null ? null : addDays(from, days);
 
 /** The lines that say where counting starts; the earliest plausible day, so that an error falls on the careful side. */
-function startLines(tube: TubeState): Why[] {
-  const { since, eventId } = tube.catheter;
+export function startLines({ since, eventId }: Clock): Why[] {
   if (since.precision === "unknown") return [why("date-unknown", {}, eventId)];
   if (since.precision === "day") return [why("counted-from", { day: since.earliest }, eventId)];
   return [why("counted-from-span", { earliest: since.earliest, latest: since.latest }, eventId)];
@@ -53,8 +52,7 @@ function rowLines(row: ProtocolRow, protocol: Protocol): Why[] {
   const lines = [why("row", { row: id, version: protocol.version, earliest, target, latest, source })];
   if (row.note !== null) lines.push(why("row-note", { note: row.note }));
   if (row.factor !== null) lines.push(why("factor", { factor: row.factor }));
-  if (protocol.approved === null) lines.push(why("row-example", { version: protocol.version }));
-  return lines;
+  return [...lines, ...exampleLines(protocol)];
 }
 
 /**
@@ -84,7 +82,7 @@ function rowDraft({ tube, protocol, age }: TubeQuestion, row: ProtocolRow): Draf
   const start = tube.catheter.since.earliest;
   if (start === null) return null;
   const unsure = age === "unknown" ? [why("age-unknown")] : [];
-  const lines = [...startLines(tube), ...rowLines(row, protocol), ...unsure];
+  const lines = [...startLines(tube.catheter), ...rowLines(row, protocol), ...unsure];
   const latest = plus(start, row.latest);
   if (row.asks === "exchange") {
     const window = { earliest: plus(start, row.earliest), target: plus(start, row.target), latest };
@@ -156,7 +154,7 @@ export function datedDrafts(question: TubeQuestion): Draft[] {
   const plan = planDraft(question, { row, noRow, of });
   const drafts: Draft[] = [];
   if (tube.catheter.since.precision !== "day")
-    drafts.push({ kind: "assess the date", window: now, why: startLines(tube) });
+    drafts.push({ kind: "assess the date", window: now, why: startLines(tube.catheter) });
   if (plan !== null) drafts.push(plan);
   // A plan to review does not lift the row's exchange; a plan to exchange or remove takes its place.
   const besidePlan = row?.kind === "review" || tube.plan?.act === "review";

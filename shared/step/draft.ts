@@ -1,7 +1,7 @@
 import type { Reach } from "#shared/call/reach.ts";
 import type { ClinicalState } from "#shared/clinical/clinical-state.ts";
 import type { ClinicCalendar, DayWindow, Moved } from "#shared/day/clinic-days.ts";
-import type { Day } from "#shared/day/day.ts";
+import { addDays, type Day } from "#shared/day/day.ts";
 import type { Zone } from "#shared/day/instant.ts";
 import type { TubeWithReadings } from "#shared/output/alarm/reason.ts";
 import type { Reading } from "#shared/output/reading.ts";
@@ -9,7 +9,7 @@ import type { Protocol } from "#shared/protocol/protocol.ts";
 import type { Why } from "#shared/step/step.ts";
 import type { Pins } from "#shared/tube/event.ts";
 import type { Conditions } from "#shared/tube/payloads.ts";
-import type { TubeState } from "#shared/tube/state.ts";
+import type { Clock, TubeState } from "#shared/tube/state.ts";
 import type { StepKind } from "#shared/tube/step-kinds.ts";
 
 /** A step before the calendar has had its say. */
@@ -42,6 +42,10 @@ export const why = (code: Why["code"], args: Why["args"] = {}, eventId: string |
   eventId,
 });
 
+/** While nobody has approved the version, each date from it says so. */
+export const exampleLines = ({ approved, version }: Protocol): Why[] =>
+  approved === null ? [why("row-example", { version })] : [];
+
 /** A date that fell on a day on which it could not stay. */
 export const moved = ({ end, from, to, because }: Moved): Why =>
   why("moved", {
@@ -56,6 +60,20 @@ export const moved = ({ end, from, to, because }: Moved): Why =>
 export const NO_PINS: Pins = { protocol: 1, calendar: 1 };
 
 export const dueOn = (on: Day): DayWindow => ({ earliest: null, target: on, latest: null });
+
+/**
+ * From one day to another after a start. What was recorded later than that, as a tube taken over is, is asked about on the day of recording:
+ * what was done by then, nobody here knows.
+ */
+export function firstWindow(
+  { since, recordedOn }: Pick<Clock, "since" | "recordedOn">,
+  { from, to }: { readonly from: number; readonly to: number },
+): DayWindow {
+  const start = since.earliest;
+  if (start === null || recordedOn > addDays(start, to)) return dueOn(recordedOn);
+  const target = addDays(start, from);
+  return { earliest: target, target, latest: addDays(start, to) };
+}
 
 export const single = (kind: StepKind, on: Day, lines: readonly Why[]): Draft => ({
   kind,

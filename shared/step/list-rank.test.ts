@@ -73,6 +73,7 @@ const ranks = {
   diary: call,
   "red flag": urgent,
   "tell of the tube": looseEnd,
+  "anchors out": call,
 } as const satisfies Record<StepKind, number>;
 
 describe("the part of the lists in which a step stands", () => {

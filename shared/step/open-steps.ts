@@ -5,6 +5,7 @@ import type { Zone } from "#shared/day/instant.ts";
 import type { Reading } from "#shared/output/reading.ts";
 import type { Protocol } from "#shared/protocol/protocol.ts";
 import { alarmDrafts } from "#shared/step/alarm-step.ts";
+import { anchorDrafts } from "#shared/step/anchor-step.ts";
 import {
   askAgainDrafts,
   balloonDrafts,
@@ -33,7 +34,14 @@ import {
 } from "#shared/step/draft.ts";
 import { patientSteps } from "#shared/step/patient-steps.ts";
 import { decidedDrafts } from "#shared/step/review-steps.ts";
-import { compareSteps, defaultOwner, isUrgent, type OpenStep, type Why } from "#shared/step/step.ts";
+import {
+  compareSteps,
+  defaultOwner,
+  isUrgent,
+  type OpenStep,
+  type Why,
+  type WhyCode,
+} from "#shared/step/step.ts";
 import { kindOf } from "#shared/tube/kind/kinds.ts";
 import type { Contradiction, PatientTubes, TubeState } from "#shared/tube/state.ts";
 import type { StepKind } from "#shared/tube/step-kinds.ts";
@@ -79,10 +87,13 @@ function ladderOf(
   return { escalatesOn: before ? asked : null, physicianOn };
 }
 
+/** Lines of a date that may turn out another. */
+const unsureLines: readonly WhyCode[] = ["age-unknown", "counted-from-span", "start-unknown"];
+
 const restsOnUnsure = (tube: TubeState, draft: Draft): boolean =>
   tube.catheter.since.precision !== "day" ||
   tube.unverified !== null ||
-  draft.why.some(({ code }) => code === "age-unknown");
+  draft.why.some(({ code }) => unsureLines.includes(code));
 
 function toStep(at: At, draft: Draft): OpenStep {
   const { tube, protocol } = at;
@@ -140,6 +151,7 @@ function whileIn(at: At, patient: PatientTubes): Draft[] {
     ...removalDrafts(at),
     ...decidedDrafts(at.tube),
     ...balloonDrafts(at),
+    ...anchorDrafts(at),
     ...callDrafts(at, patient, dates),
   ];
   return [

@@ -59,6 +59,9 @@ export const whyCodes = [
   "balloon-losses",
   "balloon-row",
   "balloon-last-check",
+  "anchors-row",
+  "held-at-skin",
+  "start-unknown",
   "trial-running",
   "trial-closed-day",
   "trial-undated",
@@ -174,6 +177,7 @@ export const defaultOwner = {
   "red flag": "caller",
   diary: "caller",
   "tell of the tube": "caller",
+  "anchors out": "nurse",
   "flush differently": "nurse",
   "to suction": "nurse",
   reposition: "nurse",
@@ -226,6 +230,7 @@ export const betweenVisits: readonly StepKind[] = [
   "ask again",
   "diary",
   "balloon check",
+  "anchors out",
   "whereabouts",
 ];
 

@@ -151,7 +151,7 @@ export const courseAppliers: Appliers<CourseKind> = {
   "suction changed": whileIn((tube, { payload }) => ({ tube: withMode(tube, payload.mode) })),
   "balloon checked": whileIn(balloonChecked),
   "anchors removed": (tube, { payload }) => ({
-    tube: { ...tube, fixation: payload.fixation ?? unknownFact },
+    tube: { ...tube, fixation: payload.fixation ?? unknownFact, anchorsOut: "this one" },
   }),
   blocked: whileIn(trouble),
   leaking: whileIn(trouble),

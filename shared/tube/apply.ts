@@ -7,6 +7,7 @@ import {
   isOut,
   type OneTubeEvent,
   type OneTubeKind,
+  outUnderEarlier,
   restsOn,
   withMode,
 } from "#shared/tube/applied.ts";
@@ -60,6 +61,7 @@ function renewed(tube: TubeState, event: Renewed, at: Standing): Applied {
     troubles: tube.troubles.filter(outlasts),
     trial: answered(tube.trial),
     balloon: null,
+    anchorsOut: event.kind === "new puncture" ? null : outUnderEarlier(tube),
     repositioned: null,
     toFindOut: elsewhere === null ? null : tube.toFindOut,
     pins: event.pins ?? tube.pins,

@@ -1,6 +1,6 @@
 import { type CallLog, nothingTried } from "#shared/call/call-log.ts";
 import type { DoneFlag, OpenFlag } from "#shared/call/red-flag.ts";
-import { endedBy, type OneTubeEvent, restsOn } from "#shared/tube/applied.ts";
+import { endedBy, type OneTubeEvent, outUnderEarlier, restsOn } from "#shared/tube/applied.ts";
 import { applyToTube } from "#shared/tube/apply.ts";
 import {
   type CallEvent,
@@ -168,7 +168,13 @@ function convert(folding: Folding, event: EventOf<"converted">, at: Standing): r
   if (old.status === "ended") return [...found, { code: "event-after-end", tubeId: closes }];
   // Through the same tract: only the catheter's clock starts again.
   const next = folding.tubes.get(opens);
-  if (next !== undefined) folding.tubes.set(opens, { ...next, tract: old.tract, tractBy: old.tractBy });
+  if (next !== undefined)
+    folding.tubes.set(opens, {
+      ...next,
+      tract: old.tract,
+      tractBy: old.tractBy,
+      anchorsOut: outUnderEarlier(old),
+    });
   if (old.status === "fragment retained") return [...found, { code: "fragment-inside", tubeId: closes }];
   folding.tubes.set(closes, ended(old, at));
   return found;

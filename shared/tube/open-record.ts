@@ -57,6 +57,7 @@ export const nothingSaid = {
   trial: null,
   shutSpells: [],
   balloon: null,
+  anchorsOut: null,
   repositioned: null,
   removal: null,
   handover: null,

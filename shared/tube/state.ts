@@ -162,6 +162,8 @@ export type TubeState = {
   /** What was found of the patient while it was shut. */
   readonly shutSpells: readonly ShutSpell[];
   readonly balloon: Balloon | null;
+  /** Under which catheter since the puncture anchors or a suture came out, or were known to be none; null while nobody knows. */
+  readonly anchorsOut: "this one" | "an earlier one" | null;
   /** The last reposition since the catheter's clock began. */
   readonly repositioned: (RestsOn & { readonly when: When }) | null;
   readonly removal: (RestsOn & Pick<Payload<"removal decided">, "by" | "decidedBy" | "reason">) | null;

@@ -38,6 +38,7 @@ export const stepKinds = [
   "red flag",
   "diary",
   "tell of the tube",
+  "anchors out",
   ...decidedKinds,
 ] as const;
 export type StepKind = (typeof stepKinds)[number];

@@ -63,6 +63,10 @@ export const characters = [
 ] as const;
 export type Character = (typeof characters)[number];
 
+/** What is put in to hold a tube at the skin for a time, and taken out again. */
+export const skinHolds = ["anchors", "suture"] as const;
+export type SkinHold = (typeof skinHolds)[number];
+
 /** Why a kind's own row may be replaced by a shorter one. */
 export const factors = ["pregnancy", "stone former", "cancer obstruction"] as const;
 export type Factor = (typeof factors)[number];

@@ -43,6 +43,7 @@ export const stepNames = {
   "red flag": "Red flag",
   diary: "Ask for the diary",
   "tell of the tube": "Tell the patient of the tube",
+  "anchors out": "Take out anchors or sutures",
   ...decidedNames,
 } as const satisfies Record<StepKind, string>;
 
@@ -88,6 +89,7 @@ export const stepAsks = {
   diary: "Call and enter what was emptied since, or that no diary is kept.",
   "tell of the tube":
     "Say in their own language that a tube is inside them and by when it is changed or taken out, and record it.",
+  "anchors out": "Take them out and record it, or record that there were none, with what holds the tube now.",
   ...decidedAsks,
 } as const satisfies Record<StepKind, string>;
 
@@ -146,6 +148,7 @@ const subjects: Partial<Record<StepKind, string>> = {
   "clamp trial": "call of the trial",
   "ask again": "call to ask again",
   "balloon check": "balloon check",
+  "anchors out": "anchors or sutures out",
   "tip position": "tip to confirm",
   hospice: "decision on hospice",
   whereabouts: "asked again",
@@ -201,6 +204,7 @@ const standings: Readonly<Record<StepKind, Standing>> = {
   review: unsureWindow,
   call: unsureWindow,
   "balloon check": unsureWindow,
+  "anchors out": unsureWindow,
   "tip position": unsureWindow,
   "clamp trial": windowStanding,
   "call back": windowStanding,

@@ -6,6 +6,7 @@ import type { ContradictionCode } from "#shared/tube/contradiction-codes.ts";
 import { kindOf, tubeKinds } from "#shared/tube/kind/kinds.ts";
 import { stepKinds } from "#shared/tube/step-kinds.ts";
 import { alarmWhy } from "#shared/words/alarm-why.ts";
+import { anchorWhy } from "#shared/words/anchors-out.ts";
 import { callWhy } from "#shared/words/call-why.ts";
 import { printMinute } from "#shared/words/offers.ts";
 import { stepNames } from "#shared/words/steps.ts";
@@ -112,6 +113,7 @@ const sentences = {
   "call-attempts": ({ attempts }) =>
     `Called ${attempts} ${attempts === 1 ? "time" : "times"}, not reached yet.`,
   ...callWhy,
+  ...anchorWhy,
   "fell-out": () => "The tube fell out, and what follows is not decided.",
   "partly-dislodged": () => "The tube was pulled back and has not been put right.",
   fragment: () => "It did not come out whole: a piece is left inside.",

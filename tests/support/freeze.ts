@@ -2,6 +2,7 @@ import { exampleProtocol } from "#shared/protocol/example.ts";
 import { confirmed, unknownFact } from "#shared/tube/certainty.ts";
 import * as make from "#tests/support/factories.ts";
 import { alarmPatients } from "#tests/support/freeze-alarm.ts";
+import { anchorPatients } from "#tests/support/freeze-anchors.ts";
 import { callPatients } from "#tests/support/freeze-calls.ts";
 import { clinicalPatients } from "#tests/support/freeze-clinical.ts";
 import { coursePatients } from "#tests/support/freeze-course.ts";
@@ -118,6 +119,7 @@ const patients = [
   ...alarmPatients,
   ...visitPatients,
   ...callPatients,
+  ...anchorPatients,
 ];
 const frozenBefore = new Set(
   frozenReleases().flatMap((earlier) => frozenEvents(earlier).patients.map(({ name }) => name)),

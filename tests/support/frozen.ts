@@ -92,8 +92,8 @@ const isNothing = (value: Json): boolean =>
 const isRecord = (value: Json | undefined): value is { readonly [name: string]: Json } =>
   typeof value === "object" && value !== null && !Array.isArray(value);
 
-/** What rules 8 read out of entries that releases before had too: a call is of the patient, with its time. */
-const readSince: readonly string[] = ["calls", "when", "time", "discharged"];
+/** What is read today out of entries that releases before had too: a call is of the patient, with its time; anchors came out. */
+const readSince: readonly string[] = ["calls", "when", "time", "discharged", "anchorsOut"];
 
 /** Kinds of steps that rules 8 give otherwise, or beside the others; what they are frozen with is the release that brought them. */
 const givenOtherwise: readonly StepKind[] = [

@@ -93,6 +93,21 @@ describe("what is typed of a row and cannot be", () => {
       '"0.001" needs a unit: F, in, mm, cm or G.',
     ],
     ["no source", "passage", { source: "" }, "source", "Type what the row says here."],
+    [
+      "anchors out from after to",
+      "anchors/balloon gastrostomy",
+      { from: "15" },
+      "to",
+      "This goes from 15 to 14. Turn the two round.",
+    ],
+    [
+      "a second row of anchors of a kind",
+      "anchors",
+      { kind: "loop gastrostomy", holds: "suture", from: "7", to: "10", source: "CP" },
+      "kind",
+      '"loop gastrostomy" has a row already, "Anchors or sutures out: loop gastrostomy", and only one of the two would be found. Take it out of one of them.',
+    ],
+    ["anchors out without a last day", "anchors/loop gastrostomy", { to: "" }, "to", "Type a whole number."],
     ["from after to", "firstCall", { from: "4" }, "to", "This goes from 4 to 3. Turn the two round."],
     [
       "from after to, further in",

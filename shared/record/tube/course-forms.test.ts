@@ -38,6 +38,11 @@ const examples = [
   ],
   ["anchors removed", { what: "2 anchors" }, { what: "2 anchors", note: null }],
   ["anchors removed", { what: "suture", fixation: "?" }, { what: "suture", fixation: unknown, note: null }],
+  [
+    "anchors removed",
+    { what: "none", fixation: "disc" },
+    { what: "none", fixation: { ...yes, value: "disc" }, note: null },
+  ],
   ["blocked", {}, { note: null }],
   ["leaking", { soaking: "yes", toldBy: "patient" }, { soaking: told, toldBy: "patient", note: null }],
   ["infected", { fever: "?" }, { fever: unknown, note: null }],

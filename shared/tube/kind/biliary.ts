@@ -32,6 +32,7 @@ export const biliaryKinds = {
     ifOut: "bile",
     output: "gallbladder",
     tip: null,
+    skin: null,
     rows: [
       row({
         id: "cholecystostomy",
@@ -74,6 +75,7 @@ export const biliaryKinds = {
     ifOut: "bile",
     output: "bile",
     tip: null,
+    skin: null,
     rows: [
       row({
         id: "external biliary drain",
@@ -115,6 +117,7 @@ export const biliaryKinds = {
     ifOut: "bile",
     output: "bile",
     tip: null,
+    skin: null,
     rows: [
       row({
         id: "internal-external biliary drain",

@@ -28,6 +28,7 @@ export const bowelKinds = {
     ifOut: "stomach or bowel",
     output: null,
     tip: null,
+    skin: { holds: "anchors", from: 10, to: 14, source: "CP" },
     rows: [
       row({
         id: "venting gastrostomy",
@@ -64,6 +65,7 @@ export const bowelKinds = {
     ifOut: null,
     output: null,
     tip: null,
+    skin: null,
     rows: [
       row({
         id: "cecostomy",

@@ -29,6 +29,7 @@ export const chestKinds = {
     ifOut: "chest",
     output: "chest",
     tip: null,
+    skin: null,
     rows: [
       row({
         id: "chest tube",
@@ -63,6 +64,7 @@ export const chestKinds = {
     ifOut: null,
     output: "pleural",
     tip: null,
+    skin: { holds: "suture", from: 14, to: 21, source: "CP" },
     rows: [
       row({
         id: "tunnelled pleural catheter",
@@ -99,6 +101,7 @@ export const chestKinds = {
     ifOut: null,
     output: "peritoneal",
     tip: null,
+    skin: null,
     rows: [
       row({
         id: "tunnelled peritoneal drain",

@@ -30,6 +30,7 @@ export const collectionKinds = {
     ifOut: "collection",
     output: "collection",
     tip: null,
+    skin: null,
     rows: [
       row({
         id: "abscess or fluid drain",
@@ -65,6 +66,7 @@ export const collectionKinds = {
     ifOut: "collection",
     output: "collection",
     tip: null,
+    skin: null,
     rows: [
       row({
         id: "pancreatic collection drain",
@@ -92,6 +94,7 @@ export const collectionKinds = {
     ifOut: "collection",
     output: "lymphocele",
     tip: null,
+    skin: null,
     rows: [
       row({
         id: "lymphocele, seroma or sclerosed collection drain",
@@ -118,6 +121,7 @@ export const collectionKinds = {
     ifOut: "collection",
     output: "collection",
     tip: null,
+    skin: null,
     rows: [
       row({
         id: "surgical drain taken over",

@@ -1,4 +1,4 @@
-import type { Character, Factor, Mode, Retention, Role, Route } from "#shared/tube/vocabulary.ts";
+import type { Character, Factor, Mode, Retention, Role, Route, SkinHold } from "#shared/tube/vocabulary.ts";
 
 /** What the target date of a row asks for. `operator's date`: the row has none, so without a plan it is due now. */
 export type RowAsks = "exchange" | "review" | "operator's date";
@@ -89,6 +89,11 @@ export type KindDefinition = {
   readonly output: OutputGroup | null;
   /** Days from placement, exchange or reposition until the tip is confirmed, and from then until again; null is "no row". */
   readonly tip: Sourced<{ readonly within: number; readonly again: number | null }> | null;
+  /**
+   * What usually holds it at the skin and is due out: anchors from day to day after the puncture, a suture after the tube was put in. Null is
+   * "no row". The days are from memory: common practice, no source.
+   */
+  readonly skin: Sourced<{ readonly holds: SkinHold; readonly from: number; readonly to: number }> | null;
   /** The first row without a factor is the kind's own. */
   readonly rows: readonly IntervalRow[];
 };

@@ -2,8 +2,8 @@ import { type KindDefinition, row } from "./define.ts";
 
 /**
  * Kinds that feed. "G-tube" says not what holds it, on which the dates hang, and is refused, naming the three; a PEG is held by a
- * bumper. That the tip of a gastrojejunostomy is confirmed before the first feed is the row for a tube that is out. Figures are
- * examples for adults; see urinary.ts for how sources are marked.
+ * bumper. That the tip of a gastrojejunostomy is confirmed before the first feed is the row for a tube that is out. A bumper itself
+ * holds the stomach to the wall: its kind has no row for anchors. Figures are examples for adults; see urinary.ts for how sources are marked.
  */
 export const feedingKinds = {
   "balloon gastrostomy": {
@@ -30,6 +30,7 @@ export const feedingKinds = {
     ifOut: "stomach or bowel",
     output: null,
     tip: null,
+    skin: { holds: "anchors", from: 10, to: 14, source: "CP" },
     rows: [
       row({
         id: "balloon gastrostomy",
@@ -68,6 +69,7 @@ export const feedingKinds = {
     ifOut: "stomach or bowel",
     output: null,
     tip: null,
+    skin: { holds: "anchors", from: 10, to: 14, source: "CP" },
     rows: [
       row({
         id: "loop gastrostomy",
@@ -108,6 +110,7 @@ export const feedingKinds = {
     ifOut: "stomach or bowel",
     output: null,
     tip: null,
+    skin: null,
     rows: [
       row({
         id: "bumper gastrostomy",
@@ -146,6 +149,7 @@ export const feedingKinds = {
     ifOut: "stomach or bowel",
     output: null,
     tip: { within: 0, again: null, source: "CP" },
+    skin: { holds: "anchors", from: 10, to: 14, source: "CP" },
     rows: [
       row({
         id: "gastrojejunostomy",
@@ -185,6 +189,7 @@ export const feedingKinds = {
     ifOut: "stomach or bowel",
     output: null,
     tip: null,
+    skin: null,
     rows: [
       row({
         id: "jejunostomy",

@@ -19,6 +19,7 @@ export const otherKinds = {
     ifOut: null,
     output: null,
     tip: null,
+    skin: null,
     rows: [
       row({
         id: "other",

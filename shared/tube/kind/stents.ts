@@ -32,6 +32,7 @@ export const stentKinds = {
     ifOut: null,
     output: null,
     tip: null,
+    skin: null,
     rows: [
       row({
         id: "ureteral stent",
@@ -73,6 +74,7 @@ export const stentKinds = {
     ifOut: null,
     output: null,
     tip: null,
+    skin: null,
     rows: [
       row({
         id: "ureteral stent, metal",
@@ -99,6 +101,7 @@ export const stentKinds = {
     ifOut: null,
     output: null,
     tip: null,
+    skin: null,
     rows: [
       row({
         id: "plastic biliary stent",

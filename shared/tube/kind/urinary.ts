@@ -31,6 +31,7 @@ export const urinaryKinds = {
     ifOut: "kidney",
     output: "urine",
     tip: null,
+    skin: null,
     rows: [
       row({
         id: "nephrostomy",
@@ -98,6 +99,7 @@ export const urinaryKinds = {
     ifOut: "kidney",
     output: "urine",
     tip: null,
+    skin: null,
     rows: [
       row({
         id: "nephroureteral catheter",
@@ -131,6 +133,7 @@ export const urinaryKinds = {
     ifOut: null,
     output: null,
     tip: null,
+    skin: null,
     rows: [
       row({
         id: "retrograde catheter through a conduit",
@@ -165,6 +168,7 @@ export const urinaryKinds = {
     ifOut: "bladder",
     output: "urine",
     tip: null,
+    skin: null,
     rows: [
       row({
         id: "suprapubic catheter, first exchange",

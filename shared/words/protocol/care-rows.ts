@@ -1,9 +1,10 @@
 import type { Protocol } from "#shared/protocol/protocol.ts";
+import { dueOutWords } from "#shared/words/anchors-out.ts";
 import { kindsOf } from "#shared/words/protocol/row-names.ts";
 import { eachRow, ifAny, type RowWords, rowWords } from "#shared/words/protocol/row-words.ts";
 
-/** What goes in: flush as ordered, water in a balloon, and the place of a tip. */
-export const fluidRowWords = ({ flush, balloon, tips }: Protocol): readonly RowWords[] => [
+/** What goes in: flush as ordered, water in a balloon, the place of a tip, and what comes out at the skin. */
+export const fluidRowWords = ({ flush, balloon, tips, anchors }: Protocol): readonly RowWords[] => [
   ...eachRow("flush", flush, ({ order }) => order),
   rowWords(
     "balloon",
@@ -17,6 +18,7 @@ export const fluidRowWords = ({ flush, balloon, tips }: Protocol): readonly RowW
     ({ within, again }) =>
       `confirmed within ${within} days${ifAny(again, (days) => `, and again after ${days}`)}`,
   ),
+  ...eachRow("anchors", anchors, dueOutWords),
 ];
 
 /** What is told or seen and cannot wait, and what is done when a tube is out. */

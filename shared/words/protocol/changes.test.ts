@@ -22,7 +22,7 @@ describe("what a draft tells otherwise", () => {
   it("a row that is emptied, and one that is filled", () => {
     const stood =
       "first looked at on day 14 to 28, then every 7 days; a loss over 0.5 mL is a question, 2 in a row an alarm; filled with water, not saline or air (source 15; rest CP)";
-    const row = { head: "Flush, balloon and tip", row: "Balloon water" };
+    const row = { head: "Flush, balloon, tip and anchors", row: "Balloon water" };
     const without = { ...exampleProtocol, balloon: null };
     expect(protocolChanges(exampleProtocol, without)).toEqual([
       { ...row, stood, drafted: null, address: "balloon" },

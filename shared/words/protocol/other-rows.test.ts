@@ -43,6 +43,7 @@ describe("the rows of a version in words", () => {
       balloon: null,
       flush: [],
       tips: [],
+      anchors: [],
       redFlags: [],
       tubeOut: [],
     };
@@ -56,6 +57,7 @@ describe("the rows of a version in words", () => {
       "Flush as ordered",
       "Balloon water",
       "Tip",
+      "Anchors or sutures out",
       "Planning an exchange",
       "What is settled before a visit",
       "Bleeding risk",
@@ -94,6 +96,14 @@ describe("the rows of a version in words", () => {
     [
       "Before a visit: lies prone, for exchange and check of nephrostomy, nephroureteral catheter",
       "whether the patient can lie on the front for so long, and how else; settled by 5 working days before (source CP)",
+    ],
+    [
+      "Anchors or sutures out: balloon gastrostomy",
+      "anchors out on day 10 to 14 after the puncture (source CP)",
+    ],
+    [
+      "Anchors or sutures out: tunnelled pleural catheter",
+      "suture out on day 14 to 21 after the tube was put in (source CP)",
     ],
     ["A visit is confirmed", "by 2 working days before (source CP)"],
     [

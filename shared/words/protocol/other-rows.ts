@@ -14,7 +14,7 @@ export const otherRows = (protocol: Protocol): readonly RowGroup[] => [
   { head: "Calls", rows: callRowWords(protocol) },
   { head: "Questions of a call", rows: questionRowWords(protocol) },
   { head: "Red flags, and a tube that is out", rows: urgentRowWords(protocol) },
-  { head: "Flush, balloon and tip", rows: fluidRowWords(protocol) },
+  { head: "Flush, balloon, tip and anchors", rows: fluidRowWords(protocol) },
   { head: "What passes through what", rows: passageRowWords(protocol) },
   { head: "Planning an exchange", rows: planningRowWords(protocol) },
   { head: "Before a visit", rows: visitRowWords(protocol) },

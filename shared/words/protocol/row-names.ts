@@ -11,6 +11,7 @@ export const rowNames = {
   flush: "Flush as ordered",
   balloon: "Balloon water",
   tips: "Tip",
+  anchors: "Anchors or sutures out",
   "outputRows.lowNetInstead": "Low output instead",
   "outputRows.lastCompleteDayHours": "The last complete day ends within",
   "outputRows.clinicalStateHours": "The clinical state is no older than",

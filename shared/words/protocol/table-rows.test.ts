@@ -12,6 +12,7 @@ const bare: Protocol = {
   visits: null,
   bleeding: null,
   balloon: null,
+  anchors: [],
 };
 
 describe("the tables of a draft", () => {
