@@ -29,6 +29,8 @@ export type Recording = {
   readonly actId: string;
   readonly staffId: string;
   readonly at: Instant;
+  /** The record as it stands before this act, where the act has read it already. */
+  readonly loaded?: PatientRecord;
   /** The readings of a tube that stand with this act, where its log is read already. */
   readonly standing?: { readonly tubeId: string; readonly readings: readonly Reading[] };
 };
@@ -81,7 +83,7 @@ function must(decided: Decided): Extract<Decided, { readonly ok: true }> {
  * DomainError with every refusal; nothing is written then.
  */
 export function append(tx: Tx, recording: Recording, commands: readonly Command[]): readonly TubeEvent[] {
-  const loaded = loadRecord(tx, recording.patientId);
+  const loaded = recording.loaded ?? loadRecord(tx, recording.patientId);
   refuseClosedRecord(tx, loaded.patient);
   const record = { ...loaded, books: withStanding(loaded.books, recording.standing) };
   const { at, actId, patientId, staffId } = recording;
@@ -96,6 +98,6 @@ export function append(tx: Tx, recording: Recording, commands: readonly Command[
   refuseTakenSlots(tx, at, { patientId, visits: computed.state.visits, today: now.today });
   const parted = partRecords(tx, record, { own, actId, at });
   write(tx, record, added.length === 0 ? computed : compute({ ...record, events }));
-  for (const id of parted) append(tx, { ...recording, patientId: id }, []);
+  for (const id of parted) append(tx, { patientId: id, actId, staffId, at }, []);
   return all;
 }

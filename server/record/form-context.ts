@@ -3,7 +3,7 @@ import { stepsOf } from "#db/queries/projections.ts";
 import { allStaff } from "#db/queries/staff.ts";
 import type { Database } from "#db/sqlite.ts";
 import { newId } from "#server/ids.ts";
-import { loadRecord } from "#server/record/load-record.ts";
+import { loadRecord, type PatientRecord } from "#server/record/load-record.ts";
 import { refuseClosedRecord } from "#server/record/refuse-closed-record.ts";
 import { shelfOf } from "#server/shelf/shelf-of.ts";
 import type { Instant } from "#shared/day/instant.ts";
@@ -13,7 +13,12 @@ import { formBeside } from "#shared/record/form-beside.ts";
 import type { Why } from "#shared/step/step.ts";
 import { fold } from "#shared/tube/fold.ts";
 
-export type About = { readonly patientId: string | null; readonly tubeId: string | null };
+export type About = {
+  readonly patientId: string | null;
+  readonly tubeId: string | null;
+  /** The patient's record, where it has been read already. */
+  readonly loaded?: PatientRecord;
+};
 
 /** Why the tube's alarm stands, as it was last computed. */
 function alarmOf(db: Database, { patientId, tubeId }: About): readonly Why[] {
@@ -23,9 +28,9 @@ function alarmOf(db: Database, { patientId, tubeId }: About): readonly Why[] {
 }
 
 /** What a form about this patient or tube is read beside, at that instant. Refuses a tube of another patient (`tube-unknown`). */
-export function formContext(db: Database, at: Instant, { patientId, tubeId }: About): FormContext {
+export function formContext(db: Database, at: Instant, { patientId, tubeId, loaded }: About): FormContext {
   const { zone } = clinicOf(db);
-  const record = patientId === null ? null : loadRecord(db, patientId);
+  const record = patientId === null ? null : (loaded ?? loadRecord(db, patientId));
   if (record !== null) refuseClosedRecord(db, record.patient);
   const tubes = record === null ? [] : fold(record.events).tubes;
   const tube = tubes.find(({ id }) => id === tubeId) ?? null;

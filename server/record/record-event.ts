@@ -3,6 +3,7 @@ import { inAct } from "#server/act.ts";
 import { newId } from "#server/ids.ts";
 import { append } from "#server/record/append.ts";
 import { formContext } from "#server/record/form-context.ts";
+import { loadRecord } from "#server/record/load-record.ts";
 import { withWhatWasSeen } from "#server/record/with-what-was-seen.ts";
 import type { Person } from "#shared/access/person.ts";
 import { DomainError } from "#shared/errors/refusal.ts";
@@ -32,7 +33,8 @@ export type RecordedAct = {
 export function recordEvent({ db, staff }: Doing, form: FormKind, input: Submitted): RecordedAct {
   const { actId, patientId, lastSeen, texts } = input;
   return inAct({ db, staff, actId, command: `record: ${form}`, input }, (tx, at) => {
-    const context = formContext(tx, at, { patientId, tubeId: input.tubeId ?? null });
+    const loaded = loadRecord(tx, patientId);
+    const context = formContext(tx, at, { patientId, tubeId: input.tubeId ?? null, loaded });
     const read = eventForms[form].read(texts, context);
     if (!read.ok) throw new DomainError(read.refusals);
     const entry = withWhatWasSeen(tx, read.entry, { tubeId: input.tubeId ?? null, amends: null });
@@ -49,7 +51,7 @@ export function recordEvent({ db, staff }: Doing, form: FormKind, input: Submitt
       amends: null,
       lastSeen,
     };
-    const events = append(tx, { patientId, actId, staffId: staff.id, at }, [command]);
+    const events = append(tx, { patientId, actId, staffId: staff.id, at, loaded }, [command]);
     return {
       actId,
       patientId,

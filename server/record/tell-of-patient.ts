@@ -1,6 +1,6 @@
 import type { Tx } from "#db/transaction.ts";
 import { newId } from "#server/ids.ts";
-import { append } from "#server/record/append.ts";
+import { append, type Recording } from "#server/record/append.ts";
 import { clinicNow } from "#server/record/decide-each.ts";
 import type { Doing } from "#server/record/record-event.ts";
 import type { Instant } from "#shared/day/instant.ts";
@@ -24,14 +24,14 @@ export type Teller = {
   readonly lastSeen: number;
   readonly staff: Doing["staff"];
   readonly at: Instant;
-};
+} & Pick<Recording, "loaded">;
 
 /**
  * Records what one act says of one patient, entry after entry, each decided on what the ones before it made. Returns their ids. Throws
  * DomainError with every refusal; nothing is written then.
  */
 export function tellOfPatient(tx: Tx, says: readonly Telling[], by: Teller): readonly string[] {
-  const { actId, patientId, lastSeen, staff, at } = by;
+  const { actId, patientId, lastSeen, staff, at, loaded } = by;
   const now = clinicNow(tx, at);
   const commands = says.map(({ kind, payload, id, at: told, tubes }) => ({
     eventId: id ?? newId(),
@@ -44,6 +44,6 @@ export function tellOfPatient(tx: Tx, says: readonly Telling[], by: Teller): rea
     amends: null,
     lastSeen,
   }));
-  append(tx, { patientId, actId, staffId: staff.id, at }, commands);
+  append(tx, { patientId, actId, staffId: staff.id, at, loaded }, commands);
   return commands.map(({ eventId }) => eventId);
 }

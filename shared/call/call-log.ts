@@ -62,7 +62,8 @@ export type CallLog = {
 
 export const nothingTried: CallLog = { tries: [], reached: null, again: null, wrong: [], rounds: [] };
 
-const sameTime = (a: At, b: At): boolean =>
+/** At one minute of the clock; what has no clock time is at none. */
+export const sameTime = (a: At, b: At): boolean =>
   a.time !== null && a.time === b.time && a.when.earliest === b.when.earliest;
 
 /** Somebody was reached: what was tried before is over. What was tried at that very minute counts for nothing. */

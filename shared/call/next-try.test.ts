@@ -129,14 +129,26 @@ describe("the next try", () => {
 });
 
 describe("laws of the next try", () => {
+  const asksBack = (said: Parameters<typeof rang>[0]) => rang({ at: "10:00", outcome: "call back", ...said });
+
   it("two tries at equal times, recorded in either order, give one ladder", () => {
     const pairs = [
       [rang({ at: "10:00", outcome: "voicemail" }), rang({ at: "10:00", outcome: "no answer" })],
       [rang({ at: "10:00", outcome: "reached the patient" }), rang({ at: "10:00", outcome: "no answer" })],
       [rang({ at: "10:00", outcome: "wrong number" }), rang({ at: "10:00", outcome: "refused" })],
+      [asksBack({ back: "2026-08-20" }), rang({ at: "10:00", outcome: "no answer" })],
+      [asksBack({ back: "2026-08-20", backAt: "15:00" }), asksBack({ back: "2026-08-21" })],
+      [asksBack({ back: "2026-08-20", backAt: "15:00" }), asksBack({ back: "2026-08-20" })],
     ] as const;
     for (const [one, other] of pairs)
       expect(nextTry(tried(one, other), asked)).toEqual(nextTry(tried(other, one), asked));
+  });
+
+  it("of two that ask to be rung back at one minute the earlier day holds, and no other answer of that minute puts it off", () => {
+    const asks = asksBack({ back: "2026-08-20", backAt: "15:00" });
+    const expected = { next: "call back", on: "2026-08-20", at: "15:00" };
+    expect(nextTry(tried(asks, asksBack({ back: "2026-08-21" })), asked)).toMatchObject(expected);
+    expect(nextTry(tried(asks, rang({ at: "10:00" })), asked)).toMatchObject(expected);
   });
 
   it("whatever comes of each try, no path ends, none has more than three alike running, and a physician has it in the end", () => {

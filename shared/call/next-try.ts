@@ -1,4 +1,4 @@
-import { type CallLog, dayOfTry, isAttempt, type Rang, type Tried } from "#shared/call/call-log.ts";
+import { type CallLog, dayOfTry, isAttempt, type Rang, sameTime, type Tried } from "#shared/call/call-log.ts";
 import { minuteOf } from "#shared/call/part-now.ts";
 import { type Clocks, ourTime, theirTime } from "#shared/call/reach.ts";
 import type { Rung } from "#shared/call/rungs.ts";
@@ -83,6 +83,16 @@ function withinHours(
 const afterWorkingDays = (day: Day, count: number, calendar: ClinicCalendar): Day =>
   addWorkingDays(day, count, calendar) ?? addDays(day, count);
 
+/** When the last attempt was asked to be followed. Of several at its minute the order says nothing: the earliest that was asked for. */
+function askedBack(attempts: readonly Rang[]): Rang["back"] {
+  const last = attempts.at(-1);
+  const backs = attempts.flatMap((one) =>
+    one.back !== null && last !== undefined && (one === last || sameTime(one, last)) ? [one.back] : [],
+  );
+  const text = ({ on, at }: NonNullable<Rang["back"]>): string => `${on} ${at ?? ""}`;
+  return backs.toSorted((a, b) => (text(a) < text(b) ? -1 : 1))[0] ?? null;
+}
+
 /** After the attempts: the first rung that nobody has tried, and a physician when none is left. */
 function nextRung(
   tries: readonly Tried[],
@@ -114,9 +124,10 @@ export function nextTry({ tries }: Pick<CallLog, "tries">, asked: Asked): NextTr
   const common = { tried, of, latest: null, at: null, part: null };
   const backs = attempts.filter(({ back }) => back !== null).length;
   const others = tries.length > tried;
-  if (last?.back && !others && backs <= (of ?? 1)) {
-    const on = asked.early === "a trial" ? last.back.on : openFrom(last.back.on, calendar);
-    const at = withinHours({ on, at: last.back.at }, rows?.hours ?? [], asked.clocks);
+  const back = askedBack(attempts);
+  if (back !== null && !others && backs <= (of ?? 1)) {
+    const on = asked.early === "a trial" ? back.on : openFrom(back.on, calendar);
+    const at = withinHours({ on, at: back.at }, rows?.hours ?? [], asked.clocks);
     return { ...common, next: "call back", on, at, source: row?.source ?? null };
   }
   if (row === null || of === null || tried >= of || others) return { ...common, ...nextRung(tries, asked) };

@@ -23,6 +23,7 @@ import {
   placed,
   removed,
   takenOver,
+  trialPassed,
   trialStarted,
   voided,
   whereaboutsNoted,
@@ -187,6 +188,22 @@ describe("nobody reached", () => {
     expect(only("call", [...saturday, trialStarted({ on: "2026-09-04" })])?.dueOn).toBe("2026-09-12");
     const never = books({ calendar: () => ({ version: 1, openWeekdays: [], closures: [] }) });
     expect(only("call", saturday, never)?.dueOn).toBe("2026-09-12");
+  });
+
+  it("a try on a closed day of a trial, to which a physician put the calls off, counts on after the trial is over", () => {
+    // Saturday 1 August 2026; the trial is over on the Sunday, and Monday is the next open day.
+    const asked = [
+      placed({ on: "2026-07-20" }),
+      trialStarted({ on: "2026-07-27" }),
+      rang({ on: "2026-07-28", at: "10:00" }),
+      notReachedDecided({ on: "2026-07-29", again: "2026-08-01" }),
+      rang({ on: "2026-08-01", at: "09:30", outcome: "call back", back: "2026-08-03", backAt: "18:30" }),
+    ];
+    const back = { dueOn: "2026-08-03" };
+    expect(only("call back", asked)).toMatchObject(back);
+    const over = only("call back", [...asked, trialPassed({ on: "2026-08-02" })]);
+    expect(over).toMatchObject(back);
+    expect(over?.why.at(-1)).toMatchObject({ code: "next-try", args: { tried: 1, at: "18:30" } });
   });
 
   it("a wrong number is a loose end until somebody is reached", () => {

@@ -181,8 +181,8 @@ const kindOfNext: Readonly<Record<NextTry["next"], StepKind>> = {
 export const callKinds: readonly StepKind[] = Object.values(kindOfNext);
 
 /** What was tried since the call came up; a call before that was about something else. */
-const since = ({ earliest, dueOn }: OpenStep, { tries }: CallLog): readonly Tried[] =>
-  tries.filter((tried) => dayOfTry(tried) >= (earliest ?? dueOn));
+const since = (cameUp: Day, { tries }: CallLog): readonly Tried[] =>
+  tries.filter((tried) => dayOfTry(tried) >= cameUp);
 
 function afterTries(step: OpenStep, next: NextTry): OpenStep {
   const kind = kindOfNext[next.next];
@@ -243,7 +243,9 @@ export function callStep(
   const inTrial = questions.some(({ tube }) => tube.status === "in" && tube.trial?.state === "running");
   const asked = afterDecision(one, patient.calls, inTrial ? null : at.calendar);
   if (asked === null) return [];
-  const tries = since(asked, patient.calls);
+  // A decision's own day, not the open one after it: while a trial runs somebody is rung on a closed day too.
+  const putOffTo = asked === one ? null : (patient.calls.again?.on ?? null);
+  const tries = since(putOffTo ?? asked.earliest ?? asked.dueOn, patient.calls);
   const last = tries.at(-1);
   if (last === undefined) return [asked];
   const early = earliestOn(questions, dayOfTry(last));

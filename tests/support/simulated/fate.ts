@@ -5,7 +5,10 @@ import type { TubeKind } from "#shared/tube/kind/kinds.ts";
 /** What happens to a simulated patient whatever the clinic does. */
 export type Happening = { readonly on: Day } & (
   | { readonly what: "placed"; readonly kind: TubeKind; readonly side: "l" | "r" | "" }
-  | { readonly what: "comes out" | "falls out" | "trial starts"; readonly number: number }
+  | {
+      readonly what: "comes out" | "falls out" | "trial starts" | "is booked" | "drains";
+      readonly number: number;
+    }
   | { readonly what: "goes into hospital" | "comes home" | "dies" | "dies, by mistake" }
 );
 
@@ -32,6 +35,14 @@ const sorts: readonly Sort[] = [
   { kind: "external biliary drain", sided: true, stays: [30, 200], trial: true },
 ];
 
+/** A diary of volumes every second day, which stops. */
+const diary = (draw: Draw, on: Day, number: number): readonly Happening[] =>
+  Array.from({ length: draw.between(1, 5) }, (_one, n) => ({
+    on: addDays(on, 1 + 2 * n),
+    what: "drains",
+    number,
+  }));
+
 function ofTube(draw: Draw, on: Day, number: number): readonly Happening[] {
   const sort = draw.from(sorts);
   const side = sort.sided ? (number === 1 ? "l" : "r") : "";
@@ -41,6 +52,10 @@ function ofTube(draw: Draw, on: Day, number: number): readonly Happening[] {
     ...(sort.stays === null ? [] : [{ on: after(...sort.stays), what: "comes out", number } as const]),
     ...(draw.percent(6) ? [{ on: after(2, 150), what: "falls out", number } as const] : []),
     ...(sort.trial && draw.percent(25) ? [{ on: after(10, 60), what: "trial starts", number } as const] : []),
+    ...(sort.stays === null && draw.percent(40)
+      ? [{ on: after(10, 60), what: "is booked", number } as const]
+      : []),
+    ...(sort.kind === "abscess drain" && draw.percent(60) ? diary(draw, on, number) : []),
   ];
 }
 

@@ -73,8 +73,8 @@ function somebody(draw: Draw, to: Callee, questions: readonly QuestionInCall[]):
   };
 }
 
-/** One call as it comes out, with what is typed of it. */
-export function callThatComesOut(draw: Draw, to: Callee, questions: readonly QuestionInCall[]): Call {
+/** One call as it comes out, with what is typed of it. `questions`: asked for only where there is somebody to ask. */
+export function callThatComesOut(draw: Draw, to: Callee, questions: () => readonly QuestionInCall[]): Call {
   const chance = to === "the patient" ? CHANCE * 100 : OTHERS_REACHED;
-  return draw.percent(chance) ? somebody(draw, to, questions) : nobody(draw, to);
+  return draw.percent(chance) ? somebody(draw, to, questions()) : nobody(draw, to);
 }

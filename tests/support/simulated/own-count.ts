@@ -1,9 +1,9 @@
 import type { EndWay, Figures, ReachWay } from "#shared/call/figures.ts";
 import type { Day } from "#shared/day/day.ts";
+import type { Instant } from "#shared/day/instant.ts";
 import type { TubeKind } from "#shared/tube/kind/kinds.ts";
-import type { Moment } from "#tests/support/simulated/kept-record.ts";
 
-type Flag = { readonly raised: Moment; handed: Moment | null; done: Moment | null };
+type Flag = { readonly raised: Instant; handed: Instant | null; done: Instant | null };
 type Tube = { readonly kind: TubeKind; ended: { readonly how: EndWay; readonly on: Day } | null };
 
 /** What a simulation counts of one patient as it goes, without the record: the figures are held against it. */
@@ -34,13 +34,8 @@ export function roundOver(count: OwnCount, on: Day, how: "attempt" | "another wa
   count.tried = 0;
 }
 
-const MINUTES_AN_HOUR = 60;
-const DAY_MS = 86_400_000;
-const HOURS_A_DAY = 24;
-
-const hours = (from: Moment, to: Moment): number =>
-  ((Date.parse(to.on) - Date.parse(from.on)) / DAY_MS) * HOURS_A_DAY +
-  (to.minute - from.minute) / MINUTES_AN_HOUR;
+const MS_AN_HOUR = 3_600_000;
+const hours = (from: Instant, to: Instant): number => (to - from) / MS_AN_HOUR;
 
 function middle(values: readonly number[]): number | null {
   const sorted = values.toSorted((a, b) => a - b);
