@@ -11,13 +11,16 @@ export const APPLICATION_ID = 0x4457424b;
  * What holds on every connection. SQLite keeps none of these but the journal mode in the file, and its build sets
  * synchronous back to NORMAL when a WAL file is opened again. Without recursive triggers, REPLACE deletes a row past
  * the triggers that refuse it. The log is folded into the file every 8,000 pages (32 MB) instead of every 1,000: of 2,000 saves the slowest
- * hundredth took 11 ms with the latter and 7 ms with the former.
+ * hundredth took 11 ms with the latter and 7 ms with the former. Pages are read out of the mapped file, up to a gigabyte of it: the impact of a row
+ * over 20,000 tubes took a sixth less, the slowest hundredth of calls saved a third. Writing stays as it was; a disk that fails while it is read
+ * then ends the process instead of one answer.
  */
 const pragmas = [
   "busy_timeout = 5000",
   "journal_mode = WAL",
   "synchronous = FULL",
   "wal_autocheckpoint = 8000",
+  "mmap_size = 1073741824",
   "foreign_keys = ON",
   "trusted_schema = OFF",
   "recursive_triggers = ON",

@@ -20,6 +20,7 @@ import type { Figure } from "#tests/bench/figure.ts";
 import { figureTable } from "#tests/bench/figure-table.ts";
 import { fillClinic } from "#tests/bench/fill-clinic.ts";
 import { fitFigures } from "#tests/bench/fit.ts";
+import { impactFigures } from "#tests/bench/impact.ts";
 import { openedCallFigure } from "#tests/bench/opened-call.ts";
 import { pageScriptFigures } from "#tests/bench/page-scripts.ts";
 import { rebuildFigure } from "#tests/bench/rebuild.ts";
@@ -82,7 +83,7 @@ await measure("The record as a file", () => recordFileFigures(small.file, SMALL)
 await measure("A clinic's own list", () => bringListFigures(folder, LIST_ROWS));
 await measure("What passes through what", fitFigures);
 await measure("What stands behind an output", tubeOutputFigure);
-await measure("Whom a changed row touches", () => alone("impact-alone.ts", large.file));
+await measure("Whom a changed row touches", () => impactFigures(large.file, large.db));
 await measure("Three slots", () => slotFigures(large.db));
 await measure("Rebuild", () => rebuildFigure(large.db, large.events));
 await measure("The review of a tube", () => reviewScreenFigure(large.file, large.db));

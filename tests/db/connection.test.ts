@@ -39,6 +39,7 @@ describe("a connection", () => {
     ["journal_mode", "wal"],
     ["synchronous", 2],
     ["wal_autocheckpoint", 8000],
+    ["mmap_size", 1_073_741_824],
     ["foreign_keys", 1],
     ["trusted_schema", 0],
     ["recursive_triggers", 1],
