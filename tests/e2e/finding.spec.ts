@@ -67,6 +67,10 @@ async function openFilter(page: Page): Promise<void> {
   if (await fold.isVisible()) await fold.click();
 }
 
+/** Exchanges shows so many tubes on one page. */
+const ROWS_OF_A_PAGE = 50;
+
+const others = (named: readonly string[]) => named.filter((tube) => !tube.startsWith("Left nephrostomy"));
 const tubes = (page: Page) => page.getByRole("table").getByRole("link", { name: /nephrostomy|stent|drain/i });
 
 for (const [name, size] of sizes) {
@@ -77,7 +81,7 @@ for (const [name, size] of sizes) {
       page,
     }) => {
       await page.goto("/exchanges");
-      const all = await tubes(page).count();
+      expect(others(await tubes(page).allTextContents())).not.toEqual([]);
       await openFilter(page);
       await page.getByLabel("Kind of tube").fill("pcn l");
       await page.keyboard.press("Enter");
@@ -86,9 +90,9 @@ for (const [name, size] of sizes) {
       await expect(lede).toBeVisible();
       const shown = await tubes(page).allTextContents();
       expect(shown.length).toBeGreaterThan(0);
-      expect(shown.length).toBeLessThan(all);
-      expect(shown.filter((tube) => !tube.startsWith("Left nephrostomy"))).toEqual([]);
-      expect(await lede.textContent()).toContain(`: ${shown.length},`);
+      expect(others(shown)).toEqual([]);
+      const left = Number(/: (\d+),/.exec((await lede.textContent()) ?? "")?.[1]);
+      expect(shown.length).toBe(Math.min(left, ROWS_OF_A_PAGE));
       await openFilter(page);
       await expect(page.getByLabel("Side")).toHaveValue("left");
       await expectAccessible(page);
@@ -97,7 +101,7 @@ for (const [name, size] of sizes) {
       await page.emulateMedia({ media: "screen" });
       await page.getByRole("link", { name: "Take the filter away" }).click();
       await page.waitForURL("/exchanges");
-      expect(await tubes(page).count()).toBe(all);
+      await expect.poll(async () => others(await tubes(page).allTextContents())).not.toEqual([]);
     });
 
     test("Today filters every part, and keeps the filter on the way back", async ({ page }) => {

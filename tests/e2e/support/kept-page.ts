@@ -6,13 +6,17 @@ type Kept = { readonly keptPages: (role: StaffRole) => Page[] };
 
 type Lent = { readonly lend: (role: StaffRole) => Promise<Page> };
 
-/** As a new page of its own context would be, but for the address: the next test goes to its own. */
+/**
+ * As a new page of its own context would be, and left: what a page still sends while it is left, a draft of a record that is gone by then, belongs to
+ * the test that is over.
+ */
 async function reset(page: Page, viewport: Parameters<Page["setViewportSize"]>[0] | null): Promise<void> {
   for (const heard of ["console", "pageerror", "request"] as const) page.removeAllListeners(heard);
   page.context().removeAllListeners("page");
   for (const other of page.context().pages()) if (other !== page) await other.close();
   await page.unrouteAll();
   await page.emulateMedia({ colorScheme: null, forcedColors: null, media: null });
+  await page.goto("about:blank");
   if (viewport) await page.setViewportSize(viewport);
 }
 
