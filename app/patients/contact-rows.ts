@@ -14,7 +14,7 @@ const interpreterText = (needed: boolean | null): string | null =>
 /** How a patient is reached, and who else looks after them. */
 export const contactRows = ({ contact, language, needsInterpreter }: Reached): readonly FactRow[] => [
   { word: "Telephones", says: telephonesText(contact) },
-  { word: "Time zone", says: contact.livesIn ?? null },
+  ...(contact.livesIn === undefined ? [] : [{ word: "Time zone", says: contact.livesIn }]),
   { word: "Language", says: language === "" ? null : language },
   { word: "Interpreter", says: interpreterText(needsInterpreter) },
   { word: "Alternate contact", says: alternateText(contact) },

@@ -5,7 +5,7 @@ import type { Books } from "#shared/step/open-steps.ts";
 import { blankRecord, nothingSaid } from "#shared/tube/open-record.ts";
 import type { PatientTubes, TubeState } from "#shared/tube/state.ts";
 
-/** A tube without what nobody has said anything of: more than half of the text, which is read of everybody at once. */
+/** A tube without what nobody has said anything of: nearly half of the text, which is read of everybody at once. */
 type TubeInShort = Omit<TubeState, keyof typeof nothingSaid> & Partial<TubeState>;
 
 /**

@@ -8,7 +8,7 @@ import { type Day, earlier, isDay, later } from "#shared/day/day.ts";
 import type { Zone } from "#shared/day/instant.ts";
 import { type DayPart, dayParts, MOST_ATTEMPTS } from "#shared/protocol/call-rows.ts";
 import type { Books } from "#shared/step/open-steps.ts";
-import type { OpenStep } from "#shared/step/step.ts";
+import { callKinds, type OpenStep } from "#shared/step/step.ts";
 import { earliestOn, firstHoursUntil } from "#shared/step/trial-calls.ts";
 import { numberedTitle } from "#shared/tube/name.ts";
 import type { PatientTubes } from "#shared/tube/state.ts";
@@ -18,12 +18,7 @@ import type { StepKind } from "#shared/tube/step-kinds.ts";
 export const ringingKinds: readonly StepKind[] = [
   "red flag",
   "alarm",
-  "call",
-  "call back",
-  "alternate contact",
-  "letter",
-  "ask the referrer",
-  "not reached",
+  ...callKinds,
   "clamp trial",
   "ask again",
   "diary",

@@ -1,6 +1,5 @@
 import { minuteOf } from "#shared/call/part-now.ts";
-import type { Day } from "#shared/day/day.ts";
-import { daysBetween } from "#shared/day/day.ts";
+import { type Day, daysBetween } from "#shared/day/day.ts";
 import { clockText, dayAt, type Instant, instantAt, type Zone } from "#shared/day/instant.ts";
 
 /** What is known of a patient that says when somebody is rung. */

@@ -66,12 +66,21 @@ describe("anchors or a suture due out", () => {
     expect(kindsAfter([g], none)).not.toContain("anchors out");
   });
 
-  it("goes by what is said of the fixation: neither named, no step; one named, the step with its words", () => {
-    expect(isOpen(g, fixedBy("disc"))).toBe(false);
+  it("goes by what is said of the fixation: said to be none, no step; one named, or nothing said of them, the step with the words", () => {
     expect(isOpen(g, fixedBy("no anchors"))).toBe(false);
+    expect(isOpen(g, fixedBy("none"))).toBe(false);
+    expect(
+      step(g, fixedBy("disc"))
+        .why.slice(0, 2)
+        .map(({ args }) => args),
+    ).toEqual([{ holds: "anchors", from: 10, to: 14, source: "CP" }, { fixation: "disc" }]);
+    // Of a suture "no anchors" says nothing.
+    expect(isOpen(drain, fixedBy("no anchors"))).toBe(true);
+    expect(isOpen(drain, fixedBy("without sutures"))).toBe(false);
+    expect(isOpen(g, anchorsRemoved({ on: "2026-08-25" }), fixedBy("disc"))).toBe(false);
     expect(step(g, fixedBy("3 anchors")).why[1]?.args).toEqual({ fixation: "3 anchors" });
     expect(
-      isOpen(g, fixedBy("disc"), factsNoted({ on: "2026-08-20", facts: { fixation: unknownFact } })),
+      isOpen(g, fixedBy("none"), factsNoted({ on: "2026-08-20", facts: { fixation: unknownFact } })),
     ).toBe(true);
   });
 
@@ -96,7 +105,8 @@ describe("what anchors count from", () => {
   });
 
   it("and none there were stay none: what held it before an exchange is believed, a suture asks anew", () => {
-    expect(isOpen(g, fixedBy("disc"), exchange)).toBe(false);
+    expect(isOpen(g, fixedBy("no anchors"), exchange)).toBe(false);
+    expect(isOpen(g, fixedBy("disc"), exchange)).toBe(true);
     expect(isOpen(g, fixedBy("3 anchors"), exchange)).toBe(true);
     expect(isOpen(drain, fixedBy("dressing"), exchange)).toBe(true);
   });

@@ -4,17 +4,19 @@ import { startLines } from "#shared/step/dated-steps.ts";
 import { type Draft, dueOn, exampleLines, firstWindow, type TubeQuestion, why } from "#shared/step/draft.ts";
 import type { Why } from "#shared/step/step.ts";
 import { known } from "#shared/tube/certainty.ts";
-import { skinHoldIn } from "#shared/tube/skin-hold.ts";
+import { saysNone, skinHoldIn } from "#shared/tube/skin-hold.ts";
 import type { Clock, TubeState } from "#shared/tube/state.ts";
 import type { SkinHold } from "#shared/tube/vocabulary.ts";
 
 /**
- * What there is to take out: by what is said of the fixation, else by the row until an entry says that it came out. An exchange puts no
+ * What there is to take out: what the fixation names, else what the row has until the fixation or an entry says that there is none. An exchange puts no
  * anchors in again, but may put in another suture.
  */
 function toTakeOut({ fixation, anchorsOut }: TubeState, row: AnchorRow): SkinHold | null {
   const said = known(fixation);
-  if (said !== undefined) return skinHoldIn(said);
+  const named = said === undefined ? null : skinHoldIn(said);
+  if (named !== null) return named;
+  if (said !== undefined && saysNone(said, row.holds)) return null;
   const isOut = anchorsOut === "this one" || (anchorsOut !== null && row.holds === "anchors");
   return isOut ? null : row.holds;
 }

@@ -177,9 +177,6 @@ const kindOfNext: Readonly<Record<NextTry["next"], StepKind>> = {
   physician: "not reached",
 };
 
-/** The call of a patient, or what follows where nobody was reached: never more than one of these at a time. */
-export const callKinds: readonly StepKind[] = Object.values(kindOfNext);
-
 /** What was tried since the call came up; a call before that was about something else. */
 const since = (cameUp: Day, { tries }: CallLog): readonly Tried[] =>
   tries.filter((tried) => dayOfTry(tried) >= cameUp);

@@ -10,10 +10,9 @@ import type { TubeState } from "#shared/tube/state.ts";
 import type { StepKind } from "#shared/tube/step-kinds.ts";
 import { anyHistory, anyLife } from "#tests/support/any-history.ts";
 import { books, datesConfirmed, history } from "#tests/support/factories.ts";
-import { callKinds } from "./call-steps.ts";
 import { type Books, openSteps } from "./open-steps.ts";
 import { allPinnedTo, movedSteps, stepDays } from "./repinned.ts";
-import type { OpenStep } from "./step.ts";
+import { callKinds, type OpenStep } from "./step.ts";
 
 const any = fc.oneof(anyHistory, anyLife);
 const newest: Pins = { protocol: 2, calendar: 2 };

@@ -1,6 +1,5 @@
-import { callKinds } from "#shared/step/call-steps.ts";
 import { type Books, openSteps } from "#shared/step/open-steps.ts";
-import type { OpenStep } from "#shared/step/step.ts";
+import { callKinds, type OpenStep } from "#shared/step/step.ts";
 import type { Pins } from "#shared/tube/event.ts";
 import type { PatientTubes, TubeState } from "#shared/tube/state.ts";
 import type { StepKind } from "#shared/tube/step-kinds.ts";

@@ -218,14 +218,19 @@ export const looseEndKinds: readonly StepKind[] = [
   "tell of the tube",
 ];
 
-/** Done between visits, mostly by telephone. */
-export const betweenVisits: readonly StepKind[] = [
+/** The call of a patient, or what follows where nobody was reached: never more than one of these at a time. */
+export const callKinds: readonly StepKind[] = [
   "call",
   "call back",
   "alternate contact",
   "letter",
   "ask the referrer",
   "not reached",
+];
+
+/** Done between visits, mostly by telephone. */
+export const betweenVisits: readonly StepKind[] = [
+  ...callKinds,
   "clamp trial",
   "ask again",
   "diary",

@@ -29,12 +29,13 @@ describe("anchors that came out", () => {
   });
 
   it.each([
-    ["disc", "an earlier one"],
-    ["suture", "an earlier one"],
-    ["2 anchors", null],
-  ] as const)("go by what held the tube before its exchange: %s", (fixation, known) => {
+    ["no anchors", "an earlier one", "an earlier one"],
+    ["disc", null, "an earlier one"],
+    ["suture", null, "an earlier one"],
+    ["2 anchors", null, null],
+  ] as const)("before an exchange %s says: %s; of some that came out: %s", (fixation, alone, afterEntry) => {
     const held = factsNoted({ on: "2026-08-28", facts: { fixation: confirmed(fixation) } });
-    expect(outAfter(g, held, exchange)).toEqual([known]);
-    expect(outAfter(...out, held, exchange)).toEqual([known]);
+    expect(outAfter(g, held, exchange)).toEqual([alone]);
+    expect(outAfter(...out, held, exchange)).toEqual([afterEntry]);
   });
 });

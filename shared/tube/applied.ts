@@ -3,7 +3,7 @@ import type { ContradictionCode } from "#shared/tube/contradiction-codes.ts";
 import type { EventOf, TubeEvent } from "#shared/tube/event.ts";
 import type { Standing } from "#shared/tube/history.ts";
 import type { EventKind } from "#shared/tube/payloads.ts";
-import { skinHoldIn } from "#shared/tube/skin-hold.ts";
+import { saysNone, skinHoldIn } from "#shared/tube/skin-hold.ts";
 import type { Ending, RestsOn, Trial, TubeState } from "#shared/tube/state.ts";
 import type { Mode } from "#shared/tube/vocabulary.ts";
 
@@ -72,9 +72,9 @@ export const withMode = (tube: TubeState, mode: Mode): TubeState => ({
   trial: mode === "on a clamp trial" || tube.trial?.state !== "running" ? tube.trial : null,
 });
 
-/** Another catheter in the tract puts no anchors in again: where they came out under the one before, or were none, there are none. */
+/** Another catheter in the tract puts no anchors in again: where they came out under the one before, or were said to be none, there are none. */
 export function outUnderEarlier({ fixation, anchorsOut }: TubeState): TubeState["anchorsOut"] {
   const said = known(fixation);
-  const isOut = said === undefined ? anchorsOut !== null : skinHoldIn(said) !== "anchors";
-  return isOut ? "an earlier one" : null;
+  if (said !== undefined && skinHoldIn(said) === "anchors") return null;
+  return anchorsOut !== null || (said !== undefined && saysNone(said, "anchors")) ? "an earlier one" : null;
 }

@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { skinHoldIn } from "./skin-hold.ts";
+import { saysNone, skinHoldIn } from "./skin-hold.ts";
+import { skinHolds } from "./vocabulary.ts";
 
 /** Words as a nurse types them into the line for the fixation (common practice, no source). */
 describe("what a text about the fixation names", () => {
@@ -36,6 +37,18 @@ describe("what a text about the fixation names", () => {
     ["no loose anchors", "anchors"],
     ["disc, no anchors left but one suture", "suture"],
   ])("what cannot be read as none is asked: %s", (text, holds) => expect(skinHoldIn(text)).toBe(holds));
+
+  it.each([
+    ["no anchors", ["anchors"]],
+    ["without anchors or sutures", ["anchors", "suture"]],
+    ["0 anchors, suture", ["anchors"]],
+    ["None", ["anchors", "suture"]],
+    ["disc", []],
+    ["3 anchors", []],
+    ["anchors removed?", []],
+  ])("%s says that there are none of: %j", (text, none) =>
+    expect(skinHolds.filter((holds) => saysNone(text, holds))).toEqual(none),
+  );
 
   it.each(["sutureless", "anchorage plate", "a bartacked dressing"])(
     "a word that only begins like one names none: %s",

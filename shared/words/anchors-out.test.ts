@@ -14,6 +14,11 @@ const sentences: readonly (readonly [keyof typeof anchorWhy, Why["args"], string
     { holds: "suture", from: 14, to: 21, source: "CP" },
     "Suture out on day 14 to 21 after the tube was put in (source CP).",
   ],
+  [
+    "held-at-skin",
+    { fixation: "disc" },
+    "Fixed at the skin by: disc. Nobody said whether there are anchors or a suture.",
+  ],
   ["held-at-skin", { fixation: "3 anchors, disc" }, "Fixed at the skin by: 3 anchors, disc."],
   ["held-at-skin", { fixation: null }, "Nobody said how it is fixed at the skin: there may be none."],
   ["start-unknown", {}, "The day that this counts from is unknown: asked at once."],

@@ -22,7 +22,7 @@ const gastrostomies = patient(
     tube: "tube-3",
     number: 3,
     on: "2026-08-14",
-    facts: { fixation: confirmed("disc") },
+    facts: { fixation: confirmed("no anchors, disc") },
   }),
   make.anchorsRemoved({ tube: "tube-2", on: "2026-08-25", fixation: confirmed("1 anchor, disc") }),
   make.exchanged({ tube: "tube-3", on: "2026-09-01" }),
