@@ -9,7 +9,8 @@ import {
   notReachedDecided,
   rang,
 } from "#tests/support/call-factories.ts";
-import { blocked, books, died, type Entry, history, placed, trialStarted } from "#tests/support/factories.ts";
+import { blocked, died, type Entry, placed, trialStarted } from "#tests/support/factories.ts";
+import { books, history } from "#tests/support/told.ts";
 import { type CallLine, callLineOf } from "./call-line.ts";
 
 /**

@@ -15,11 +15,11 @@ import {
   died,
   type Entry,
   fellOut,
-  history,
   notReplaced,
   placed,
   removed,
 } from "#tests/support/factories.ts";
+import { history } from "#tests/support/told.ts";
 import { daysBehind, figureNames, figuresOf } from "./figures.ts";
 
 const span = { from: day("2026-08-01"), to: day("2026-08-31") };

@@ -8,11 +8,11 @@ import {
   conditionsNoted,
   type Entry,
   fellOut,
-  history,
   placed,
   removed,
   trialStarted,
 } from "#tests/support/factories.ts";
+import { history } from "#tests/support/told.ts";
 import { openedBy, questionsOf } from "./questions.ts";
 
 /** Which questions are asked of which tube, and what an answer opens, by the example rows: common practice, no source. */

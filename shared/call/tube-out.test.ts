@@ -8,7 +8,8 @@ import { lengthOf } from "#shared/size/exact-length.ts";
 import { confirmed, unknownFact } from "#shared/tube/certainty.ts";
 import { fold } from "#shared/tube/fold.ts";
 import type { TubeKind } from "#shared/tube/kind/kinds.ts";
-import { history, placed } from "#tests/support/factories.ts";
+import { placed } from "#tests/support/factories.ts";
+import { history } from "#tests/support/told.ts";
 import { flagOfOut, oneBelow, rowSays, type Tract, tractOut } from "./tube-out.ts";
 
 const table = exampleProtocol;

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { exampleProtocol } from "#shared/protocol/example.ts";
 import { refusalSentence } from "#shared/words/refusals.ts";
-import { calendar } from "#tests/support/factories.ts";
+import { calendar } from "#tests/support/told.ts";
 import { readCases } from "./read-cases.ts";
 import { runCase } from "./run-case.ts";
 

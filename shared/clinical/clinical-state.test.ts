@@ -2,7 +2,8 @@ import { describe, expect, it } from "vitest";
 import { day } from "#shared/day/day.ts";
 import { confirmed, unknownFact } from "#shared/tube/certainty.ts";
 import { fold } from "#shared/tube/fold.ts";
-import { amended, clinicalStateNoted, type Entry, history, voided } from "#tests/support/factories.ts";
+import { amended, clinicalStateNoted, type Entry, voided } from "#tests/support/factories.ts";
+import { history } from "#tests/support/told.ts";
 import type { Findings } from "./findings-schema.ts";
 
 const at = (value: number) => confirmed({ value, asTyped: null });

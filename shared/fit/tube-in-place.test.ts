@@ -18,15 +18,8 @@ import { fold } from "#shared/tube/fold.ts";
 import { cm, coaxial, exampleRows, F } from "#tests/factories/coaxial.ts";
 import { exchangePlan, planRows, planTube } from "#tests/factories/planned-exchange.ts";
 import { blank, bore, bores, inch, noRows, reported, takes } from "#tests/factories/tube-inside.ts";
-import {
-  books,
-  checked,
-  conditionsNoted,
-  type Entry,
-  history,
-  placed,
-  takenOver,
-} from "#tests/support/factories.ts";
+import { checked, conditionsNoted, type Entry, placed, takenOver } from "#tests/support/factories.ts";
+import { books, history } from "#tests/support/told.ts";
 
 /** The first tube of these entries as it is in on a day, under the example's rows, with its own open steps. */
 function inPlace(today: string, ...entries: readonly Entry[]): InPlace {

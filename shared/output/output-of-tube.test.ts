@@ -5,11 +5,12 @@ import { fold } from "#shared/tube/fold.ts";
 import { ran, wholeDays } from "#tests/factories/alarm-input.ts";
 import { at } from "#tests/factories/reading.ts";
 import * as make from "#tests/support/factories.ts";
+import { history } from "#tests/support/told.ts";
 import { flushIsOrdered, outputOfTube, placedAt } from "./output-of-tube.ts";
 import { segmentChanges } from "./segment-cuts.ts";
 
 const utc = zone("UTC");
-const tubeOf = (...entries: readonly make.Entry[]) => fold(make.history(...entries)).tubes[0]!;
+const tubeOf = (...entries: readonly make.Entry[]) => fold(history(...entries)).tubes[0]!;
 const outputOf = (...entries: readonly make.Entry[]) =>
   outputOfTube(tubeOf(...entries), {
     readings: wholeDays([40, 30]),

@@ -3,13 +3,14 @@ import { day } from "#shared/day/day.ts";
 import { fold } from "#shared/tube/fold.ts";
 import { fluidResult, fluidTest, found } from "#tests/factories/fluid-test.ts";
 import * as make from "#tests/support/factories.ts";
+import { history } from "#tests/support/told.ts";
 
 const drain = make.placed({ kind: "abscess drain", on: "2026-08-10" });
 const creatinine = fluidResult({ analyte: "creatinine", fluid: found(900), serum: found(90) });
 
 /** The tests that stand after these entries, and whether anything contradicts. */
 const standing = (...entries: readonly make.Entry[]) => {
-  const { tubes, contradictions } = fold(make.history(drain, ...entries));
+  const { tubes, contradictions } = fold(history(drain, ...entries));
   return { tests: tubes[0]?.fluidTests, contradictions };
 };
 

@@ -8,10 +8,11 @@ import { dated, ran, wholeDays } from "#tests/factories/alarm-input.ts";
 import { at } from "#tests/factories/reading.ts";
 import * as make from "#tests/support/factories.ts";
 import { kindsAfter, stepAfter, stepsAfter, whyCodes } from "#tests/support/steps.ts";
+import { books } from "#tests/support/told.ts";
 import { answerableIn } from "./answerable.ts";
 
 const logged = (readings: readonly Reading[], of: Partial<Books> = {}): Books =>
-  make.books({ ...of, readings: () => readings });
+  books({ ...of, readings: () => readings });
 
 const seven = ran("2026-11-02T08:00", "2026-11-02T15:00", 0);
 const dryKey = { key: "dry:r2026-11-02T08:00", until: at("2026-11-02T15:00Z") };
@@ -81,7 +82,7 @@ describe("a capped tube", () => {
     expect(answerableIn(alarm.why)).toMatchObject([
       { key: "found-while-shut:fever:hot", until: at("2026-11-03T09:00Z") },
     ]);
-    expect(kindsAfter([...capped, hot], make.books({ bornOn: day("2012-01-01") }))).not.toContain("alarm");
+    expect(kindsAfter([...capped, hot], books({ bornOn: day("2012-01-01") }))).not.toContain("alarm");
   });
 
   it("that leaks is a red flag of its own, also where the leak does not soak", () => {

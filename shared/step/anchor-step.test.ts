@@ -7,7 +7,6 @@ import { confirmed, unknownFact } from "#shared/tube/certainty.ts";
 import { fold } from "#shared/tube/fold.ts";
 import {
   anchorsRemoved,
-  books,
   conditionsNoted,
   converted,
   died,
@@ -15,7 +14,6 @@ import {
   exchanged,
   factsNoted,
   fellOut,
-  history,
   hospiceDecided,
   newPuncture,
   placed,
@@ -23,6 +21,7 @@ import {
   takenOver,
 } from "#tests/support/factories.ts";
 import { dates, kindsAfter, stepAfter, whyCodes } from "#tests/support/steps.ts";
+import { books, history } from "#tests/support/told.ts";
 
 /** From Fri 14 Aug 2026, Monday to Friday; days by the rows of the example table (common practice, no source). */
 const of = (kind: "balloon gastrostomy" | "tunnelled pleural catheter" | "bumper gastrostomy", said = {}) =>

@@ -7,13 +7,14 @@ import type { Character } from "#shared/tube/vocabulary.ts";
 import { ran } from "#tests/factories/alarm-input.ts";
 import * as make from "#tests/support/factories.ts";
 import { dates, kindsAfter, stepAfter, whyCodes } from "#tests/support/steps.ts";
+import { books } from "#tests/support/told.ts";
 
 /** A nephrostomy of Mon 2 Nov 2026, 10:00; an emptying is looked at when it ends. */
 const placed = make.placed({ on: "2026-11-02", at: "10:00" });
 const seen = (at: string, ...characters: readonly Character[]): Reading =>
   ran(`${at.slice(0, 10)}T00:01`, at, 200, { id: at, characters: [...characters] });
 const logged = (...readings: readonly Reading[]): Books =>
-  make.books({ readings: () => readings, bornOn: day("1950-01-01") });
+  books({ readings: () => readings, bornOn: day("1950-01-01") });
 
 const pink = seen("2026-11-03T20:00", "serosanguineous");
 const kindsWith = (readings: readonly Reading[], entries: readonly make.Entry[] = [placed]) =>
@@ -95,16 +96,16 @@ describe("pink urine under 48 h after a procedure: ask again next day (example t
   });
 
   it("has no row under 18, and none in a table stored before", () => {
-    const child = make.books({ readings: () => [pink], bornOn: day("2012-01-01") });
+    const child = books({ readings: () => [pink], bornOn: day("2012-01-01") });
     expect(kindsAfter([placed], child)).not.toContain("ask again");
-    const older = make.books({
+    const older = books({
       readings: () => [pink],
-      protocol: () => ({ ...make.books().protocol(1), outputRows: null }),
+      protocol: () => ({ ...books().protocol(1), outputRows: null }),
     });
     expect(kindsAfter([placed], older)).not.toContain("ask again");
-    const { outputRows, ...rest } = make.books().protocol(1);
+    const { outputRows, ...rest } = books().protocol(1);
     const noRow = { ...rest, outputRows: { ...outputRows!, newFluid: null } };
-    const without = make.books({ readings: () => [pink], protocol: () => noRow });
+    const without = books({ readings: () => [pink], protocol: () => noRow });
     expect(kindsAfter([placed], without)).not.toContain("ask again");
   });
 

@@ -13,12 +13,10 @@ import {
   toldOfTube,
 } from "#tests/support/call-factories.ts";
 import {
-  books,
   called,
   died,
   type Entry,
   exchanged,
-  history,
   hospiceDecided,
   placed,
   removed,
@@ -28,6 +26,7 @@ import {
   voided,
   whereaboutsNoted,
 } from "#tests/support/factories.ts";
+import { books, history } from "#tests/support/told.ts";
 import { visitBooked, visitNoted } from "#tests/support/visit-factories.ts";
 import { openSteps } from "./open-steps.ts";
 import type { OpenStep } from "./step.ts";

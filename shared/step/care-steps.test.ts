@@ -3,7 +3,6 @@ import { confirmed, unknownFact } from "#shared/tube/certainty.ts";
 import {
   acceptedElsewhere,
   bled,
-  books,
   broken,
   called,
   clockDated,
@@ -31,6 +30,7 @@ import {
   whereaboutsNoted,
 } from "#tests/support/factories.ts";
 import { kindsAfter, stepAfter, stepsAfter, whyCodes } from "#tests/support/steps.ts";
+import { books } from "#tests/support/told.ts";
 
 /** Fri 14 Aug 2026, Monday to Friday. Dates are arithmetic from the rows of the example table. */
 const open = placed();

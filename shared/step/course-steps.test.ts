@@ -4,7 +4,6 @@ import {
   balloonChecked,
   bled,
   blocked,
-  books,
   called,
   checked,
   exchanged,
@@ -23,6 +22,7 @@ import {
   trialStarted,
 } from "#tests/support/factories.ts";
 import { dates, kindsAfter, stepAfter, stepsAfter, whyCodes } from "#tests/support/steps.ts";
+import { books } from "#tests/support/told.ts";
 
 /** Fri 14 Aug 2026, Monday to Friday. Dates are arithmetic from the rows of the example table. */
 const open = placed();

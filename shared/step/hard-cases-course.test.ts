@@ -12,13 +12,10 @@ import { whySentence } from "#shared/words/why.ts";
 import {
   balloonChecked,
   called,
-  command,
   type Entry,
   exchanged,
   exchangePlanned,
   F,
-  history,
-  now,
   placed,
   reconcileAsked,
   reconciled,
@@ -30,6 +27,7 @@ import {
   whereaboutsNoted,
 } from "#tests/support/factories.ts";
 import { dates, kindsAfter, stepAfter, stepsAfter, whyCodes } from "#tests/support/steps.ts";
+import { command, history, now } from "#tests/support/told.ts";
 import { ownerOn } from "./step.ts";
 
 /** Cases of a tube's course that a simple tracker gets wrong. Dates are arithmetic from the rows of the example table. */

@@ -7,10 +7,8 @@ import { fold } from "#shared/tube/fold.ts";
 import { kindOf } from "#shared/tube/kind/kinds.ts";
 import { tubeName, tubeTitle } from "#shared/tube/name.ts";
 import {
-  books,
   capped,
   clockDated,
-  command,
   conditionsNoted,
   converted,
   died,
@@ -19,9 +17,7 @@ import {
   F,
   factsNoted,
   fellOut,
-  history,
   newPuncture,
-  now,
   placed,
   planRecorded,
   removed,
@@ -32,6 +28,7 @@ import {
   voided,
 } from "#tests/support/factories.ts";
 import { dates, kindsAfter, stepAfter, stepsAfter, whyCodes } from "#tests/support/steps.ts";
+import { books, command, history, now } from "#tests/support/told.ts";
 
 /** Cases that a simple tracker gets wrong. Dates are arithmetic from the rows of the example table. */
 

@@ -2,8 +2,9 @@ import { describe, expect, it } from "vitest";
 import { day } from "#shared/day/day.ts";
 import { exampleProtocol } from "#shared/protocol/example.ts";
 import { confirmed } from "#shared/tube/certainty.ts";
-import { books, calendar, conditionsNoted, datesConfirmed, placed } from "#tests/support/factories.ts";
+import { conditionsNoted, datesConfirmed, placed } from "#tests/support/factories.ts";
 import { dates, kindsAfter, stepAfter, whyCodes } from "#tests/support/steps.ts";
+import { books, calendar } from "#tests/support/told.ts";
 
 const pregnant = conditionsNoted({ conditions: { pregnancy: confirmed(true) } });
 const nephrostomy = placed();

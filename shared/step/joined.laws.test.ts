@@ -4,8 +4,9 @@ import type { TubeEvent } from "#shared/tube/event.ts";
 import { fold } from "#shared/tube/fold.ts";
 import { following, numberedAnew, restsOnJoin, withJoined } from "#shared/tube/join.ts";
 import { anyHistory, anyLife } from "#tests/support/any-history.ts";
-import { books, history, recordsJoined, voided } from "#tests/support/factories.ts";
+import { recordsJoined, voided } from "#tests/support/factories.ts";
 import { ownSteps } from "#tests/support/steps.ts";
+import { books, history } from "#tests/support/told.ts";
 import { openSteps } from "./open-steps.ts";
 
 const any = fc.oneof(anyHistory, anyLife);

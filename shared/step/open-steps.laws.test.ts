@@ -4,8 +4,9 @@ import type { ClinicCalendar } from "#shared/day/clinic-days.ts";
 import { addDays, day, type Weekday } from "#shared/day/day.ts";
 import { fold } from "#shared/tube/fold.ts";
 import { anyFacts, anyHistory, anyLife } from "#tests/support/any-history.ts";
-import { books, history, voided } from "#tests/support/factories.ts";
+import { voided } from "#tests/support/factories.ts";
 import { ownSteps } from "#tests/support/steps.ts";
+import { books, history } from "#tests/support/told.ts";
 import { type Books, openSteps } from "./open-steps.ts";
 import { compareSteps, ownerOn } from "./step.ts";
 

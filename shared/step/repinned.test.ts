@@ -2,7 +2,8 @@ import { describe, expect, it } from "vitest";
 import { exampleProtocol } from "#shared/protocol/example.ts";
 import type { Protocol } from "#shared/protocol/protocol.ts";
 import { fold } from "#shared/tube/fold.ts";
-import { books, datesConfirmed, type Entry, history, placed } from "#tests/support/factories.ts";
+import { datesConfirmed, type Entry, placed } from "#tests/support/factories.ts";
+import { books, history } from "#tests/support/told.ts";
 import { movedSteps } from "./repinned.ts";
 
 /**

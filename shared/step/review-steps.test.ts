@@ -3,7 +3,6 @@ import type { Reading } from "#shared/output/reading.ts";
 import { decidedKinds } from "#shared/review/decisions.ts";
 import { at, reading } from "#tests/factories/reading.ts";
 import {
-  books,
   called,
   capped,
   checked,
@@ -22,6 +21,7 @@ import {
 } from "#tests/support/factories.ts";
 import { decisionDone, reviewAsked, reviewDecided } from "#tests/support/review-factories.ts";
 import { dates, kindsAfter, stepAfter, whyCodes } from "#tests/support/steps.ts";
+import { books } from "#tests/support/told.ts";
 
 /** Fri 14 Aug 2026: an abscess drain is reviewed after 14 days and at the latest after 90 (the example's rows, common practice). */
 const drain = placed({ kind: "abscess drain", side: "not sided" });

@@ -1,7 +1,8 @@
 import { describe, expect, it } from "vitest";
 import { exampleProtocol } from "#shared/protocol/example.ts";
-import { books, died, type Entry, exchanged, placed, removed } from "#tests/support/factories.ts";
+import { died, type Entry, exchanged, placed, removed } from "#tests/support/factories.ts";
 import { dates, kindsAfter, stepAfter, stepsAfter } from "#tests/support/steps.ts";
+import { books } from "#tests/support/told.ts";
 import { here, visitBooked, visitNoted, visitPrepared } from "#tests/support/visit-factories.ts";
 
 /** A nephrostomy of Fri 14 Aug 2026: by the example row 63, 77, 90 days, so Fri 16 Oct, Fri 30 Oct, Thu 12 Nov. */

@@ -1,18 +1,9 @@
 import { describe, expect, it } from "vitest";
 import { decide } from "#shared/tube/decide.ts";
 import { fold } from "#shared/tube/fold.ts";
-import {
-  command,
-  died,
-  history,
-  now,
-  placed,
-  reconciled,
-  removed,
-  reportedOut,
-  voided,
-} from "#tests/support/factories.ts";
+import { died, placed, reconciled, removed, reportedOut, voided } from "#tests/support/factories.ts";
 import { kindsAfter, stepAfter, stepsAfter } from "#tests/support/steps.ts";
+import { command, history, now } from "#tests/support/told.ts";
 
 const stent = placed({ kind: "ureteral stent", side: "left", plan: { act: "remove", by: "2026-10-01" } });
 const nephrostomy = placed({ tube: "tube-2", number: 2, side: "left" });

@@ -5,10 +5,10 @@ import {
   type Entry,
   exchanged,
   factsNoted,
-  history,
   newPuncture,
   placed,
 } from "#tests/support/factories.ts";
+import { history } from "#tests/support/told.ts";
 import { confirmed } from "./certainty.ts";
 import { fold } from "./fold.ts";
 

@@ -10,13 +10,13 @@ import {
   exchanged,
   fellOut,
   handedOver,
-  history,
   partlyDislodged,
   placed,
   removed,
   repositioned,
   voided,
 } from "#tests/support/factories.ts";
+import { history } from "#tests/support/told.ts";
 import { here, visitBooked, visitMoved, visitNoted, visitPrepared } from "#tests/support/visit-factories.ts";
 import { fold } from "./fold.ts";
 

@@ -11,7 +11,6 @@ import {
   exchanged,
   fellOut,
   flushed,
-  history,
   newPuncture,
   partlyDislodged,
   placed,
@@ -24,6 +23,7 @@ import {
   uncapped,
   upsized,
 } from "#tests/support/factories.ts";
+import { history } from "#tests/support/told.ts";
 import { catheterAge, tractAge } from "./clocks.ts";
 import { eventKinds, eventRules } from "./event-kinds.ts";
 import { fold } from "./fold.ts";

@@ -9,7 +9,6 @@ import {
   called,
   capped,
   checked,
-  command,
   conditionsNoted,
   died,
   downsized,
@@ -20,12 +19,10 @@ import {
   fellOut,
   flushed,
   handedOver,
-  history,
   hospiceDecided,
   infected,
   leaking,
   notReplaced,
-  now,
   partlyDislodged,
   placed,
   planRecorded,
@@ -44,6 +41,7 @@ import {
   uncapped,
   whereaboutsNoted,
 } from "#tests/support/factories.ts";
+import { command, history, now } from "#tests/support/told.ts";
 import { confirmed, unknownFact } from "./certainty.ts";
 import { decide } from "./decide.ts";
 import { fold } from "./fold.ts";

@@ -5,7 +5,6 @@ import {
   capped,
   checked,
   clockDated,
-  command,
   conditionsNoted,
   converted,
   died,
@@ -13,9 +12,7 @@ import {
   exchanged,
   F,
   fellOut,
-  history,
   notReplaced,
-  now,
   placed,
   planRecorded,
   removed,
@@ -25,6 +22,7 @@ import {
   verified,
   voided,
 } from "#tests/support/factories.ts";
+import { command, history, now } from "#tests/support/told.ts";
 import { unknownFact } from "./certainty.ts";
 import { type Command, decide } from "./decide.ts";
 import type { TubeEvent } from "./event.ts";

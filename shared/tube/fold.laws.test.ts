@@ -1,7 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { anyFacts, anyHistory, anyLife } from "#tests/support/any-history.ts";
-import { history, voided } from "#tests/support/factories.ts";
+import { voided } from "#tests/support/factories.ts";
+import { history } from "#tests/support/told.ts";
 import type { TubeEvent } from "./event.ts";
 import { fold } from "./fold.ts";
 

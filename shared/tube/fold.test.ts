@@ -14,7 +14,6 @@ import {
   F,
   factsNoted,
   fellOut,
-  history,
   inch,
   newPuncture,
   notReplaced,
@@ -31,6 +30,7 @@ import {
   when,
 } from "#tests/support/factories.ts";
 import { kindsAfter, stepAfter } from "#tests/support/steps.ts";
+import { history } from "#tests/support/told.ts";
 import { confirmed, unknownFact } from "./certainty.ts";
 import { fold } from "./fold.ts";
 

@@ -10,7 +10,6 @@ import {
   type Entry,
   exchanged,
   fellOut,
-  history,
   notReplaced,
   placed,
   removed,
@@ -19,6 +18,7 @@ import {
   voided,
   when,
 } from "#tests/support/factories.ts";
+import { history } from "#tests/support/told.ts";
 import { standingEvents } from "./history.ts";
 
 const standing = (...entries: readonly Entry[]) => standingEvents(history(...entries));

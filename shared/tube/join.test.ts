@@ -6,12 +6,12 @@ import {
   died,
   type Entry,
   exchanged,
-  history,
   placed,
   reconcileAsked,
   recordsJoined,
   voided,
 } from "#tests/support/factories.ts";
+import { history } from "#tests/support/told.ts";
 import { following, joinsIn, numberedAnew, restsOnJoin, withJoined } from "./join.ts";
 
 /** The record that stays: one tube, then the joining, which was recorded after the two entries of the other. */

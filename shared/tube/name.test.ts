@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { F, history, placed } from "#tests/support/factories.ts";
+import { F, placed } from "#tests/support/factories.ts";
+import { history } from "#tests/support/told.ts";
 import { confirmed, unknownFact } from "./certainty.ts";
 import { fold } from "./fold.ts";
 import { titlesOf, tubeName } from "./name.ts";

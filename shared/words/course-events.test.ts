@@ -9,6 +9,7 @@ import { coursePayloads } from "#shared/tube/course-payloads.ts";
 import { fold } from "#shared/tube/fold.ts";
 import { anyHistory, anyLife } from "#tests/support/any-history.ts";
 import * as make from "#tests/support/factories.ts";
+import { books } from "#tests/support/told.ts";
 import { storySentence } from "./events.ts";
 import { stepAsksOf, stepStanding } from "./steps.ts";
 import { whySentence } from "./why.ts";
@@ -103,7 +104,7 @@ describe("what is said of open steps, of any history", () => {
   it("quotes no hole: each line and standing is made of words", () => {
     fc.assert(
       fc.property(fc.oneof(anyHistory, anyLife), (events) => {
-        for (const step of openSteps(fold(events), make.books())) {
+        for (const step of openSteps(fold(events), books())) {
           const said = [...step.why.map(whySentence), stepStanding(step, day("2026-08-20"))];
           for (const words of said) expect(words).not.toMatch(/undefined|null|NaN|\[object/);
         }

@@ -9,12 +9,12 @@ import {
   capped,
   type Entry,
   fellOut,
-  history,
   placed,
   removed,
   suctionChanged,
   trialStarted,
 } from "#tests/support/factories.ts";
+import { history } from "#tests/support/told.ts";
 import { type DiaryUnit, diarySheet, rowAmount } from "./diary-sheet.ts";
 
 const tubeOf = (...entries: readonly Entry[]): TubeState => fold(history(...entries)).tubes[0]!;

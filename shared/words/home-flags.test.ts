@@ -8,7 +8,8 @@ import { fold } from "#shared/tube/fold.ts";
 import { type TubeKind, tubeKinds } from "#shared/tube/kind/kinds.ts";
 import type { TubeState } from "#shared/tube/state.ts";
 import type { DiaryUnit } from "#shared/words/diary-sheet.ts";
-import { type Entry, history, placed, trialStarted } from "#tests/support/factories.ts";
+import { type Entry, placed, trialStarted } from "#tests/support/factories.ts";
+import { history } from "#tests/support/told.ts";
 import { homeFlags } from "./home-flags.ts";
 
 const tubeOf = (...entries: readonly Entry[]): TubeState => fold(history(...entries)).tubes[0]!;

@@ -1,7 +1,8 @@
 import { expect, it } from "vitest";
 import { fold } from "#shared/tube/fold.ts";
 import { letterSent, rang } from "#tests/support/call-factories.ts";
-import { type Entry, history, placed } from "#tests/support/factories.ts";
+import { type Entry, placed } from "#tests/support/factories.ts";
+import { history } from "#tests/support/told.ts";
 import { triesText } from "./tries.ts";
 
 const story = (...entries: readonly Entry[]) => triesText(fold(history(placed(), ...entries)).calls);

@@ -8,17 +8,16 @@ import { fold } from "#shared/tube/fold.ts";
 import type { TubeKind } from "#shared/tube/kind/kinds.ts";
 import { estimated, reported } from "#tests/factories/tube-inside.ts";
 import {
-  books,
   type Entry,
   exchanged,
   F,
-  history,
   newPuncture,
   placed,
   removalDecided,
   salvaged,
   takenOver,
 } from "#tests/support/factories.ts";
+import { books, history } from "#tests/support/told.ts";
 import { cardFront, cardIfOut } from "./tube-card.ts";
 
 type Given = { today?: string; bornOn?: null };

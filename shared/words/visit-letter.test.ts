@@ -4,7 +4,8 @@ import { fold } from "#shared/tube/fold.ts";
 import { prerequisiteThings } from "#shared/visit/prerequisite-things.ts";
 import { visitActs } from "#shared/visit/visit-acts.ts";
 import { minute } from "#tests/factories/visit.ts";
-import { history, placed } from "#tests/support/factories.ts";
+import { placed } from "#tests/support/factories.ts";
+import { history } from "#tests/support/told.ts";
 import { here } from "#tests/support/visit-factories.ts";
 import { clockAtHome, doneAtVisit, noLetterWords, toBring, whenAtHome } from "./visit-letter.ts";
 

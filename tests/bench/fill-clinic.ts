@@ -16,7 +16,7 @@ import type { Contact } from "#shared/record/patient/patient-details.ts";
 import { searchText } from "#shared/record/patient/search-text.ts";
 import { abscessDrain, type Life, nephrostomy, type Tube, ureteralStent } from "#tests/bench/lives.ts";
 import { people } from "#tests/support/database.ts";
-import { history } from "#tests/support/factories.ts";
+import { history } from "#tests/support/told.ts";
 
 const SEED = 20_261_125;
 const NINE_HOURS = 9 * 3_600_000;

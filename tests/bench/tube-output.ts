@@ -9,7 +9,8 @@ import { fold } from "#shared/tube/fold.ts";
 import type { Figure } from "#tests/bench/figure.ts";
 import { byTurns, median } from "#tests/bench/sample.ts";
 import { daily, noon, utc } from "#tests/factories/criterion.ts";
-import { clinicalStateNoted, history, placed } from "#tests/support/factories.ts";
+import { clinicalStateNoted, placed } from "#tests/support/factories.ts";
+import { history } from "#tests/support/told.ts";
 
 const TURNS = 300;
 const READINGS = 120;

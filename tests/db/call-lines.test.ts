@@ -6,10 +6,11 @@ import { emptyProjections, projectionOf } from "#db/queries/projections.ts";
 import { inTransaction } from "#db/transaction.ts";
 import { rebuildAll } from "#server/record/rebuild.ts";
 import { testDatabase } from "#tests/support/database.ts";
-import { command, died, exchanged, placed, voided } from "#tests/support/factories.ts";
+import { died, exchanged, placed, voided } from "#tests/support/factories.ts";
 import { testFolder } from "#tests/support/folder.ts";
 import { keptImages, restoreImage } from "#tests/support/images.ts";
 import { addInventedPatient, clinicWithPatient, recordAs } from "#tests/support/patient.ts";
+import { command } from "#tests/support/told.ts";
 
 const lineOf = (db: Parameters<typeof projectionOf>[0]) => projectionOf(db, "patient-1").callLine;
 

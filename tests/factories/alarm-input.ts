@@ -6,7 +6,8 @@ import { exampleProtocol } from "#shared/protocol/example.ts";
 import { fold } from "#shared/tube/fold.ts";
 import type { TubeState } from "#shared/tube/state.ts";
 import { at, flush, gross, reading } from "#tests/factories/reading.ts";
-import { type Entry, history, placed } from "#tests/support/factories.ts";
+import { type Entry, placed } from "#tests/support/factories.ts";
+import { history } from "#tests/support/told.ts";
 
 /** What ran from one time of UTC to another, `2026-11-02T08:00`, in mL, without flush and without a character. */
 export const ran = (from: string, to: string, ml: number, more: Partial<Reading> = {}): Reading =>

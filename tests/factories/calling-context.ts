@@ -4,7 +4,8 @@ import type { CallingContext } from "#shared/record/call/calling-context.ts";
 import { questionsInCall } from "#shared/record/call/questions-in-call.ts";
 import { fold } from "#shared/tube/fold.ts";
 import { formContext } from "#tests/factories/form-context.ts";
-import { type Entry, history, placed } from "#tests/support/factories.ts";
+import { type Entry, placed } from "#tests/support/factories.ts";
+import { history } from "#tests/support/told.ts";
 
 /** Fri 6 Nov 2026, 15:30 in London: a call about what the entries make, by the example's questions. */
 export function callingContext(

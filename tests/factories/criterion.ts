@@ -11,7 +11,8 @@ import { confirmed } from "#shared/tube/certainty.ts";
 import { fold } from "#shared/tube/fold.ts";
 import { verdictSentence } from "#shared/words/criterion.ts";
 import { at, gross, reading } from "#tests/factories/reading.ts";
-import { clinicalStateNoted, type Entry, history, placed } from "#tests/support/factories.ts";
+import { clinicalStateNoted, type Entry, placed } from "#tests/support/factories.ts";
+import { history } from "#tests/support/told.ts";
 
 export const utc = zone("UTC");
 

@@ -8,6 +8,7 @@ import { prerequisiteThings } from "#shared/visit/prerequisite-things.ts";
 import { answerStates } from "#shared/visit/prerequisites.ts";
 import { visitActs } from "#shared/visit/visit-acts.ts";
 import * as make from "#tests/support/factories.ts";
+import { history } from "#tests/support/told.ts";
 import { visitBooked, visitMoved, visitNoted, visitPrepared } from "#tests/support/visit-factories.ts";
 
 /**
@@ -195,7 +196,7 @@ const amendment = fc.oneof(
 
 /** Every entry gets its own sequence within the day, so that its place never rests on when it was recorded. */
 const numbered = (entries: readonly make.Entry[]): TubeEvent[] =>
-  make.history(...entries.map((entry, order) => ({ ...entry, daySequence: order })));
+  history(...entries.map((entry, order) => ({ ...entry, daySequence: order })));
 
 /** Facts without amendments. */
 export const anyFacts = fc.array(fact, { maxLength: MOST }).map(numbered);

@@ -6,9 +6,10 @@ import { noteVisit } from "#server/visits/note-visit.ts";
 import type { Texts } from "#shared/record/field-spec.ts";
 import { minute, room } from "#tests/factories/visit.ts";
 import { people, testDatabase } from "#tests/support/database.ts";
-import { command, placed } from "#tests/support/factories.ts";
+import { placed } from "#tests/support/factories.ts";
 import { addInventedPatient, recordAs } from "#tests/support/patient.ts";
 import { refusalsOf } from "#tests/support/refusal.ts";
+import { command } from "#tests/support/told.ts";
 
 /** Monday, 8:00 in London. */
 export const NOW = "2026-11-02T08:00:00Z";

@@ -12,6 +12,7 @@ import { reviewPatients } from "#tests/support/freeze-review.ts";
 import { toldPatients } from "#tests/support/freeze-told.ts";
 import { visitPatients } from "#tests/support/freeze-visits.ts";
 import { type FrozenEvents, freeze, frozenEvents, frozenReleases } from "#tests/support/frozen.ts";
+import { calendar } from "#tests/support/told.ts";
 
 /**
  * Freezes the events of a release: `npx tsx tests/support/freeze.ts 0.1.0`, once, at its end. A later release writes files of its own
@@ -128,7 +129,7 @@ const frozenBefore = new Set(
 /** What no earlier release froze; a patient whose payloads have a new version since needs a new name. */
 const events: FrozenEvents = {
   protocol: exampleProtocol,
-  calendar: make.calendar("2026-03-23..2026-03-27", "2026-07-06"),
+  calendar: calendar("2026-03-23..2026-03-27", "2026-07-06"),
   patients: patients.filter(({ name }) => !frozenBefore.has(name)),
 };
 

@@ -3,16 +3,9 @@ import { newId } from "#server/ids.ts";
 import { addDays, day } from "#shared/day/day.ts";
 import { callerAs } from "#tests/support/caller.ts";
 import { people, testDatabase } from "#tests/support/database.ts";
-import {
-  called,
-  command,
-  type Entry,
-  exchanged,
-  handedOver,
-  placed,
-  takenOver,
-} from "#tests/support/factories.ts";
+import { called, type Entry, exchanged, handedOver, placed, takenOver } from "#tests/support/factories.ts";
 import { addInventedPatient, recordAs } from "#tests/support/patient.ts";
+import { command } from "#tests/support/told.ts";
 import { here, visitBooked, visitNoted } from "#tests/support/visit-factories.ts";
 
 /** Fri 6 Nov 2026. A nephrostomy asks for an exchange after 63 / 77 / 90 days. */

@@ -4,7 +4,8 @@ import type { OpenStep } from "#shared/step/step.ts";
 import { fold } from "#shared/tube/fold.ts";
 import type { TubeState } from "#shared/tube/state.ts";
 import type { StepKind } from "#shared/tube/step-kinds.ts";
-import { books, type Entry, history } from "#tests/support/factories.ts";
+import type { Entry } from "#tests/support/factories.ts";
+import { books, history } from "#tests/support/told.ts";
 
 /** What is open after these entries, in order. */
 export const stepsAfter = (entries: readonly Entry[], of: Books = books()): OpenStep[] =>

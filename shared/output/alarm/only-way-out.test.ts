@@ -8,6 +8,7 @@ import { fold } from "#shared/tube/fold.ts";
 import { alarmInput, ran } from "#tests/factories/alarm-input.ts";
 import { figure } from "#tests/factories/criterion.ts";
 import * as make from "#tests/support/factories.ts";
+import { history } from "#tests/support/told.ts";
 import { alarmReasons } from "./alarm-reasons.ts";
 
 type Asked = Parameters<typeof alarmInput>[1];
@@ -101,7 +102,7 @@ describe("two nephrostomies", () => {
   const right = make.placed({ tube: "tube-2", number: 2, side: "right" });
   const second = (readings: readonly Reading[], ...entries: readonly make.Entry[]): Asked => ({
     others: () => {
-      const tubes = fold(make.history(make.placed(), right, ...entries)).tubes;
+      const tubes = fold(history(make.placed(), right, ...entries)).tubes;
       return tubes.slice(1).map((tube) => ({
         tube,
         readings: readings.map((reading) => ({ ...reading, tubeId: tube.id, flushGiven: "none" as const })),

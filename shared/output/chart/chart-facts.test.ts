@@ -8,7 +8,8 @@ import { unknownFact } from "#shared/tube/certainty.ts";
 import { fold } from "#shared/tube/fold.ts";
 import { ran, wholeDays } from "#tests/factories/alarm-input.ts";
 import { at, flush } from "#tests/factories/reading.ts";
-import { type Entry, F, history, placed } from "#tests/support/factories.ts";
+import { type Entry, F, placed } from "#tests/support/factories.ts";
+import { history } from "#tests/support/told.ts";
 import { chartFacts } from "./chart-facts.ts";
 import { chartLimit } from "./chart-limit.ts";
 

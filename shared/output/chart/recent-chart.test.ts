@@ -6,7 +6,8 @@ import { exampleProtocol } from "#shared/protocol/example.ts";
 import { fold } from "#shared/tube/fold.ts";
 import { noon, utc, whole } from "#tests/factories/criterion.ts";
 import { at, reading } from "#tests/factories/reading.ts";
-import { capped, type Entry, F, history, placed, removed, upsized } from "#tests/support/factories.ts";
+import { capped, type Entry, F, placed, removed, upsized } from "#tests/support/factories.ts";
+import { history } from "#tests/support/told.ts";
 import { recentChart, recentSpan } from "./recent-chart.ts";
 
 function tubeOf(...entries: readonly Entry[]) {

@@ -1,14 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { fold } from "#shared/tube/fold.ts";
-import {
-  capped,
-  type Entry,
-  factsNoted,
-  fellOut,
-  history,
-  placed,
-  removed,
-} from "#tests/support/factories.ts";
+import { capped, type Entry, factsNoted, fellOut, placed, removed } from "#tests/support/factories.ts";
+import { history } from "#tests/support/told.ts";
 import { bileBeside } from "./bile-beside.ts";
 
 type Opens = Parameters<typeof placed>[0];

@@ -11,13 +11,13 @@ import {
   capped,
   type Entry,
   exchanged,
-  history,
   placed,
   removed,
   voided as takenOut,
   trialStarted,
   uncapped,
 } from "#tests/support/factories.ts";
+import { history } from "#tests/support/told.ts";
 import { drainsUrine, urineByRoute } from "./urine-by-route.ts";
 
 const left = placed({ tube: "left", kind: "nephrostomy", side: "left", on: "2026-11-01" });

@@ -5,15 +5,8 @@ import { tubeInForm } from "#shared/record/tube-in-form.ts";
 import { fold } from "#shared/tube/fold.ts";
 import { refusalSentence } from "#shared/words/refusals.ts";
 import { formContext, leftNephrostomy } from "#tests/factories/form-context.ts";
-import {
-  type Entry,
-  exchanged,
-  fellOut,
-  history,
-  newPuncture,
-  placed,
-  takenOver,
-} from "#tests/support/factories.ts";
+import { type Entry, exchanged, fellOut, newPuncture, placed, takenOver } from "#tests/support/factories.ts";
+import { history } from "#tests/support/told.ts";
 
 /** Fri 6 Nov 2026, beside a tube that has been in since 20 Aug 2026. */
 const context = formContext();

@@ -18,9 +18,10 @@ import { printDay } from "#shared/day/print-day.ts";
 import type { CalendarAsked } from "#shared/record/calendar/asked.ts";
 import { callerAs } from "#tests/support/caller.ts";
 import { people } from "#tests/support/database.ts";
-import { command, placed } from "#tests/support/factories.ts";
+import { placed } from "#tests/support/factories.ts";
 import { addInventedPatient, clinicWithPatient, recordAs } from "#tests/support/patient.ts";
 import { refusalsOf } from "#tests/support/refusal.ts";
+import { command } from "#tests/support/told.ts";
 
 const lead = (db: Database) => ({ db, staff: people.lead });
 

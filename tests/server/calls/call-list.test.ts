@@ -8,9 +8,10 @@ import { patientTexts } from "#shared/record/patient/patient-texts.ts";
 import { flagHanded, flagRaised, rang } from "#tests/support/call-factories.ts";
 import { callerAs } from "#tests/support/caller.ts";
 import { people, testDatabase } from "#tests/support/database.ts";
-import { command, type Entry, fellOut, placed, trialStarted } from "#tests/support/factories.ts";
+import { type Entry, fellOut, placed, trialStarted } from "#tests/support/factories.ts";
 import { ago, TODAY } from "#tests/support/listed-clinic.ts";
 import { addInventedPatient, recordAs } from "#tests/support/patient.ts";
+import { command } from "#tests/support/told.ts";
 
 /** Fri 6 Nov 2026, noon in London: afternoon by the example rows begins at twelve. */
 const at = (time: string) => vi.setSystemTime(new Date(`${TODAY}T${time}:00Z`));

@@ -3,8 +3,9 @@ import { figuresFile } from "#server/export/csv/figures-table.ts";
 import { behindFigure, figures } from "#server/figures/figures.ts";
 import { tableCount } from "#shared/words/figures.ts";
 import { flagDone, flagHanded, flagRaised, rang } from "#tests/support/call-factories.ts";
-import { command, placed } from "#tests/support/factories.ts";
+import { placed } from "#tests/support/factories.ts";
 import { addInventedPatient, clinicWithPatient, recordAs } from "#tests/support/patient.ts";
+import { command } from "#tests/support/told.ts";
 
 /** Monday 24 August 2026. */
 beforeEach(() => vi.useFakeTimers({ toFake: ["Date"], now: new Date("2026-08-24T08:00:00Z") }));

@@ -8,9 +8,10 @@ import { newId } from "#server/ids.ts";
 import { undoAct } from "#server/record/undo-act.ts";
 import type { Texts } from "#shared/record/field-spec.ts";
 import { people, testDatabase } from "#tests/support/database.ts";
-import { command, fellOut, placed } from "#tests/support/factories.ts";
+import { fellOut, placed } from "#tests/support/factories.ts";
 import { addInventedPatient, recordAs } from "#tests/support/patient.ts";
 import { refusalsOf } from "#tests/support/refusal.ts";
+import { command } from "#tests/support/told.ts";
 
 /** Monday, 14:05 in London. */
 beforeEach(() => vi.useFakeTimers({ toFake: ["Date"], now: new Date("2026-08-17T13:05:00Z") }));

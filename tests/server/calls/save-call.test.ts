@@ -11,9 +11,10 @@ import type { Texts } from "#shared/record/field-spec.ts";
 import { confirmed } from "#shared/tube/certainty.ts";
 import { fold } from "#shared/tube/fold.ts";
 import { people } from "#tests/support/database.ts";
-import { command, conditionsNoted, placed, whereaboutsNoted } from "#tests/support/factories.ts";
+import { conditionsNoted, placed, whereaboutsNoted } from "#tests/support/factories.ts";
 import { clinicWithPatient, recordAs } from "#tests/support/patient.ts";
 import { refusalsOf } from "#tests/support/refusal.ts";
+import { command } from "#tests/support/told.ts";
 
 /** Wednesday 19 August 2026, 9:00 in London; the nephrostomy is of Friday the 14th. */
 const NOW = "2026-08-19T08:00:00Z";

@@ -7,7 +7,6 @@ import { figures } from "#server/figures/figures.ts";
 import { rebuildAll } from "#server/record/rebuild.ts";
 import { addDays, type Day, day } from "#shared/day/day.ts";
 import { testDatabase } from "#tests/support/database.ts";
-import { calendar } from "#tests/support/factories.ts";
 import { addInventedPatient } from "#tests/support/patient.ts";
 import { fateOf } from "#tests/support/simulated/fate.ts";
 import { CHANCE, REACHED_IN_FOUR } from "#tests/support/simulated/make-call.ts";
@@ -17,6 +16,7 @@ import { ladder } from "#tests/support/simulated/simulated-caller.ts";
 import { SimulatedPatient } from "#tests/support/simulated/simulated-patient.ts";
 import { StoredRecord } from "#tests/support/simulated/stored-record.ts";
 import { Watch } from "#tests/support/simulated/watch.ts";
+import { calendar } from "#tests/support/told.ts";
 
 // Ids stand in total orders: drawn by seed, the year comes out the same each time.
 vi.mock("#server/ids.ts", () => ({ newId: seeded(1).id }));

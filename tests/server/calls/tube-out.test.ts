@@ -12,9 +12,10 @@ import { offerSlots } from "#server/visits/offer-slots.ts";
 import type { Texts } from "#shared/record/field-spec.ts";
 import { book, clinic, slot } from "#tests/support/booking-clinic.ts";
 import { people } from "#tests/support/database.ts";
-import { command, placed } from "#tests/support/factories.ts";
+import { placed } from "#tests/support/factories.ts";
 import { recordAs } from "#tests/support/patient.ts";
 import { refusalsOf } from "#tests/support/refusal.ts";
+import { command } from "#tests/support/told.ts";
 
 /** Monday 2 November 2026, 14:05 in London. */
 beforeEach(() => vi.useFakeTimers({ toFake: ["Date"], now: new Date("2026-11-02T14:05:00Z") }));

@@ -6,11 +6,12 @@ import { machineNow } from "#server/clock.ts";
 import { signIn } from "#server/sign-in/sign-in.ts";
 import { exportPartNames } from "#shared/words/exports.ts";
 import { people } from "#tests/support/database.ts";
-import { command, placed } from "#tests/support/factories.ts";
+import { placed } from "#tests/support/factories.ts";
 import { testFolder } from "#tests/support/folder.ts";
 import { clinicWithPatient, recordAs } from "#tests/support/patient.ts";
 import { withoutStamp } from "#tests/support/record-file.ts";
 import { runCommand } from "#tests/support/run-command.ts";
+import { command } from "#tests/support/told.ts";
 
 const NEW = "nine patient otters";
 const linesOf = (file: string): string[] => withoutStamp(readFileSync(file, "utf8").split("\n"));

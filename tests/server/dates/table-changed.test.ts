@@ -15,10 +15,11 @@ import { instant } from "#shared/day/instant.ts";
 import type { ProtocolRow } from "#shared/protocol/interval-row.ts";
 import type { Protocol } from "#shared/protocol/protocol.ts";
 import { PASSWORD, people } from "#tests/support/database.ts";
-import { command, exchanged, placed } from "#tests/support/factories.ts";
+import { exchanged, placed } from "#tests/support/factories.ts";
 import { addInventedPatient, clinicWithPatient, recordAs } from "#tests/support/patient.ts";
 import { refusalsOf } from "#tests/support/refusal.ts";
 import { reviewDecided } from "#tests/support/review-factories.ts";
+import { command } from "#tests/support/told.ts";
 
 const lead = (db: Database) => ({ db, staff: people.lead });
 const nurse = (db: Database) => ({ db, staff: people.nurse });

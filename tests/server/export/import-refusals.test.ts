@@ -10,11 +10,12 @@ import { RECORD_VERSION } from "#server/export/record-head.ts";
 import { roomsOf } from "#server/rooms/rooms-of.ts";
 import { refusalSentence } from "#shared/words/refusals.ts";
 import { emptyDatabase, people, SEEDED_AT, testDatabase } from "#tests/support/database.ts";
-import { called, command, placed } from "#tests/support/factories.ts";
+import { called, placed } from "#tests/support/factories.ts";
 import { testFolder } from "#tests/support/folder.ts";
 import { addInventedPatient, clinicWithPatient, recordAs } from "#tests/support/patient.ts";
 import { bringIn, exportedLines, inForm } from "#tests/support/record-file.ts";
 import { refusalsOf } from "#tests/support/refusal.ts";
+import { command } from "#tests/support/told.ts";
 
 let good: readonly string[] = [];
 

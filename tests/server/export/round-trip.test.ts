@@ -18,10 +18,11 @@ import { shelfType } from "#tests/factories/shelf-type.ts";
 import { room } from "#tests/factories/visit.ts";
 import { anyHistory, anyLife } from "#tests/support/any-history.ts";
 import { people, SEEDED_AT } from "#tests/support/database.ts";
-import { command, converted, history, placed } from "#tests/support/factories.ts";
+import { converted, placed } from "#tests/support/factories.ts";
 import { testFolder } from "#tests/support/folder.ts";
 import { addInventedPatient, clinicWithPatient, recordAs } from "#tests/support/patient.ts";
 import { expectSame, exportedLines, roundTrip } from "#tests/support/record-file.ts";
+import { command, history } from "#tests/support/told.ts";
 
 /** Fewer than elsewhere: each makes two databases. */
 const CASES = 40;

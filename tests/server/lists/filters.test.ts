@@ -11,7 +11,6 @@ import { callerAs } from "#tests/support/caller.ts";
 import { people, testDatabase } from "#tests/support/database.ts";
 import {
   called,
-  command,
   type Entry,
   fellOut,
   placed,
@@ -19,6 +18,7 @@ import {
   whereaboutsNoted,
 } from "#tests/support/factories.ts";
 import { addInventedPatient, recordAs } from "#tests/support/patient.ts";
+import { command } from "#tests/support/told.ts";
 
 /** Fri 6 Nov 2026. A nephrostomy asks for an exchange after 63 / 77 / 90 days. */
 const TODAY = day("2026-11-06");

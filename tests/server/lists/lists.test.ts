@@ -9,7 +9,6 @@ import { callerAs } from "#tests/support/caller.ts";
 import { people, testDatabase } from "#tests/support/database.ts";
 import {
   called,
-  command,
   type Entry,
   exchangePlanned,
   fellOut,
@@ -18,6 +17,7 @@ import {
   takenOver,
 } from "#tests/support/factories.ts";
 import { addInventedPatient, recordAs } from "#tests/support/patient.ts";
+import { command } from "#tests/support/told.ts";
 
 /** Fri 6 Nov 2026. A nephrostomy asks for an exchange after 63 / 77 / 90 days; target 30 Oct for one placed on 14 Aug. */
 const TODAY = day("2026-11-06");

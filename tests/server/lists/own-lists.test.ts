@@ -6,7 +6,7 @@ import type { FilterTexts } from "#shared/record/list-filter.ts";
 import type { StepList } from "#shared/step/work-list.ts";
 import { callerAs } from "#tests/support/caller.ts";
 import { people, testDatabase } from "#tests/support/database.ts";
-import { command, exchanged } from "#tests/support/factories.ts";
+import { exchanged } from "#tests/support/factories.ts";
 import {
   ago,
   booked,
@@ -18,6 +18,7 @@ import {
   TODAY,
 } from "#tests/support/listed-clinic.ts";
 import { recordAs } from "#tests/support/patient.ts";
+import { command } from "#tests/support/told.ts";
 
 beforeEach(() => {
   vi.useFakeTimers({ toFake: ["Date"], now: new Date(`${TODAY}T12:00:00Z`) });

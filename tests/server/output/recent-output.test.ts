@@ -26,8 +26,9 @@ import type { TubeState } from "#shared/tube/state.ts";
 import { noon, utc } from "#tests/factories/criterion.ts";
 import { flush, gross, reading } from "#tests/factories/reading.ts";
 import { people } from "#tests/support/database.ts";
-import { history, placed } from "#tests/support/factories.ts";
+import { placed } from "#tests/support/factories.ts";
 import { clinicWithPatient } from "#tests/support/patient.ts";
+import { history } from "#tests/support/told.ts";
 
 const HOUR = 3_600_000;
 const { tubes } = fold(history(placed({ kind: "abscess drain", side: "not sided", on: "2026-09-01" })));

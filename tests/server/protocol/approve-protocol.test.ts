@@ -10,9 +10,10 @@ import { viewProtocol } from "#server/protocol/view-protocol.ts";
 import { protocolOf } from "#server/record/books.ts";
 import { viewTube } from "#server/tubes/view-tube.ts";
 import { PASSWORD, people } from "#tests/support/database.ts";
-import { command, exchanged, placed } from "#tests/support/factories.ts";
+import { exchanged, placed } from "#tests/support/factories.ts";
 import { clinicWithPatient, recordAs } from "#tests/support/patient.ts";
 import { laterRefusalsOf } from "#tests/support/refusal.ts";
+import { command } from "#tests/support/told.ts";
 
 const petra = { userName: "petra", fullName: "Petra Physick", password: PASSWORD, version: 1 };
 

@@ -5,9 +5,10 @@ import type { Database } from "#db/sqlite.ts";
 import { newId } from "#server/ids.ts";
 import { undoAct } from "#server/record/undo-act.ts";
 import { people } from "#tests/support/database.ts";
-import { capped, command, died, exchanged, F, fellOut, placed, voided } from "#tests/support/factories.ts";
+import { capped, died, exchanged, F, fellOut, placed, voided } from "#tests/support/factories.ts";
 import { clinicWithPatient, recordAs } from "#tests/support/patient.ts";
 import { refusalsOf } from "#tests/support/refusal.ts";
+import { command } from "#tests/support/told.ts";
 
 const steps = (db: Database) => projectionOf(db, "patient-1").steps;
 const kinds = (db: Database) =>

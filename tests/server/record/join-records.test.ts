@@ -22,7 +22,6 @@ import { reading } from "#tests/factories/reading.ts";
 import { people } from "#tests/support/database.ts";
 import {
   checked,
-  command,
   died,
   exchanged,
   fellOut,
@@ -32,6 +31,7 @@ import {
 } from "#tests/support/factories.ts";
 import { addInventedPatient, clinicWithPatient, recordAs } from "#tests/support/patient.ts";
 import { refusalsOf } from "#tests/support/refusal.ts";
+import { command } from "#tests/support/told.ts";
 
 const as = (eventId: string, entry: Parameters<typeof command>[0]) => ({ ...command(entry), eventId });
 const nurse = (db: Database) => ({ db, staff: people.nurse });

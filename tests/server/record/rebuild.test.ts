@@ -4,9 +4,10 @@ import { describe, expect, it } from "vitest";
 import { backUp } from "#db/backup.ts";
 import { openDatabase } from "#db/connection.ts";
 import { openProposals } from "#db/queries/proposals.ts";
-import { command, exchanged, fellOut, newPuncture, placed, takenOver } from "#tests/support/factories.ts";
+import { exchanged, fellOut, newPuncture, placed, takenOver } from "#tests/support/factories.ts";
 import { testFolder } from "#tests/support/folder.ts";
 import { addInventedPatient, clinicWithPatient, recordAs } from "#tests/support/patient.ts";
+import { command } from "#tests/support/told.ts";
 
 const as = (eventId: string, entry: Parameters<typeof command>[0]) => ({ ...command(entry), eventId });
 

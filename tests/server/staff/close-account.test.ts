@@ -12,7 +12,6 @@ import type { StepKind } from "#shared/tube/step-kinds.ts";
 import { people } from "#tests/support/database.ts";
 import {
   blocked,
-  command,
   conditionsNoted,
   died,
   type Entry,
@@ -27,6 +26,7 @@ import {
 } from "#tests/support/factories.ts";
 import { clinicWithPatient, recordAs } from "#tests/support/patient.ts";
 import { refusalsOf } from "#tests/support/refusal.ts";
+import { command } from "#tests/support/told.ts";
 
 const close = (db: Database, closing: Closing) => {
   const actId = newId();

@@ -5,8 +5,9 @@ import { viewTube } from "#server/tubes/view-tube.ts";
 import { exampleRedFlags } from "#shared/protocol/example-red-flags.ts";
 import { exampleTubeOut } from "#shared/protocol/example-tube-out.ts";
 import { PASSWORD } from "#tests/support/database.ts";
-import { command, placed } from "#tests/support/factories.ts";
+import { placed } from "#tests/support/factories.ts";
 import { clinicWithPatient, recordAs } from "#tests/support/patient.ts";
+import { command } from "#tests/support/told.ts";
 
 it("a paper that goes home has the clinic as it is rung and the rows of today, while dates keep theirs", async () => {
   using db = clinicWithPatient();

@@ -12,8 +12,9 @@ import { instant } from "#shared/day/instant.ts";
 import type { Texts } from "#shared/record/field-spec.ts";
 import { book, clinic, codes, doing, move, NOW, note, slot, states } from "#tests/support/booking-clinic.ts";
 import { people } from "#tests/support/database.ts";
-import { command, died, exchanged } from "#tests/support/factories.ts";
+import { died, exchanged } from "#tests/support/factories.ts";
 import { recordAs } from "#tests/support/patient.ts";
+import { command } from "#tests/support/told.ts";
 
 beforeEach(() => vi.useFakeTimers({ toFake: ["Date"], now: new Date(NOW) }));
 afterEach(() => vi.useRealTimers());

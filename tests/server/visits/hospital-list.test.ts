@@ -11,9 +11,10 @@ import { addDays, day } from "#shared/day/day.ts";
 import { type BookingAnswers, noAnswers } from "#shared/visit/hospital-list/columns.ts";
 import { callerAs } from "#tests/support/caller.ts";
 import { people, testDatabase } from "#tests/support/database.ts";
-import { command, type Entry, placed, removed } from "#tests/support/factories.ts";
+import { type Entry, placed, removed } from "#tests/support/factories.ts";
 import { addInventedPatient, recordAs } from "#tests/support/patient.ts";
 import { refusalsOf } from "#tests/support/refusal.ts";
+import { command } from "#tests/support/told.ts";
 import { visitBooked } from "#tests/support/visit-factories.ts";
 
 /** Fri 6 Nov 2026, 12:00 in UTC. */

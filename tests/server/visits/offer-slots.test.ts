@@ -11,8 +11,9 @@ import { printDay } from "#shared/day/print-day.ts";
 import type { Texts } from "#shared/record/field-spec.ts";
 import { printMinute } from "#shared/words/offers.ts";
 import { book, clinic, codes, NOW, slot } from "#tests/support/booking-clinic.ts";
-import { command, fellOut, placed } from "#tests/support/factories.ts";
+import { fellOut, placed } from "#tests/support/factories.ts";
 import { recordAs } from "#tests/support/patient.ts";
+import { command } from "#tests/support/told.ts";
 
 beforeEach(() => vi.useFakeTimers({ toFake: ["Date"], now: new Date(NOW) }));
 afterEach(() => vi.useRealTimers());
